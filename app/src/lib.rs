@@ -1,0 +1,1 @@
+//! The screens of Duskpot and what stands behind them.

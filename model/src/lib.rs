@@ -1,0 +1,1 @@
+//! The heat of a solar-electric cooker with a store.
