@@ -1,1 +1,4 @@
 //! The heat of a solar-electric cooker with a store.
+
+pub mod place;
+pub mod sun;
