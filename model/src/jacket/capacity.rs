@@ -7,13 +7,14 @@ use super::{JacketShape, LayerKind, LayeredJacket};
 
 /// Density times specific heat of air, J/m3K: a layer of air holds next to nothing.
 const AIR_J_M3K: f64 = 1.0e3;
-/// How warm an edge is, as a share of what the flat profile would give in the same layer, for the
-/// ring of a cylinder: an axisymmetric solution gives a mean of 0.085 to 0.116 of the whole
-/// difference, the flat profile 1/3.
-const RING_WARMTH: f64 = 0.30;
-/// The same for the straight edge of a box, whose mean is about 0.12.
-const EDGE_WARMTH: f64 = 0.36;
-/// The same for a corner of a box, whose mean is about 0.04; the flat profile gives 1/4.
+/// How warm a straight edge is, as a share of what the flat profile would give at the same
+/// distance from the store: the limit of the ring below for thin walls.
+const EDGE_WARMTH: f64 = 0.42;
+/// By how much the ring of a cylinder is colder than a straight edge, per radius of thickness:
+/// warmth 0.42 / (1 + 0.3 t/r) follows an axisymmetric solution from 0.5 to 4 radii.
+const RING_COOLING: f64 = 0.3;
+/// How warm a corner of a box is, likewise: a mean of about 0.04 against 1/4 (an estimate; corners
+/// hold little).
 const CORNER_WARMTH: f64 = 0.16;
 
 /// One layer with its faces; `inner_m` and `outer_m` are distances from the store.
@@ -25,14 +26,15 @@ struct Shell {
 }
 
 impl Shell {
-    /// Mean temperature of the layer in a solid angle where its volume grows with the n-th power
-    /// of the distance from the store (1 for an edge, 2 for a corner), on the flat profile.
-    fn widening_mean_c(&self, power: i32) -> f64 {
+    /// Mean temperature of the layer on the flat profile in a region whose volume grows with the
+    /// distance s from the store as `linear` s + `square` s2.
+    fn widening_mean_c(&self, linear: f64, square: f64) -> f64 {
         let [hot_c, cold_c] = self.flat_c;
         let moment = |exponent: i32| {
             (self.outer_m.powi(exponent) - self.inner_m.powi(exponent)) / f64::from(exponent)
         };
-        let centre_m = moment(power + 2) / moment(power + 1);
+        let centre_m =
+            (linear * moment(3) + square * moment(4)) / (linear * moment(2) + square * moment(3));
         hot_c + (cold_c - hot_c) * (centre_m - self.inner_m) / (self.outer_m - self.inner_m)
     }
 
@@ -45,19 +47,20 @@ impl Shell {
     }
 
     /// Heat of the layer above the air, as volume times excess temperature, m3K.
-    fn excess_m3k(&self, shape: JacketShape, outer_face_c: f64, air_c: f64) -> f64 {
+    fn excess_m3k(&self, jacket: &LayeredJacket, outer_face_c: f64, air_c: f64) -> f64 {
         let thickness_m = self.outer_m - self.inner_m;
         let flat_mean_c = 0.5 * (self.flat_c[0] + self.flat_c[1]);
-        let edge_c = |warmth: f64, power: i32| {
-            outer_face_c + warmth * (self.widening_mean_c(power) - outer_face_c)
+        let edge_c = |warmth: f64, linear: f64, square: f64| {
+            outer_face_c + warmth * (self.widening_mean_c(linear, square) - outer_face_c)
         };
         let grown = |power: i32| self.outer_m.powi(power) - self.inner_m.powi(power);
-        let regions = match shape {
+        let regions = match jacket.shape {
             JacketShape::Cylinder {
                 inner_radius_m: r,
                 inner_height_m: h,
             } => {
                 let ring_m2 = PI * ((r + self.outer_m).powi(2) - (r + self.inner_m).powi(2));
+                let warmth = EDGE_WARMTH / (1.0 + RING_COOLING * jacket.thickness_m() / r);
                 let ends_m3 = 2.0 * PI * r * r * thickness_m;
                 let whole_m3 = PI
                     * ((r + self.outer_m).powi(2) * (h + 2.0 * self.outer_m)
@@ -65,7 +68,10 @@ impl Shell {
                 [
                     (ring_m2 * h, self.ring_mean_c(r)),
                     (ends_m3, flat_mean_c),
-                    (whole_m3 - ring_m2 * h - ends_m3, edge_c(RING_WARMTH, 1)),
+                    (
+                        whole_m3 - ring_m2 * h - ends_m3,
+                        edge_c(warmth, 8.0 * r, 6.0),
+                    ),
                 ]
             }
             JacketShape::Box {
@@ -74,8 +80,8 @@ impl Shell {
                 inner_height_m: h,
             } => [
                 (2.0 * (l * w + w * h + h * l) * thickness_m, flat_mean_c),
-                (4.0 * (l + w + h) * grown(2), edge_c(EDGE_WARMTH, 1)),
-                (8.0 * grown(3), edge_c(CORNER_WARMTH, 2)),
+                (4.0 * (l + w + h) * grown(2), edge_c(EDGE_WARMTH, 1.0, 0.0)),
+                (8.0 * grown(3), edge_c(CORNER_WARMTH, 0.0, 1.0)),
             ],
         };
         regions
@@ -111,8 +117,7 @@ impl LayeredJacket {
                     wall_c: [*wall_hot, *wall_cold],
                     flat_c: [*flat_hot, *flat_cold],
                 };
-                heat_j +=
-                    layer.kind.capacity_j_m3k() * shell.excess_m3k(self.shape, outer_face_c, air_c);
+                heat_j += layer.kind.capacity_j_m3k() * shell.excess_m3k(self, outer_face_c, air_c);
             }
             inner_m = outer_m;
         }

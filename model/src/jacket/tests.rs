@@ -46,8 +46,8 @@ fn tall_cylinder_is_a_pipe() {
     assert!((faces_c[1] - outer_c).abs() < 0.5);
 }
 
-/// Incropera, cubical furnace with 0.35 m walls, 1.4 W/mK, 1 m overall... the walls of a cubical
-/// oven of inner side D and thickness L let S = 6 D2/L + 12 x 0.54 D + 8 x 0.15 L through.
+/// Incropera, table 4.1: walls, edges and corners of a cubical oven of inner side D and thickness L
+/// let S = 6 D2/L + 12 x 0.54 D + 8 x 0.15 L through.
 #[test]
 fn cube_has_the_shape_factor_of_the_textbook() {
     let jacket = LayeredJacket {
@@ -131,9 +131,15 @@ fn axisymmetric(radius_cells: usize, half_height_cells: usize, wall_cells: usize
 /// Edges of a cylinder: shape factor and heat held, against the finite differences.
 #[test]
 fn edges_of_a_cylinder_against_finite_differences() {
-    for (radius_cells, half_height_cells, wall_cells) in
-        [(20, 15, 20), (20, 15, 10), (20, 10, 30), (30, 10, 20)]
-    {
+    // Last, the thinnest store in the thickest jacket that anybody builds, where the shape factors
+    // are used beyond the range for which they were published.
+    for (radius_cells, half_height_cells, wall_cells, tolerance) in [
+        (20, 15, 20, 0.03),
+        (20, 15, 10, 0.03),
+        (20, 10, 30, 0.03),
+        (30, 10, 20, 0.03),
+        (10, 5, 40, 0.1),
+    ] {
         let cell_m = 0.005;
         let (factor_cells, held_cells) = axisymmetric(radius_cells, half_height_cells, wall_cells);
         let jacket = cylinder(
@@ -145,7 +151,7 @@ fn edges_of_a_cylinder_against_finite_differences() {
         let ways = jacket.ways(&[1.0]);
         let ratio = (ways.walls_w_k + ways.edges_w_k) / (factor_cells * cell_m);
         assert!(
-            (ratio - 1.0).abs() < 0.03,
+            (ratio - 1.0).abs() < tolerance,
             "{radius_cells} {wall_cells}: {ratio}"
         );
 
@@ -159,7 +165,7 @@ fn edges_of_a_cylinder_against_finite_differences() {
         let held = jacket.capacity_j_k(&solved, 0.0) / (2.0 * volumetric);
         let ratio = held / (held_cells * cell_m.powi(3));
         assert!(
-            (ratio - 1.0).abs() < 0.06,
+            (ratio - 1.0).abs() < 2.0 * tolerance,
             "{radius_cells} {wall_cells}: {ratio}"
         );
     }
@@ -284,7 +290,7 @@ proptest! {
             .to_vec();
         let (one, two) = (thermal(&whole, 21.0, 20.0), thermal(&split, 21.0, 20.0));
         prop_assert!((one.loss_w_k / two.loss_w_k - 1.0).abs() < 1e-3);
-        prop_assert!((one.capacity_j_k / two.capacity_j_k - 1.0).abs() < 2e-3);
+        prop_assert!((one.capacity_j_k / two.capacity_j_k - 1.0).abs() < 5e-3);
     }
 
     #[test]

@@ -3,11 +3,15 @@
 use super::tests::cylinder;
 use super::*;
 
-/// Heat that left the store, and heat that reached the air, in a night of fourteen hours.
+/// What a night of fourteen hours comes to.
 #[derive(Debug)]
 struct Night {
+    /// Heat that left the store.
     from_store_j: f64,
+    /// Heat that reached the air.
     to_air_j: f64,
+    /// The store in the morning.
+    store_c: f64,
 }
 
 const CHARGE_S: f64 = 6.0 * 3600.0;
@@ -44,6 +48,7 @@ fn fine(jacket: &LayeredJacket, store_j_k: f64, power_w: f64, conductivity_w_mk:
     let mut night = Night {
         from_store_j: 0.0,
         to_air_j: 0.0,
+        store_c: AIR_C,
     };
     let mut time_s = 0.0;
     while time_s < CHARGE_S + NIGHT_S {
@@ -62,7 +67,7 @@ fn fine(jacket: &LayeredJacket, store_j_k: f64, power_w: f64, conductivity_w_mk:
         }
         time_s += dt_s;
     }
-    night
+    Night { store_c, ..night }
 }
 
 /// The two nodes of the network.
@@ -72,6 +77,7 @@ fn coarse(thermal: JacketThermal, store_j_k: f64, power_w: f64) -> Night {
     let mut night = Night {
         from_store_j: 0.0,
         to_air_j: 0.0,
+        store_c: AIR_C,
     };
     let dt_s = 1.0;
     let mut time_s = 0.0;
@@ -87,11 +93,12 @@ fn coarse(thermal: JacketThermal, store_j_k: f64, power_w: f64) -> Night {
         jacket_c += (inward_w - outward_w) * dt_s / thermal.capacity_j_k;
         time_s += dt_s;
     }
-    night
+    Night { store_c, ..night }
 }
 
-/// The heat lost over a night agrees within 3 %, with a store five times to once the capacity of
-/// its jacket.
+/// The heat lost to the air over a night agrees within 3 % and the store in the morning within 1 K.
+/// What the store gives its jacket after a fast charge is up to 4 % too much at thicknesses up to
+/// 1.5 radii: the one node lags behind the inner shells.
 #[test]
 fn one_node_against_eighty() {
     let cases = [
@@ -99,6 +106,7 @@ fn one_node_against_eighty() {
         (Insulation::Perlite, 0.1, 0.05, 12e3),
         (Insulation::RockWool, 0.08, 0.12, 20e3),
         (Insulation::Perlite, 0.1, 0.15, 30e3),
+        (Insulation::Perlite, 0.1, 0.2, 30e3),
         (Insulation::AerogelBlanket, 0.12, 0.03, 20e3),
     ];
     for (material, radius_m, thickness_m, store_j_k) in cases {
@@ -125,18 +133,15 @@ fn one_node_against_eighty() {
         let actual = coarse(thermal, store_j_k, power_w);
         let store_ratio = actual.from_store_j / expect.from_store_j;
         let air_ratio = actual.to_air_j / expect.to_air_j;
-        let whole_j_k = volumetric * PI * ((radius_m + thickness_m).powi(2) - radius_m * radius_m);
-        println!(
-            "{material:?} {thickness_m} m: weight {:.3}, store {store_ratio:.4}, air {air_ratio:.4}",
-            thermal.capacity_j_k / whole_j_k
-        );
-        assert!(
-            (store_ratio - 1.0).abs() < 0.03,
-            "{material:?} {thickness_m}: {store_ratio}"
-        );
-        assert!(
-            (air_ratio - 1.0).abs() < 0.03,
-            "{material:?} {thickness_m}: {air_ratio}"
-        );
+        let volume_m3 = PI * ((radius_m + thickness_m).powi(2) - radius_m * radius_m);
+        let weight = thermal.capacity_j_k / (volumetric * volume_m3);
+        let off_k = actual.store_c - expect.store_c;
+        let case = format!("{material:?} {thickness_m} m, weight {weight:.3}");
+        println!("{case}: store {store_ratio:.4}, air {air_ratio:.4}, morning {off_k:.2} K");
+        if thickness_m <= 1.5 * radius_m {
+            assert!((store_ratio - 1.0).abs() < 0.04, "{case}: {store_ratio}");
+        }
+        assert!(off_k.abs() < 1.0, "{case}: {off_k}");
+        assert!((air_ratio - 1.0).abs() < 0.03, "{case}: {air_ratio}");
     }
 }
