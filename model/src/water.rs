@@ -9,8 +9,8 @@ use crate::error::{ModelError, within};
 /// runs from 4179 at 40 degC to 4217 at 100 degC. The amount of water in a pot is known far less well.
 pub const CP_J_KGK: f64 = 4186.0;
 
-/// Highest altitude for which the boiling point is given, m.
-pub const ALTITUDE_MAX_M: f64 = 5000.0;
+/// Highest altitude for which the boiling point is given, m: the highest summit.
+pub const ALTITUDE_MAX_M: f64 = 9000.0;
 
 /// Lowest altitude for which the boiling point is given, m: the shore of the Dead Sea.
 pub const ALTITUDE_MIN_M: f64 = -450.0;
@@ -123,7 +123,7 @@ mod tests {
 
     #[test]
     fn altitude_outside_the_range_is_refused() {
-        assert!(boiling_point_c(5000.1).is_err());
+        assert!(boiling_point_c(9000.1).is_err());
         assert!(boiling_point_c(f64::NAN).is_err());
         assert!(boiling_point_c(-451.0).is_err());
     }

@@ -189,7 +189,13 @@ impl<const X: usize, const Q: usize> Step<X, Q> {
     pub(crate) fn x_at(&self, fraction: f64) -> [f64; X] {
         let mut out = [0.0; X];
         for (i, value) in out.iter_mut().enumerate() {
-            *value = interpolate(self.x[0][i], self.x[1][i], self.x[2][i], self.x[3][i], fraction);
+            *value = interpolate(
+                self.x[0][i],
+                self.x[1][i],
+                self.x[2][i],
+                self.x[3][i],
+                fraction,
+            );
         }
         out
     }
