@@ -224,6 +224,15 @@ impl Dish {
         }
     }
 
+    /// The same dish after soaking, where soaking shortens it.
+    #[must_use]
+    pub const fn soaked(self) -> Option<Self> {
+        match self {
+            Self::CommonBeansUnsoaked => Some(Self::CommonBeansSoaked),
+            _ => None,
+        }
+    }
+
     /// Whether it is a bean of the genus Phaseolus, poisonous until it has boiled.
     #[must_use]
     pub const fn needs_full_boil(self) -> bool {

@@ -20,4 +20,5 @@ pub mod pot;
 pub mod provenance;
 pub mod seat;
 pub mod sun;
+pub mod tonight;
 pub mod water;

@@ -44,10 +44,11 @@ impl HeatAccount {
                 + net.parts().c_jacket_j_k * (state.jacket_c() - air_c)
         };
         let pot_j = |state: &State| {
-            state.pot().map_or(0.0, |pot| pot.heat_j() - pot.capacity_j_k() * air_c)
+            state
+                .pot()
+                .map_or(0.0, |pot| pot.heat_j() - pot.capacity_j_k() * air_c)
         };
-        let water_kg =
-            |state: &State| state.pot().map_or(0.0, crate::network::PotState::water_kg);
+        let water_kg = |state: &State| state.pot().map_or(0.0, crate::network::PotState::water_kg);
         let left_kg = water_kg(before) - water_kg(after);
         Self {
             store_before_j: store_j(before),

@@ -79,10 +79,6 @@ impl<'a> Course<'a> {
         &self.shut
     }
 
-    pub(super) fn rig(&self) -> &'a Rig {
-        self.rig
-    }
-
     /// Air temperature at an instant. [°C]
     pub(super) fn air_c(&self, at: LocalTime) -> f64 {
         self.weather.at(at).1
@@ -135,11 +131,23 @@ impl<'a> Course<'a> {
         while at < to {
             let next = self.next_change(at).min(to);
             let (heater_w, air_c) = self.weather.at(at);
-            let heater_w = if inside(&self.heater_off, at) { 0.0 } else { heater_w };
-            let net = if inside(&self.stood_open, at) { &self.open } else { &self.shut };
+            let heater_w = if inside(&self.heater_off, at) {
+                0.0
+            } else {
+                heater_w
+            };
+            let net = if inside(&self.stood_open, at) {
+                &self.open
+            } else {
+                &self.shut
+            };
             #[expect(clippy::cast_precision_loss, reason = "at most half an hour")]
             let duration_s = next.since_s(at) as f64;
-            let span = Span { duration_s, heater_w: heater_w * self.leaning.charging, air_c };
+            let span = Span {
+                duration_s,
+                heater_w: heater_w * self.leaning.charging,
+                air_c,
+            };
             run(net, state, &span, ledger, watch)?;
             at = next;
         }
@@ -169,7 +177,10 @@ pub(super) fn seconds(at: LocalTime) -> f64 {
 }
 
 /// The network's time as local time, to the nearest second.
-#[expect(clippy::cast_possible_truncation, reason = "rounded, and saturating out of range")]
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "rounded, and saturating out of range"
+)]
 pub(super) fn local(time_s: f64) -> LocalTime {
     LocalTime(time_s.round() as i64)
 }

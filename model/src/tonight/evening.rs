@@ -1,6 +1,7 @@
 //! The store from the first logged day to now.
 
 use crate::cooker::Cooker;
+use crate::journal::Meal;
 use crate::journal::{Journal, What};
 use crate::local_time::{Day, LocalTime};
 use crate::network::{Ledger, State};
@@ -9,7 +10,6 @@ use crate::tonight::course::{Act, Course, acts, seconds};
 use crate::tonight::help::{Help, help};
 use crate::tonight::track::Track;
 use crate::tonight::{Leaning, Point, Rig, Site, TonightError, Weather};
-use crate::journal::Meal;
 
 /// Days carried through before now: a store forgets what it held within two or three.
 const DAYS_BACK: i32 = 14;
@@ -49,7 +49,6 @@ pub enum Doubt {
 /// A household's cooker carried to the present, three times over.
 #[derive(Debug, Clone)]
 pub struct Evening {
-    site: Site,
     cooker: Cooker,
     rig: Rig,
     weather: Weather,
@@ -83,19 +82,28 @@ impl Evening {
         let rig = Rig::new(site, cooker)?;
         let today = now.day();
         let earliest = today.plus(-DAYS_BACK);
-        let first = journal.first_day().map_or(today, |day| day.clamp(earliest, today));
-        let weather = Weather::new(
-            &site.setting(cooker),
-            &rig.heat,
-            &journal.skies,
-            first,
-            today.plus(DAYS_AHEAD),
-            now,
-        )?;
+        let first = journal
+            .first_day()
+            .map_or(today, |day| day.clamp(earliest, today));
+        let weather = Weather::new(&rig, &journal.skies, first, today.plus(DAYS_AHEAD), now)?;
         let mut points = Track::every(POINT_STEP_S, first.start());
-        let as_told = carried(&rig, &weather, journal, Leaning::AS_TOLD, (first, from), &mut points)?;
+        let as_told = carried(
+            &rig,
+            &weather,
+            journal,
+            Leaning::AS_TOLD,
+            (first, from),
+            &mut points,
+        )?;
         let leaning = |leaning| {
-            carried(&rig, &weather, journal, leaning, (first, from), &mut Track::default())
+            carried(
+                &rig,
+                &weather,
+                journal,
+                leaning,
+                (first, from),
+                &mut Track::default(),
+            )
         };
         let states = [
             as_told,
@@ -103,7 +111,6 @@ impl Evening {
             leaning(Leaning::in_favour(cooker, None))?,
         ];
         Ok(Self {
-            site: *site,
             cooker: cooker.clone(),
             weather,
             journal: journal.clone(),
@@ -201,10 +208,6 @@ impl Evening {
 
     pub(super) fn from(&self) -> LocalTime {
         self.from
-    }
-
-    pub(super) fn site(&self) -> &Site {
-        &self.site
     }
 }
 

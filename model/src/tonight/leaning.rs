@@ -37,8 +37,13 @@ const READING_SD_K: f64 = 4.0;
 
 impl Leaning {
     /// The figures as they stand.
-    pub const AS_TOLD: Self =
-        Self { loss: 1.0, contact: 1.0, charging: 1.0, cooking_time: 1.0, reading_k: 0.0 };
+    pub const AS_TOLD: Self = Self {
+        loss: 1.0,
+        contact: 1.0,
+        charging: 1.0,
+        cooking_time: 1.0,
+        reading_k: 0.0,
+    };
 
     /// Against the cook, near the tenth percentile of what may be.
     pub fn against(cooker: &Cooker, dish: Option<Dish>) -> Self {
@@ -60,7 +65,7 @@ impl Leaning {
             Some(_) => MEASURED_SD,
             None => cooker.contact.seat.spread_share(),
         };
-        let cooking_sd = dish.map_or(0.0, |dish| dish.props().cooking_min.spread_share());
+        let cooking_sd = dish.map_or(0.0, |dish| dish.props().minutes_at_100_c.spread_share());
         let factor = |sd: f64| ((1.0 + sd).ln() * by_sd).exp();
         Self {
             loss: 1.0 / factor(loss_sd),

@@ -1,6 +1,8 @@
 //! A household's cooker put together for the network.
 
 use crate::cooker::Cooker;
+use crate::dish::rate::CookRate;
+use crate::dish::{Dish, DoneWhen};
 use crate::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
 use crate::journal::Meal;
 use crate::media::Medium;
@@ -31,6 +33,9 @@ const POT_IN_SEAT_C: f64 = 80.0;
 const OPEN_FACE_W_M2K: f64 = 15.0;
 /// Water's rise to the boil is told for water of this temperature. [°C]
 const FRESH_WATER_C: f64 = 20.0;
+
+/// A thermometer this near the melting range says nothing of how much has melted. [K]
+const MELTING_MARGIN_K: f64 = 2.0;
 
 /// Where the household lives.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -66,6 +71,7 @@ pub struct Rig {
     parts: NetworkParts,
     open_face_w_k: f64,
     cutout_c: f64,
+    melting: Option<(usize, (f64, f64))>,
 }
 
 impl Rig {
@@ -90,7 +96,10 @@ impl Rig {
         let jacket = cooker.jacket.thermal(working_c, FRESH_WATER_C)?;
 
         let diameter_m = cooker.pot.size.props().diameter_m.value;
-        let area_m2 = cooker.contact.seat.area_m2(diameter_m, cooker.store.depth_m);
+        let area_m2 = cooker
+            .contact
+            .seat
+            .area_m2(diameter_m, cooker.store.depth_m);
         let contact_w_m2k = cooker
             .contact
             .measured_w_m2k
@@ -122,13 +131,22 @@ impl Rig {
             parts,
             open_face_w_k: OPEN_FACE_W_M2K * area_m2,
             cutout_c: cooker.store.cutout_c,
+            melting: melting(cooker),
         })
     }
 
     /// The network of this cooker, leaning; `open` while the cooker stands open.
-    pub(super) fn network(&self, leaning: &Leaning, open: bool) -> Result<Network<'_>, TonightError> {
+    pub(super) fn network(
+        &self,
+        leaning: &Leaning,
+        open: bool,
+    ) -> Result<Network<'_>, TonightError> {
         let net = Network::new(&self.curve, self.parts)?.scaled(leaning.loss, leaning.contact)?;
-        Ok(if open { net.with_lid_w_k(self.open_face_w_k)? } else { net })
+        Ok(if open {
+            net.with_lid_w_k(self.open_face_w_k)?
+        } else {
+            net
+        })
     }
 
     /// Temperature at which water boils here. [°C]
@@ -153,6 +171,18 @@ impl Rig {
     /// From the store to the food through the seat, nothing frozen on it. [W/K]
     pub fn seat_w_k(&self) -> f64 {
         self.parts.seat.g_contact_w_k
+    }
+
+    /// The medium that melts, if one does: the heaviest.
+    pub(super) fn melting_medium(&self) -> Option<usize> {
+        self.melting.map(|(medium, _)| medium)
+    }
+
+    /// Whether the melting medium is partly molten at this temperature. [°C]
+    pub(super) fn is_melting(&self, store_c: f64) -> bool {
+        self.melting.is_some_and(|(_, (solidus_c, liquidus_c))| {
+            (solidus_c - MELTING_MARGIN_K..=liquidus_c + MELTING_MARGIN_K).contains(&store_c)
+        })
     }
 
     /// Heat in the store between two temperatures. [J]
@@ -186,7 +216,11 @@ impl Rig {
     pub fn full_share(&self, store_j: f64) -> Result<f64, TonightError> {
         let empty_j = self.curve.enthalpy_j(self.boiling_c()?);
         let span_j = self.curve.enthalpy_j(self.cutout_c) - empty_j;
-        Ok(if 0.0 < span_j { ((store_j - empty_j) / span_j).clamp(0.0, 1.0) } else { 0.0 })
+        Ok(if 0.0 < span_j {
+            ((store_j - empty_j) / span_j).clamp(0.0, 1.0)
+        } else {
+            0.0
+        })
     }
 
     /// A pot with its load, for the network.
@@ -202,9 +236,36 @@ impl Rig {
                 open_share: meal.lid.evaporation_share().value,
                 air_vapour_pa: KITCHEN_HUMIDITY * vapour_pressure_pa(air_c),
             }),
-            cook: meal.dish.cook_rate().map(|rate| rate.slower(leaning.cooking_time)),
+            cook: cooking(meal.dish, leaning.cooking_time),
         }
     }
+}
+
+/// How fast the dish cooks, its time multiplied; `None` for what is done once it boils.
+fn cooking(dish: Dish, time_factor: f64) -> Option<network::CookRate> {
+    if dish.props().done_when == DoneWhen::Boils {
+        return None;
+    }
+    Some(match dish.cook_rate() {
+        CookRate::Z {
+            t_ref_s,
+            z_k,
+            t_min_c,
+        } => network::CookRate::ZValue {
+            t_ref_s: t_ref_s * time_factor,
+            z_k,
+            t_min_c,
+        },
+        CookRate::Arrhenius {
+            t_ref_s,
+            ea_j_mol,
+            t_min_c,
+        } => network::CookRate::Arrhenius {
+            t_ref_s: t_ref_s * time_factor,
+            activation_j_mol: ea_j_mol,
+            t_min_c,
+        },
+    })
 }
 
 /// The row of the media table as a curve.
@@ -222,30 +283,38 @@ fn thermal_curve(medium: Medium) -> MediumCurve {
     }
 }
 
-/// What freezes on the seat: the heaviest melting medium, unless metal carries the heat past it.
-fn frozen_layer(cooker: &Cooker, area_m2: f64) -> Option<Layer> {
-    if cooker.store.finned {
-        return None;
-    }
+/// The heaviest of the media that melt: its place in the store and its melting range. [°C]
+fn melting(cooker: &Cooker) -> Option<(usize, (f64, f64))> {
     cooker
         .store
         .charges
         .iter()
         .enumerate()
-        .filter(|(_, charge)| charge.medium.props().melt.is_some())
-        .max_by(|(_, a), (_, b)| a.mass_kg.total_cmp(&b.mass_kg))
-        .map(|(medium, charge)| Layer {
-            medium,
-            depth_m: cooker.store.depth_m,
-            k_solid_w_mk: charge.medium.props().conductivity_w_mk.value,
-            area_m2,
-        })
+        .filter_map(|(idx, charge)| charge.medium.props().melt.map(|melt| (idx, charge, melt)))
+        .max_by(|(_, a, _), (_, b, _)| a.mass_kg.total_cmp(&b.mass_kg))
+        .map(|(idx, _, melt)| (idx, (melt.solidus_c.value, melt.liquidus_c.value)))
+}
+
+/// What freezes on the seat: the melting medium, unless metal carries the heat past it.
+fn frozen_layer(cooker: &Cooker, area_m2: f64) -> Option<Layer> {
+    let (medium, _) = melting(cooker).filter(|_| !cooker.store.finned)?;
+    let charge = cooker.store.charges.get(medium)?;
+    Some(Layer {
+        medium,
+        depth_m: cooker.store.depth_m,
+        k_solid_w_mk: charge.medium.props().conductivity_w_mk.value,
+        area_m2,
+    })
 }
 
 /// One node for metal and for melts, several where a stone or sand keeps its heat to itself.
 fn node_row(cooker: &Cooker, contact_w_m2k: f64) -> NodeRow {
     let store = &cooker.store;
-    let Some(main) = store.charges.iter().max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg)) else {
+    let Some(main) = store
+        .charges
+        .iter()
+        .max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg))
+    else {
         return NodeRow::SINGLE;
     };
     let props = main.medium.props();

@@ -25,7 +25,16 @@ pub(super) struct Track {
 
 impl Track {
     pub(super) fn every(step_s: f64, from: LocalTime) -> Self {
-        Self { next_s: Some(seconds(from)), step_s, points: Vec::new() }
+        Self {
+            next_s: Some(seconds(from)),
+            step_s,
+            points: Vec::new(),
+        }
+    }
+
+    /// Keeps no more points.
+    pub(super) fn stop(&mut self) {
+        self.next_s = None;
     }
 }
 
@@ -53,13 +62,21 @@ pub(super) struct PotWatch {
     pub(super) boils_s: Option<f64>,
     pub(super) done_s: Option<f64>,
     pub(super) safe_s: Option<f64>,
-    pub(super) boils_dry: bool,
+    pub(super) dry_s: Option<f64>,
     boiling: Option<(f64, f64)>,
 }
 
 impl PotWatch {
-    /// Closes the account of the boil that is running at the end.
-    pub(super) fn close(&mut self, state: &State) {
+    pub(super) fn new(track: Track, full_boil_s: f64) -> Self {
+        Self {
+            track,
+            full_boil_s,
+            ..Self::default()
+        }
+    }
+
+    /// Brings the account of the running boil up to the state's time.
+    pub(super) fn settle(&mut self, state: &State) {
         self.settle_safety(state.time_s());
     }
 
@@ -93,7 +110,9 @@ impl Watch for PotWatch {
             Event::StopsBoiling | Event::BoilsDry => {
                 self.settle_safety(now_s);
                 self.boiling = None;
-                self.boils_dry |= event == Event::BoilsDry;
+                if event == Event::BoilsDry {
+                    self.dry_s.get_or_insert(now_s);
+                }
             }
             Event::Done => {
                 self.done_s.get_or_insert(now_s);

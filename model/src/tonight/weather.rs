@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use crate::local_time::{DAY_S, Day, LocalTime};
-use crate::panel::HeatTable;
-use crate::sun::{DayLog, IrradianceSeries, Setting, Sky, SunError, Unlogged};
+use crate::sun::{DayLog, IrradianceSeries, Sky, SunError, Unlogged};
+use crate::tonight::Rig;
 
 /// Step of the heater's power and of the air. [min]
 const STEP_MIN: u32 = 30;
@@ -40,8 +40,7 @@ impl Weather {
     ///
     /// [`SunError`] for a place, a plane or a log that makes no sense.
     pub fn new(
-        setting: &Setting,
-        heat: &HeatTable,
+        rig: &Rig,
         skies: &BTreeMap<Day, DayLog>,
         first: Day,
         last: Day,
@@ -51,9 +50,13 @@ impl Weather {
         let mut day = first;
         while day <= last {
             let (log, unlogged) = completed(skies.get(&day), day, now);
-            let series = IrradianceSeries::new(setting, day.0, &log, unlogged, STEP_MIN)?;
+            let series = IrradianceSeries::new(&rig.setting, day.0, &log, unlogged, STEP_MIN)?;
             days.push(DayHeat {
-                heater_w: series.steps.iter().map(|step| heat.mean_heat_w(&step.states)).collect(),
+                heater_w: series
+                    .steps
+                    .iter()
+                    .map(|step| rig.heat.mean_heat_w(&step.states))
+                    .collect(),
                 air_c: series.steps.iter().map(|step| step.air_c).collect(),
             });
             day = day.plus(1);
