@@ -27,14 +27,15 @@ impl<const N: usize> Factors<N> {
             lu.swap(k, pivot);
             row.swap(k, pivot);
             let inverse = 1.0 / lu[k][k];
-            for i in k + 1..dim {
-                let factor = lu[i][k] * inverse;
+            let top = lu[k];
+            for under in lu.iter_mut().take(dim).skip(k + 1) {
+                let factor = under[k] * inverse;
                 if factor.abs() > 0.0 {
-                    for j in k + 1..dim {
-                        lu[i][j] -= factor * lu[k][j];
+                    for (entry, above) in under.iter_mut().zip(top).take(dim).skip(k + 1) {
+                        *entry -= factor * above;
                     }
                 }
-                lu[i][k] = factor;
+                under[k] = factor;
             }
             lu[k][k] = inverse;
         }
@@ -45,21 +46,19 @@ impl<const N: usize> Factors<N> {
     pub(crate) fn solve(&self, rhs: &[f64; N]) -> [f64; N] {
         let mut x = [0.0; N];
         for i in 0..self.dim {
-            let mut sum = rhs[self.row[i]];
-            for j in 0..i {
-                sum -= self.lu[i][j] * x[j];
-            }
-            x[i] = sum;
+            let known: f64 = dot(&self.lu[i][..i], &x[..i]);
+            x[i] = rhs[self.row[i]] - known;
         }
         for i in (0..self.dim).rev() {
-            let mut sum = x[i];
-            for j in i + 1..self.dim {
-                sum -= self.lu[i][j] * x[j];
-            }
-            x[i] = sum * self.lu[i][i];
+            let known: f64 = dot(&self.lu[i][i + 1..self.dim], &x[i + 1..self.dim]);
+            x[i] = (x[i] - known) * self.lu[i][i];
         }
         x
     }
+}
+
+fn dot(a: &[f64], b: &[f64]) -> f64 {
+    a.iter().zip(b).map(|(a, b)| a * b).sum()
 }
 
 #[cfg(test)]

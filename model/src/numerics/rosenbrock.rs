@@ -155,18 +155,8 @@ impl<const X: usize, const Q: usize> Step<X, Q> {
         for i in 0..dim {
             end[i] += u[5][i];
         }
-        let shape = |row: usize, i: usize| (0..5).map(|j| D[row][j] * u[j][i]).sum::<f64>();
-        let shape_q = |row: usize, i: usize| (0..5).map(|j| D[row][j] * v[j][i]).sum::<f64>();
-        let mut bend = [[0.0; X]; 2];
-        let mut bend_q = [[0.0; Q]; 2];
-        for row in 0..2 {
-            for i in 0..dim {
-                bend[row][i] = shape(row, i);
-            }
-            for i in 0..Q {
-                bend_q[row][i] = shape_q(row, i);
-            }
-        }
+        let bend = D.map(|d| combined(&d, &u));
+        let bend_q = D.map(|d| combined(&d, &v));
         Self {
             x: [*x, end, bend[0], bend[1]],
             q: [moved_q, bend_q[0], bend_q[1]],
@@ -208,6 +198,17 @@ impl<const X: usize, const Q: usize> Step<X, Q> {
         }
         out
     }
+}
+
+/// The sum of the first five stages, each with its weight.
+fn combined<const N: usize>(weights: &[f64; 5], stages: &[[f64; N]; 6]) -> [f64; N] {
+    let mut sum = [0.0; N];
+    for (weight, stage) in weights.iter().zip(stages) {
+        for (total, value) in sum.iter_mut().zip(stage) {
+            *total += weight * value;
+        }
+    }
+    sum
 }
 
 fn interpolate(start: f64, end: f64, bend: f64, twist: f64, x: f64) -> f64 {
