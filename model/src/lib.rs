@@ -6,4 +6,6 @@ pub mod insulation;
 pub mod jacket;
 pub mod media;
 pub mod out_of_range;
+pub mod pot;
 pub mod provenance;
+pub mod seat;
