@@ -10,7 +10,9 @@ use serde::{Deserialize, Serialize};
 
 use crate::dish::Dish;
 use crate::insulation::{Insulation, InsulationHazard};
+use crate::jacket::{LayerKind, LayeredJacket};
 use crate::media::{Chemistry, Hazard, Medium};
+use crate::out_of_range::OutOfRange;
 use crate::provenance::{Datum, Source};
 use crate::seat::Seat;
 
@@ -37,6 +39,29 @@ pub struct LayerInPlace {
     pub material: Insulation,
     /// Temperature of its inner face with the store at the cut-out, degC.
     pub hot_face_c: f64,
+}
+
+/// The layers of a jacket with the temperatures that they come to, for a store held at the cut-out
+/// in air at `air_c`; layers of air stand everything and are left out.
+///
+/// # Errors
+///
+/// [`OutOfRange`] when the jacket or a temperature is outside its range.
+pub fn layers_in_place(
+    jacket: &LayeredJacket,
+    cut_out_c: f64,
+    air_c: f64,
+) -> Result<Vec<LayerInPlace>, OutOfRange> {
+    let faces_c = jacket.faces_c(cut_out_c, air_c)?;
+    let in_place = |(kind, hot_face_c)| match kind {
+        LayerKind::Insulation { material } => Some(LayerInPlace {
+            material,
+            hot_face_c,
+        }),
+        LayerKind::StillAir { .. } => None,
+    };
+    let kinds = jacket.layers.iter().map(|layer| layer.kind);
+    Ok(kinds.zip(faces_c).filter_map(in_place).collect())
 }
 
 /// What the checks need to know of a cooker.

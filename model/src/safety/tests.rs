@@ -1,6 +1,7 @@
 use proptest::prelude::*;
 
 use super::*;
+use crate::jacket::{JacketLayer, JacketShape, LidFit};
 
 fn aluminium_in_perlite() -> Build {
     Build {
@@ -127,6 +128,42 @@ fn every_limit_is_kept() {
         oily.refusals()[..],
         [Refusal::OilFilmTooHot { .. }]
     ));
+}
+
+/// Straw outside enough rock wool is accepted, against the store it is not.
+#[test]
+fn a_layer_is_judged_where_it_stands() {
+    let layer = |material, thickness_m| JacketLayer {
+        kind: LayerKind::Insulation { material },
+        thickness_m,
+    };
+    let jacket = |layers| LayeredJacket {
+        shape: JacketShape::Cylinder {
+            inner_radius_m: 0.1,
+            inner_height_m: 0.15,
+        },
+        layers,
+        lid: LidFit::Plug,
+        through_rods: 0,
+    };
+    let judge = |jacket: &LayeredJacket| {
+        let layers = layers_in_place(jacket, 250.0, 30.0).expect("it is in range");
+        Build {
+            layers,
+            ..aluminium_in_perlite()
+        }
+        .refusals()
+    };
+    let (wool, straw) = (Insulation::RockWool, Insulation::Straw);
+    assert_eq!(
+        judge(&jacket(vec![layer(wool, 0.12), layer(straw, 0.05)])),
+        []
+    );
+    let hot = judge(&jacket(vec![layer(straw, 0.05), layer(wool, 0.12)]));
+    assert!(
+        matches!(hot[..], [Refusal::AboveInsulationLimit { .. }]),
+        "{hot:?}"
+    );
 }
 
 #[test]
