@@ -18,6 +18,7 @@ pub mod panel;
 pub mod place;
 pub mod pot;
 pub mod provenance;
+pub mod safety;
 pub mod seat;
 pub mod sun;
 pub mod tonight;
