@@ -170,6 +170,11 @@ pub enum Caution {
         /// The nitrate.
         nitrate: Medium,
     },
+    /// Nitrate in a jacket that was measured, not described: nothing that burns may be in it.
+    NitrateJacketUnknown {
+        /// The nitrate.
+        nitrate: Medium,
+    },
     /// Nitrate against fibre whose resin smokes away: fire the fibre out, outdoors, first.
     NitrateNearBinder {
         /// The nitrate.

@@ -47,6 +47,9 @@ fn nitrates(build: &Build, found: &mut Vec<Caution>) {
         if build.media.contains(&Medium::Aluminium) {
             found.push(Caution::NitrateOnAluminium { nitrate });
         }
+        if build.layers.is_empty() {
+            found.push(Caution::NitrateJacketUnknown { nitrate });
+        }
         for layer in &build.layers {
             let insulation = layer.material;
             let has_binder = insulation

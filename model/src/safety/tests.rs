@@ -238,6 +238,16 @@ fn salt_comes_with_its_cautions() {
         nitrate,
         insulation
     }));
+    let measured = Build {
+        layers: Vec::new(),
+        ..salt_in_steel()
+    };
+    assert!(
+        measured
+            .cautions(20.0)
+            .contains(&Caution::NitrateJacketUnknown { nitrate })
+    );
+    assert!(!cautions.contains(&Caution::NitrateJacketUnknown { nitrate }));
     let can = Build {
         media: vec![nitrate, Medium::Aluminium],
         ..salt_in_steel()
