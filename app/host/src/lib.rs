@@ -34,7 +34,11 @@ pub struct Site {
 impl Site {
     /// The site in `folder` at the root of its host, with files that a browser asks for anew.
     pub fn new(folder: impl Into<PathBuf>) -> Self {
-        Self { folder: folder.into(), base: "/".to_owned(), cache_control: "no-cache".to_owned() }
+        Self {
+            folder: folder.into(),
+            base: "/".to_owned(),
+            cache_control: "no-cache".to_owned(),
+        }
     }
 }
 
@@ -62,7 +66,12 @@ impl Server {
             let stopped = Arc::clone(&stopped);
             move || accept(&listener, &Arc::new(site), &stopped)
         });
-        Ok(Self { address, base, stopped, accepting: Some(accepting) })
+        Ok(Self {
+            address,
+            base,
+            stopped,
+            accepting: Some(accepting),
+        })
     }
 
     /// The address of the site, with a slash at its end.

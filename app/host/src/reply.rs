@@ -21,19 +21,30 @@ pub(crate) fn write(
     known_tag: Option<&str>,
 ) -> io::Result<()> {
     let mut words = request.split(' ');
-    let (method, target) = (words.next().unwrap_or_default(), words.next().unwrap_or_default());
+    let (method, target) = (
+        words.next().unwrap_or_default(),
+        words.next().unwrap_or_default(),
+    );
     if method != "GET" && method != "HEAD" {
         return plain(to, "405 Method Not Allowed", "Allow: GET, HEAD\r\n");
     }
     let path = target.split(['?', '#']).next().unwrap_or_default();
     match find(site, path) {
         Found::Nothing => plain(to, "404 Not Found", ""),
-        Found::Folder => plain(to, "301 Moved Permanently", &format!("Location: {path}/\r\n")),
+        Found::Folder => plain(
+            to,
+            "301 Moved Permanently",
+            &format!("Location: {path}/\r\n"),
+        ),
         Found::File(file) => {
             let body = std::fs::read(&file)?;
             let tag = tag_of(&body);
             let is_known = known_tag == Some(tag.as_str());
-            let status = if is_known { "304 Not Modified" } else { "200 OK" };
+            let status = if is_known {
+                "304 Not Modified"
+            } else {
+                "200 OK"
+            };
             write!(
                 to,
                 "HTTP/1.1 {status}\r\nContent-Type: {}\r\nContent-Length: {}\r\nETag: {tag}\r\n\
@@ -69,7 +80,10 @@ fn find(site: &Site, path: &str) -> Found {
         return Found::Nothing;
     };
     // Nothing outside the folder is served, whatever the path says.
-    if !Path::new(&name).components().all(|part| matches!(part, Component::Normal(_))) {
+    if !Path::new(&name)
+        .components()
+        .all(|part| matches!(part, Component::Normal(_)))
+    {
         return Found::Nothing;
     }
     let file = site.folder.join(&name);
@@ -157,7 +171,10 @@ mod tests {
         let folder = Folder::new("file");
         let site = Site::new(&folder.0);
         let page = ask(&site, "GET / HTTP/1.1", None);
-        assert!(page.starts_with("HTTP/1.1 200 OK\r\nContent-Type: text/html"), "{page}");
+        assert!(
+            page.starts_with("HTTP/1.1 200 OK\r\nContent-Type: text/html"),
+            "{page}"
+        );
         assert!(page.ends_with("\r\n\r\n<p>page"), "{page}");
         assert!(
             ask(&site, "GET /app.wasm?v=1 HTTP/1.1", None)
@@ -171,7 +188,10 @@ mod tests {
         let folder = Folder::new("tag");
         let site = Site::new(&folder.0);
         let first = ask(&site, "GET / HTTP/1.1", None);
-        let tag = first.lines().find_map(|line| line.strip_prefix("ETag: ")).unwrap();
+        let tag = first
+            .lines()
+            .find_map(|line| line.strip_prefix("ETag: "))
+            .unwrap();
         let second = ask(&site, "GET / HTTP/1.1", Some(tag));
         assert!(second.starts_with("HTTP/1.1 304"), "{second}");
         assert!(second.ends_with("\r\n\r\n"), "{second}");
@@ -180,7 +200,10 @@ mod tests {
     #[test]
     fn serves_nothing_but_the_folder_under_its_path() {
         let folder = Folder::new("base");
-        let site = Site { base: "/pots/".to_owned(), ..Site::new(&folder.0) };
+        let site = Site {
+            base: "/pots/".to_owned(),
+            ..Site::new(&folder.0)
+        };
         for (request, status) in [
             ("GET /pots/ HTTP/1.1", "200"),
             ("GET /pots/%69ndex.html HTTP/1.1", "200"),
@@ -199,7 +222,10 @@ mod tests {
             ("", "405"),
         ] {
             let answer = ask(&site, request, None);
-            assert!(answer.starts_with(&format!("HTTP/1.1 {status}")), "{request}: {answer}");
+            assert!(
+                answer.starts_with(&format!("HTTP/1.1 {status}")),
+                "{request}: {answer}"
+            );
         }
     }
 }
