@@ -1,3 +1,5 @@
 //! The screens of Duskpot and what stands behind them.
 
+pub mod chart;
+pub mod components;
 pub mod platform;
