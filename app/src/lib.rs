@@ -1,1 +1,4 @@
 //! The screens of Duskpot and what stands behind them.
+
+pub mod chart;
+pub mod components;
