@@ -2,3 +2,7 @@
 
 pub mod chart;
 pub mod components;
+pub mod i18n;
+pub mod platform;
+pub mod shell;
+pub mod state;

@@ -36,12 +36,20 @@ pub struct Formats {
 impl Sure {
     /// How well a temperature is known whose 80 % band is this wide.
     pub fn of_band_c(width_c: f64) -> Self {
-        if width_c < 25.0 { Self::Near } else { Self::Rough }
+        if width_c < 25.0 {
+            Self::Near
+        } else {
+            Self::Rough
+        }
     }
 
     /// How well a time is known whose 80 % band is this wide.
     pub fn of_band_s(width_s: f64) -> Self {
-        if width_s < 2400.0 { Self::Near } else { Self::Rough }
+        if width_s < 2400.0 {
+            Self::Near
+        } else {
+            Self::Rough
+        }
     }
 
     fn step_degrees(self, degrees: Degrees) -> f64 {
@@ -91,7 +99,11 @@ impl Formats {
         let step = sure.step_degrees(self.degrees);
         let end = |celsius| self.number(round_to(self.degrees.from_c(celsius), step), 0);
         let (low, high) = (end(low_c), end(high_c));
-        let shown = if low == high { low } else { (self.units.from_to)(&low, &high) };
+        let shown = if low == high {
+            low
+        } else {
+            (self.units.from_to)(&low, &high)
+        };
         (self.units.degrees)(&shown, self.degrees)
     }
 
@@ -146,7 +158,11 @@ impl Formats {
     /// Two times of day as a span: `18:20 to 19:05`.
     pub fn clock_band(&self, from: LocalTime, to: LocalTime, sure: Sure) -> String {
         let (from, to) = (self.clock(from, sure), self.clock(to, sure));
-        if from == to { from } else { (self.units.from_to)(&from, &to) }
+        if from == to {
+            from
+        } else {
+            (self.units.from_to)(&from, &to)
+        }
     }
 
     /// A day by its date, with the weekday.
@@ -171,7 +187,10 @@ impl Formats {
 
     /// Day and time: `today 18:40`.
     pub fn instant(&self, at: LocalTime, today: Day) -> String {
-        (self.units.day_time)(&self.near_day(at.day(), today), &self.clock(at, Sure::Known))
+        (self.units.day_time)(
+            &self.near_day(at.day(), today),
+            &self.clock(at, Sure::Known),
+        )
     }
 
     /// A share of one: `40 %`.
@@ -226,7 +245,9 @@ pub fn in_ten(probability: f64) -> u8 {
     if 0.97 < p {
         return 10;
     }
-    (1..9).find(|&tenths| p < f64::from(tenths) / 10.0 + 0.05).unwrap_or(9)
+    (1..9)
+        .find(|&tenths| p < f64::from(tenths) / 10.0 + 0.05)
+        .unwrap_or(9)
 }
 
 /// The nearest multiple of `step`.

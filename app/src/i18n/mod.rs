@@ -7,7 +7,6 @@
 pub mod en;
 pub mod es;
 pub mod format;
-pub mod refusal;
 pub mod strings;
 
 use strings::Strings;
@@ -71,7 +70,9 @@ impl Language {
     /// The language with this primary subtag, whatever region or script follows it.
     pub fn from_tag(tag: &str) -> Option<Self> {
         let primary = tag.split(['-', '_']).next().unwrap_or_default();
-        Self::ALL.into_iter().find(|language| language.tag().eq_ignore_ascii_case(primary))
+        Self::ALL
+            .into_iter()
+            .find(|language| language.tag().eq_ignore_ascii_case(primary))
     }
 
     /// The language to speak: the one chosen, or the first of the browser's list that we have,
@@ -79,9 +80,10 @@ impl Language {
     pub fn pick(choice: LanguageChoice, browser: &[String]) -> Self {
         match choice {
             LanguageChoice::Chosen(language) => language,
-            LanguageChoice::Automatic => {
-                browser.iter().find_map(|tag| Self::from_tag(tag)).unwrap_or_default()
-            }
+            LanguageChoice::Automatic => browser
+                .iter()
+                .find_map(|tag| Self::from_tag(tag))
+                .unwrap_or_default(),
         }
     }
 
@@ -117,8 +119,14 @@ mod tests {
     #[test]
     fn the_browsers_first_language_that_we_speak_is_picked() {
         let auto = LanguageChoice::Automatic;
-        assert_eq!(Language::pick(auto, &list(&["qu-PE", "es-PE", "en"])), Language::Spanish);
-        assert_eq!(Language::pick(auto, &list(&["en-GB", "es"])), Language::English);
+        assert_eq!(
+            Language::pick(auto, &list(&["qu-PE", "es-PE", "en"])),
+            Language::Spanish
+        );
+        assert_eq!(
+            Language::pick(auto, &list(&["en-GB", "es"])),
+            Language::English
+        );
         assert_eq!(Language::pick(auto, &list(&["qu"])), Language::English);
         assert_eq!(Language::pick(auto, &[]), Language::English);
     }

@@ -42,8 +42,14 @@ pub enum MorePage {
 
 impl MorePage {
     /// Every page, in the order of the menu.
-    pub const ALL: [Self; 6] =
-        [Self::Menu, Self::Settings, Self::Copies, Self::Example, Self::Safety, Self::About];
+    pub const ALL: [Self; 6] = [
+        Self::Menu,
+        Self::Settings,
+        Self::Copies,
+        Self::Example,
+        Self::Safety,
+        Self::About,
+    ];
 
     fn slug(self) -> &'static str {
         match self {
@@ -130,7 +136,10 @@ mod tests {
         check("#/tonight", Route::Tonight);
         check("#/diary", Route::Diary(None));
         check("#/diary/", Route::Diary(None));
-        check("#/diary/2026-11-25", Route::Diary(Day::from_ymd(2026, 11, 25)));
+        check(
+            "#/diary/2026-11-25",
+            Route::Diary(Day::from_ymd(2026, 11, 25)),
+        );
         check("#/cooker", Route::Cooker(None));
         check("#/cooker/3", Route::Cooker(Some(CookerId(3))));
         check("#/more", Route::More(MorePage::Menu));
@@ -151,7 +160,10 @@ mod tests {
     fn without_a_household_only_the_start_and_more_are_open() {
         assert_eq!(Route::Tonight.allowed(false), Route::Start);
         assert_eq!(Route::Diary(None).allowed(false), Route::Start);
-        assert_eq!(Route::More(MorePage::Safety).allowed(false), Route::More(MorePage::Safety));
+        assert_eq!(
+            Route::More(MorePage::Safety).allowed(false),
+            Route::More(MorePage::Safety)
+        );
         assert_eq!(Route::Start.allowed(true), Route::Tonight);
         assert_eq!(Route::Diary(None).allowed(true), Route::Diary(None));
     }

@@ -5,7 +5,12 @@ use crate::state::settings::Degrees;
 
 pub(super) const COMMON: Common = Common {
     app_name: "Duskpot",
-    rooms: Rooms { tonight: "Tonight", diary: "Diary", cooker: "Cooker", more: "More" },
+    rooms: Rooms {
+        tonight: "Tonight",
+        diary: "Diary",
+        cooker: "Cooker",
+        more: "More",
+    },
     buttons: Buttons {
         save: "Save",
         cancel: "Cancel",

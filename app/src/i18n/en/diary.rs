@@ -2,6 +2,4 @@
 
 use crate::i18n::strings::diary::Diary;
 
-pub(super) const DIARY: Diary = Diary {
-    title: "Diary",
-};
+pub(super) const DIARY: Diary = Diary { title: "Diary" };

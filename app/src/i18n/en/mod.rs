@@ -7,7 +7,6 @@ mod first_start;
 mod more;
 mod refusals;
 mod safety;
-mod tables;
 mod tonight;
 
 use crate::i18n::strings::Strings;
@@ -22,5 +21,4 @@ pub static STRINGS: Strings = Strings {
     first_start: first_start::FIRST_START,
     safety: safety::SAFETY,
     refusals: refusals::REFUSALS,
-    tables: tables::TABLES,
 };

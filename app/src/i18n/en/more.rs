@@ -22,9 +22,21 @@ pub(super) const MORE: More = More {
     copy_out: "Keep a copy as a file",
     copy_in: "Bring a copy back",
     copy_holds: |n_cookers, n_entries, n_days| {
-        let cookers = if n_cookers == 1 { "1 cooker".to_owned() } else { format!("{n_cookers} cookers") };
-        let entries = if n_entries == 1 { "1 entry".to_owned() } else { format!("{n_entries} entries") };
-        let days = if n_days == 1 { "1 day of sun".to_owned() } else { format!("{n_days} days of sun") };
+        let cookers = if n_cookers == 1 {
+            "1 cooker".to_owned()
+        } else {
+            format!("{n_cookers} cookers")
+        };
+        let entries = if n_entries == 1 {
+            "1 entry".to_owned()
+        } else {
+            format!("{n_entries} entries")
+        };
+        let days = if n_days == 1 {
+            "1 day of sun".to_owned()
+        } else {
+            format!("{n_days} days of sun")
+        };
         format!("In this copy: {cookers}, {entries}, {days}.")
     },
     copy_saved_at: |value| format!("Written {value}."),

@@ -9,7 +9,9 @@ pub(super) const REFUSALS: Refusals = Refusals {
     too_long: |n_most| format!("At most {n_most} letters."),
     too_low: |value| format!("At least {value}."),
     too_high: |value| format!("At most {value}."),
-    sun_exceeds_day: |value| format!("The sun is up for {value} on this day: it can’t have shone for longer."),
+    sun_exceeds_day: |value| {
+        format!("The sun is up for {value} on this day: it can’t have shone for longer.")
+    },
     pot_too_small: |value| format!("This pot holds {value}, and needs room to boil."),
     in_future: "That time has not come yet.",
     before: |value| format!("Not before {value}."),

@@ -2,6 +2,4 @@
 
 use crate::i18n::strings::tonight::Tonight;
 
-pub(super) const TONIGHT: Tonight = Tonight {
-    title: "Tonight",
-};
+pub(super) const TONIGHT: Tonight = Tonight { title: "Tonight" };

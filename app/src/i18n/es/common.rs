@@ -5,7 +5,12 @@ use crate::state::settings::Degrees;
 
 pub(super) const COMMON: Common = Common {
     app_name: "Duskpot",
-    rooms: Rooms { tonight: "Esta noche", diary: "Diario", cooker: "Cocina", more: "Más" },
+    rooms: Rooms {
+        tonight: "Esta noche",
+        diary: "Diario",
+        cooker: "Cocina",
+        more: "Más",
+    },
     buttons: Buttons {
         save: "Guardar",
         cancel: "Cancelar",

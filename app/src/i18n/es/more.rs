@@ -22,9 +22,21 @@ pub(super) const MORE: More = More {
     copy_out: "Hacer una copia en un archivo",
     copy_in: "Traer una copia",
     copy_holds: |n_cookers, n_entries, n_days| {
-        let cookers = if n_cookers == 1 { "1 cocina".to_owned() } else { format!("{n_cookers} cocinas") };
-        let entries = if n_entries == 1 { "1 anotación".to_owned() } else { format!("{n_entries} anotaciones") };
-        let days = if n_days == 1 { "1 día de sol".to_owned() } else { format!("{n_days} días de sol") };
+        let cookers = if n_cookers == 1 {
+            "1 cocina".to_owned()
+        } else {
+            format!("{n_cookers} cocinas")
+        };
+        let entries = if n_entries == 1 {
+            "1 anotación".to_owned()
+        } else {
+            format!("{n_entries} anotaciones")
+        };
+        let days = if n_days == 1 {
+            "1 día de sol".to_owned()
+        } else {
+            format!("{n_days} días de sol")
+        };
         format!("En esta copia: {cookers}, {entries}, {days}.")
     },
     copy_saved_at: |value| format!("Escrita: {value}."),

@@ -9,8 +9,12 @@ pub(super) const REFUSALS: Refusals = Refusals {
     too_long: |n_most| format!("{n_most} letras como máximo."),
     too_low: |value| format!("{value} como mínimo."),
     too_high: |value| format!("{value} como máximo."),
-    sun_exceeds_day: |value| format!("Ese día el sol está sobre el horizonte {value}: no pudo brillar más tiempo."),
-    pot_too_small: |value| format!("En esta olla caben {value}, y hace falta espacio para que hierva."),
+    sun_exceeds_day: |value| {
+        format!("Ese día el sol está sobre el horizonte {value}: no pudo brillar más tiempo.")
+    },
+    pot_too_small: |value| {
+        format!("En esta olla caben {value}, y hace falta espacio para que hierva.")
+    },
     in_future: "Esa hora todavía no ha llegado.",
     before: |value| format!("No antes de: {value}."),
     after: |value| format!("No después de: {value}."),

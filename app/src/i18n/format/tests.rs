@@ -14,8 +14,16 @@ fn english() -> Formats {
 }
 
 fn spanish() -> Formats {
-    let locale = LocaleFormat { decimal: ',', group: ".".into(), ..LocaleFormat::default() };
-    Formats { locale, units: &Language::Spanish.strings().common.units, ..english() }
+    let locale = LocaleFormat {
+        decimal: ',',
+        group: ".".into(),
+        ..LocaleFormat::default()
+    };
+    Formats {
+        locale,
+        units: &Language::Spanish.strings().common.units,
+        ..english()
+    }
 }
 
 fn check(shown: &str, expected: &str) {
@@ -47,12 +55,21 @@ fn temperatures_are_as_round_as_they_are_known() {
     check(&english().temperature(181.7, Sure::Known), "182 °C");
     check(&english().temperature(181.7, Sure::Near), "180 °C");
     check(&english().temperature(184.9, Sure::Rough), "180 °C");
-    let fahrenheit = Formats { degrees: Degrees::Fahrenheit, ..english() };
+    let fahrenheit = Formats {
+        degrees: Degrees::Fahrenheit,
+        ..english()
+    };
     check(&fahrenheit.temperature(100.0, Sure::Known), "212 °F");
     check(&fahrenheit.temperature(181.7, Sure::Near), "360 °F");
     check(&fahrenheit.temperature_difference(10.0), "18 °F");
-    check(&english().temperature_band(168.0, 192.0, Sure::Rough), "170 to 190 °C");
-    check(&english().temperature_band(178.0, 182.0, Sure::Rough), "180 °C");
+    check(
+        &english().temperature_band(168.0, 192.0, Sure::Rough),
+        "170 to 190 °C",
+    );
+    check(
+        &english().temperature_band(178.0, 182.0, Sure::Rough),
+        "180 °C",
+    );
 }
 
 #[test]
@@ -91,8 +108,17 @@ fn times_of_day() {
     check(&english().clock(at, Sure::Near), "18:40");
     check(&english().clock(at, Sure::Rough), "18:45");
     check(&english().clock(day.at_s(86_399), Sure::Near), "00:00");
-    let clock = ClockStyle::Hours12 { am: "am".into(), pm: "pm".into() };
-    let twelve = Formats { locale: LocaleFormat { clock, ..LocaleFormat::default() }, ..english() };
+    let clock = ClockStyle::Hours12 {
+        am: "am".into(),
+        pm: "pm".into(),
+    };
+    let twelve = Formats {
+        locale: LocaleFormat {
+            clock,
+            ..LocaleFormat::default()
+        },
+        ..english()
+    };
     check(&twelve.clock(at, Sure::Known), "6:42 pm");
     check(&twelve.clock(day.start(), Sure::Known), "12:00 am");
     check(&twelve.clock(day.at_s(43_200), Sure::Known), "12:00 pm");
@@ -115,7 +141,14 @@ fn days() {
 #[test]
 fn a_chance_is_never_certain_unless_it_is() {
     for (p, tenths) in [
-        (0.0, 0), (0.04, 1), (0.12, 1), (0.5, 5), (0.55, 6), (0.86, 9), (0.96, 9), (0.98, 10),
+        (0.0, 0),
+        (0.04, 1),
+        (0.12, 1),
+        (0.5, 5),
+        (0.55, 6),
+        (0.86, 9),
+        (0.96, 9),
+        (0.98, 10),
     ] {
         assert_eq!(in_ten(p), tenths, "{p}");
     }

@@ -177,3 +177,10 @@ pub struct Units {
     /// The day after.
     pub tomorrow: &'static str,
 }
+
+// There is one table of units a language, so they are told apart by their place in memory.
+impl PartialEq for Units {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self, other)
+    }
+}

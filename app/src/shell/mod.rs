@@ -1,0 +1,3 @@
+//! Where signals, the saved household and the browser meet.
+
+pub mod locale;
