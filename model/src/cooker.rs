@@ -2,7 +2,7 @@
 
 use crate::jacket::Jacket;
 use crate::media::Medium;
-use crate::panel::{DataSheet, Heater};
+use crate::panel::{Datasheet, Heater};
 use crate::pot::Pot;
 use crate::seat::Seat;
 
@@ -10,7 +10,7 @@ use crate::seat::Seat;
 #[derive(Debug, Clone, PartialEq)]
 pub struct Cooker {
     /// The photovoltaic modules.
-    pub array: Array,
+    pub panels: Panels,
     /// The resistor and how it hangs on the panel.
     pub heater: Heater,
     /// What holds the heat.
@@ -25,11 +25,11 @@ pub struct Cooker {
 
 /// The photovoltaic modules and where they look.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Array {
+pub struct Panels {
     /// Rated power of one module at 1000 W/m² and 25 °C. [W]
     pub module_w: f64,
     /// Its data sheet, where there is one; otherwise a typical sheet is scaled to the watts.
-    pub sheet: Option<DataSheet>,
+    pub sheet: Option<Datasheet>,
     /// Modules one behind the other.
     pub in_series: u32,
     /// Such rows side by side.

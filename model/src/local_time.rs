@@ -97,7 +97,11 @@ impl LocalTime {
     /// `step_s`.
     pub fn ceil_to_s(self, step_s: i64) -> Self {
         let over = self.0.rem_euclid(step_s.max(1));
-        if over == 0 { self } else { self.plus_s(step_s - over) }
+        if over == 0 {
+            self
+        } else {
+            self.plus_s(step_s - over)
+        }
     }
 }
 
