@@ -12,6 +12,103 @@ pub struct Refused {
     pub wrong: Wrong,
 }
 
+/// A field of the screens, as far as something typed into it can be wrong.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Field {
+    /// Name of a cooker.
+    Name,
+    /// People who usually eat.
+    People,
+    /// Latitude. [deg]
+    LatitudeDeg,
+    /// Longitude. [deg]
+    LongitudeDeg,
+    /// Height above the sea. [m]
+    AltitudeM,
+    /// The household's clock less universal time. [min]
+    UtcOffsetMin,
+    /// A monthly temperature of the day or the night. [°C]
+    AirC,
+    /// Hours of sun of a day. [h]
+    SunHours,
+    /// The day a sky is logged for.
+    Day,
+    /// When something happened.
+    At,
+    /// A thermometer in the store. [°C]
+    ReadingC,
+    /// How long the lid stood open or the heater got nothing. [s]
+    ForS,
+    /// Dry or raw food. [kg]
+    FoodKg,
+    /// Water. [kg]
+    WaterKg,
+    /// Temperature of what goes in. [°C]
+    StartC,
+    /// When the pot goes in.
+    PutIn,
+    /// When it is eaten.
+    EatAt,
+    /// When the pot came out.
+    OutAt,
+    /// When it boiled.
+    BoiledAt,
+    /// When it was looked at and had not boiled.
+    NotBoiledBy,
+    /// When it was done.
+    DoneAt,
+    /// A cooker as a whole.
+    Cooker,
+    /// An entry as a whole.
+    Entry,
+    /// Rated power of a module. [W]
+    ModuleW,
+    /// Modules in series or in parallel.
+    Modules,
+    /// Slope of the panel. [deg]
+    TiltDeg,
+    /// Where the panel looks. [deg]
+    AzimuthDeg,
+    /// A rating of the panel's data sheet.
+    Datasheet,
+    /// Resistance of the element or of the wires. [Ω]
+    Ohm,
+    /// How the element's resistance changes with its heat. [1/K]
+    ElementAlpha,
+    /// Efficiency of the tracker.
+    TrackerEfficiency,
+    /// The media of the store, as a list.
+    Charges,
+    /// Mass of a medium. [kg]
+    ChargeKg,
+    /// Thickness of the medium under the seat. [m]
+    DepthM,
+    /// Temperature at which the thermostat cuts out. [°C]
+    CutoutC,
+    /// A size of the room inside the jacket. [m]
+    JacketSizeM,
+    /// The layers of the jacket, as a list.
+    Layers,
+    /// Thickness of a layer. [m]
+    LayerM,
+    /// Emissivity of a face.
+    Emissivity,
+    /// Rods through the jacket.
+    Rods,
+    /// Measured heat loss. [W/K]
+    LossWK,
+    /// Measured heat capacity of the jacket. [J/K]
+    CapacityJK,
+    /// Measured contact conductance. [W/(m² K)]
+    ContactWM2k,
+    /// What a pot holds. [L]
+    PotL,
+    /// Mass of a pot. [kg]
+    PotKg,
+    /// A size of a pot. [m]
+    PotSizeM,
+}
+
 /// What is wrong with a field.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
@@ -97,13 +194,27 @@ impl Field {
         }
     }
 
+    /// The count, if it is within `least..=most`.
+    ///
+    /// # Errors
+    ///
+    /// [`Refused`] with this field and the bound that was passed.
+    pub fn count(self, count: u32, (least, most): (u32, u32)) -> Result<(), Refused> {
+        self.within(f64::from(count), (f64::from(least), f64::from(most)))
+            .map(|_| ())
+    }
+
     /// The time, if it is not before `earliest`.
     ///
     /// # Errors
     ///
     /// [`Wrong::Before`].
     pub fn not_before(self, at: LocalTime, earliest: LocalTime) -> Result<LocalTime, Refused> {
-        if at < earliest { Err(self.refuse(Wrong::Before { earliest })) } else { Ok(at) }
+        if at < earliest {
+            Err(self.refuse(Wrong::Before { earliest }))
+        } else {
+            Ok(at)
+        }
     }
 
     /// The time, if it is not after `latest`.
@@ -112,6 +223,10 @@ impl Field {
     ///
     /// [`Wrong::After`].
     pub fn not_after(self, at: LocalTime, latest: LocalTime) -> Result<LocalTime, Refused> {
-        if latest < at { Err(self.refuse(Wrong::After { latest })) } else { Ok(at) }
+        if latest < at {
+            Err(self.refuse(Wrong::After { latest }))
+        } else {
+            Ok(at)
+        }
     }
 }
