@@ -13,4 +13,5 @@ pub mod parse;
 pub mod plan;
 pub mod refused;
 pub mod route;
+pub mod saved;
 pub mod settings;
