@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 
 use crate::dish::Dish;
 use crate::local_time::{Day, LocalTime};
-use crate::pot::Pot;
+use crate::pot::{Lid, Pot};
 use crate::sun::DayLog;
 
 /// A household's log, as far as it touches one cooker.
@@ -63,6 +63,8 @@ pub struct Meal {
     pub start_c: f64,
     /// The vessel.
     pub pot: Pot,
+    /// Its lid.
+    pub lid: Lid,
     /// When it came out, if it did; otherwise it stays until it is eaten.
     pub out: Option<LocalTime>,
     /// When it is to be eaten.
