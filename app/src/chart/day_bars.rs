@@ -93,7 +93,7 @@ fn day(view: &DayBarsView, idx: usize, on_pick: Callback<usize>) -> Option<AnyVi
         let top = 100.0 - height.at_clamped(sun);
         // The bar's top is cut aslant, by hand.
         let d = format!(
-            "M22 100V{top:.1}L50 {:.1}78 {top:.1}V100Z",
+            "M22 100V{top:.1}L50 {:.1}L78 {top:.1}V100Z",
             (top - 3.0).max(0.0)
         );
         view! { <path class="day-bars__bar" d=d></path> }
@@ -114,6 +114,7 @@ fn day(view: &DayBarsView, idx: usize, on_pick: Callback<usize>) -> Option<AnyVi
                 <svg class="day-bars__drawing" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
                     {bar}
                     {unknown}
+                    <path class="day-bars__casing" d=line.clone()></path>
                     <path class="day-bars__line" d=line></path>
                     <path class="day-bars__dot" d=dot></path>
                 </svg>

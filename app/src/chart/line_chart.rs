@@ -84,7 +84,7 @@ const SIDE: f64 = 1000.0;
 /// Least part of the height between two labels of levels: a line of text in a plot of 13 lines.
 const LEVEL_GAP: f64 = SIDE / 9.0;
 /// Least part of the width between two labels of the x axis.
-const X_GAP: f64 = SIDE / 6.0;
+const X_GAP: f64 = SIDE / 4.2;
 
 /// The plot's axes.
 struct Axes {
@@ -294,19 +294,61 @@ fn levels(view: &LineChartView, axes: &Axes) -> AnyView {
     view! { <div class="line-chart__levels">{labels}</div> }.into_any()
 }
 
-/// Each moment has a lane of its own over the plot, so that words never meet.
+/// Where the words of a moment stand: to which side of its line, and in which lane.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Lane {
+    side: &'static str,
+    lane: usize,
+}
+
+/// Gives each moment a lane of its own over the plot, so that words never meet.
+///
+/// Words go to the side with more room. The lanes then fall away from that side, so that a line
+/// on its way down to the plot does not run through the words of another.
+fn lanes(places: &[f64]) -> Vec<Lane> {
+    let n_before = places.iter().filter(|&&place| place < SIDE / 2.0).count();
+    let most_late = 2 * n_before < places.len();
+    let side = |place: f64| {
+        let late = if most_late {
+            SIDE * 0.25 < place
+        } else {
+            SIDE * 0.75 < place
+        };
+        if late { "end" } else { "start" }
+    };
+    let lane = |idx: usize| {
+        if most_late {
+            places.len() - 1 - idx
+        } else {
+            idx
+        }
+    };
+    places
+        .iter()
+        .enumerate()
+        .map(|(idx, &place)| Lane {
+            side: side(place),
+            lane: lane(idx),
+        })
+        .collect()
+}
+
 fn moments(view: &LineChartView, axes: &Axes) -> AnyView {
+    let places: Vec<f64> = view
+        .moments
+        .iter()
+        .map(|moment| axes.x.at_clamped(moment.at))
+        .collect();
     let labels = view
         .moments
         .iter()
-        .enumerate()
-        .map(|(lane, moment)| {
-            let at = axes.x.at_clamped(moment.at);
+        .zip(lanes(&places))
+        .zip(places)
+        .map(|((moment, Lane { side, lane }), at)| {
             let style = format!("{}; --lane: {lane}", place(at));
-            let side = if at <= SIDE / 2.0 { "start" } else { "end" };
             view! {
                 <span class="line-chart__moment" data-side=side style=style>
-                    {moment.label.clone()}
+                    <span class="line-chart__moment-label">{moment.label.clone()}</span>
                 </span>
             }
         })
@@ -352,5 +394,17 @@ mod tests {
     #[test]
     fn nothing_is_drawn_from_nothing() {
         assert!(view(Vec::new(), 96.0).axes().is_none());
+    }
+
+    #[test]
+    fn lanes_fall_away_from_the_side_with_the_words() {
+        let start = |lane| Lane {
+            side: "start",
+            lane,
+        };
+        let end = |lane| Lane { side: "end", lane };
+        assert_eq!(lanes(&[100.0, 200.0, 900.0]), [start(0), start(1), end(2)]);
+        assert_eq!(lanes(&[500.0, 560.0, 700.0]), [end(2), end(1), end(0)]);
+        assert!(lanes(&[]).is_empty());
     }
 }

@@ -7,11 +7,11 @@ use super::icon::{Glyph, Icon};
 /// How badly it can go.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum CautionLevel {
-    /// Good to know before acting; a thin edge.
+    /// Good to know before acting; a plain edge.
     Note,
-    /// Can hurt; a notched edge.
+    /// Can hurt; a double edge.
     Warning,
-    /// Can maim or kill, or set the house alight; a toothed edge all round.
+    /// Can maim or kill, or set the house alight; a striped edge and a frame.
     Danger,
 }
 

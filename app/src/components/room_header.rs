@@ -34,8 +34,9 @@ pub fn RoomHeader(
                 />
                 <path
                     class="room-header__near"
-                    d="M0 23 33 19 71 24 109 17 133 20H138V15H152V20L196 23 238 18 281 24 322 19 360 22V28H0Z"
+                    d="M0 23 33 19 71 24 109 17 133 20L136 20V15L133 15 144 7 155 15H152V20L196 23 238 18 281 24 322 19 360 22V28H0Z"
                 />
+                <path class="room-header__window" d="M142 13H146V18H142Z" />
             </svg>
         </header>
     }

@@ -56,6 +56,16 @@ const DRAWN_HEIGHT: f64 = 260.0;
 const HOLLOW_TOP: f64 = 30.0;
 /// Foot of the hollow.
 const HOLLOW_FOOT: f64 = 232.0;
+/// Outline of the hollow, uneven as a hand leaves it.
+const HOLLOW: &str = "M19 34Q19 29 25 28.5L62 28Q68 28.5 68 34L70 130 69 227Q69 233 62 233.5L24 234Q17 233.5 17.5 227L16.5 120Z";
+/// One line of the weave that stands for what is not known.
+const HATCH: &str = "M0 0V6";
+/// The glow from the foot up to the surface: name and place of each colour.
+const GLOW: [(&str, &str); 3] = [
+    ("store-column__deep", "0"),
+    ("store-column__mid", "0.55"),
+    ("store-column__hot", "1"),
+];
 /// Two lines of a label and a little air, against a column of 16 times the text size.
 const LABEL_HEIGHT: f64 = 41.0;
 
@@ -140,6 +150,7 @@ pub fn StoreColumn(
             </li>
         }
     };
+    let stops = GLOW.map(|(class, offset)| view! { <stop class=class offset=offset></stop> });
     let drawn = {
         let (hollow, fill, hatch) = (hollow.clone(), fill.clone(), hatch.clone());
         move || contents(&view.get(), &hollow, &fill, &hatch)
@@ -150,15 +161,19 @@ pub fn StoreColumn(
                 <svg class="store-column__drawing" viewBox="0 0 96 260" aria-hidden="true">
                     <defs>
                         <clipPath id=hollow>
-                            <path d="M19 34Q19 29 25 28.500L62 28Q68 28.500 68 34L70 130 69 227Q69 233 62 233.500L24 234Q17 233.500 17.500 227L16.500 120Z" />
+                            <path d=HOLLOW />
                         </clipPath>
                         <linearGradient id=fill x1="0" y1="1" x2="0" y2="0">
-                            <stop class="store-column__deep" offset="0" />
-                            <stop class="store-column__mid" offset="0.550" />
-                            <stop class="store-column__hot" offset="1" />
+                            {stops}
                         </linearGradient>
-                        <pattern id=hatch width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-                            <path class="store-column__hatch" d="M0 0V6" />
+                        <pattern
+                            id=hatch
+                            width="6"
+                            height="6"
+                            patternUnits="userSpaceOnUse"
+                            patternTransform="rotate(45)"
+                        >
+                            <path class="store-column__hatch" d=HATCH />
                         </pattern>
                     </defs>
                     {drawn}
@@ -172,6 +187,10 @@ pub fn StoreColumn(
     }
 }
 
+fn round(length: f64) -> String {
+    format!("{length:.1}")
+}
+
 /// The block, what fills it, the marks across it and the leaders to their labels.
 fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> AnyView {
     let scale = view.scale();
@@ -180,7 +199,7 @@ fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> An
     let rect = |class: &'static str, from: f64, to: f64, paint: Option<String>| {
         let (top, foot) = (scale.at_clamped(to), scale.at_clamped(from));
         view! {
-            <rect class=class x="10" y=top width="70" height=(foot - top).max(0.0) fill=paint></rect>
+            <rect class=class x="10" y=round(top) width="70" height=round((foot - top).max(0.0)) fill=paint></rect>
         }
     };
     let band = view
@@ -188,12 +207,14 @@ fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> An
         .map(|(from, to)| rect("store-column__band", from, to, Some(url(hatch))));
     let melting = view.melting.as_ref().map(|range| {
         let (top, foot) = (scale.at_clamped(range.to), scale.at_clamped(range.from));
-        let bracket = format!("M76 {top:.1}h6V{foot:.1}h-6");
-        view! {
-            {rect("store-column__melting", range.from, range.to, None)}
-            <path class="store-column__bracket" d=bracket></path>
-        }
+        let bracket = format!("M76 {top:.1}h4V{foot:.1}h-4");
+        let drawn = rect("store-column__melting", range.from, range.to, None);
+        (
+            drawn,
+            view! { <path class="store-column__bracket" d=bracket></path> },
+        )
     });
+    let (melting, bracket) = melting.unzip();
     let boil = view.boil.as_ref().map(|boil| {
         let y = scale.at_clamped(boil.at);
         let wave = format!("M10 {y:.1}q4 -5 8 0t8 0 8 0 8 0 8 0 8 0 8 0 8 0");
@@ -219,25 +240,26 @@ fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> An
         .collect_view();
     let lit = format!("M10 {surface:.1}q9 -3 18 0t18 0 18 0 18 0");
     view! {
-        <path class="store-column__clay" d="M10 26Q9 15 20 14L44 12 67 13.500Q79 14.500 78.500 26L81 96 79.500 170 81 236Q80.500 250 67 250.500L43 252 19 250.500Q6 250 6.500 236L5 150 7.500 88Z"></path>
-        <path class="store-column__rim" d="M7 25Q6 9 20 8.500L45 6.500 68 8Q82 9 80.500 25Q44 19 7 25Z"></path>
-        <path class="store-column__cuts" d="M10 98l5 3M77 150l-4 4M11 196l4-3M76 74l-4-2M30 244l6 1.500M58 245l5-1.500"></path>
+        <path class="store-column__clay" d="M10 26Q9 15 20 14L44 12 67 13.5Q79 14.5 78.5 26L81 96 79.5 170 81 236Q80.5 250 67 250.5L43 252 19 250.5Q6 250 6.5 236L5 150 7.5 88Z"></path>
+        <path class="store-column__rim" d="M7 25Q6 9 20 8.5L45 6.5 68 8Q82 9 80.5 25Q44 19 7 25Z"></path>
+        <path class="store-column__cuts" d="M10 98l5 3M77 150l-4 4M11 196l4-3M76 74l-4-2M30 244l6 1.5M58 245l5-1.5"></path>
         <g clip-path=url(hollow)>
             <rect class="store-column__hollow" x="10" y="20" width="70" height="220"></rect>
             <rect
                 class="store-column__fill"
                 x="10"
-                y=surface
+                y=round(surface)
                 width="70"
-                height=(240.0 - surface).max(0.0)
+                height=round((240.0 - surface).max(0.0))
                 fill=url(fill)
             ></rect>
-            {melting.map(IntoAny::into_any)}
+            {melting}
             {band}
             <path class="store-column__surface" d=lit></path>
             {cut_out}
             {boil}
         </g>
+        {bracket}
         {leaders}
     }
     .into_any()

@@ -8,13 +8,13 @@ use super::icon::{Glyph, Icon};
 /// How likely it is, from the best to the worst.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum VerdictTone {
-    /// It will: a full pot in steam on a whole slab.
+    /// It will: a pot boiling over, on a slab that glows at its foot.
     Sure,
-    /// It should.
+    /// It should: a pot in steam, on a whole slab.
     Likely,
-    /// It may not: the slab is cracked.
+    /// It may not: a pot under a question, on a slab that is cracked.
     Doubtful,
-    /// It will not: the slab is broken.
+    /// It will not: a pot under its lid, on a cold slab that is chipped.
     No,
 }
 
