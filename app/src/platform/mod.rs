@@ -8,3 +8,4 @@ pub mod files;
 pub mod locale;
 pub mod page;
 pub mod storage;
+pub mod worker;
