@@ -7,6 +7,7 @@
 pub mod en;
 pub mod es;
 pub mod format;
+pub mod refusal;
 pub mod strings;
 
 use strings::Strings;

@@ -32,7 +32,9 @@ impl Clock {
 
     /// Now to the second, without following it.
     pub fn now_untracked(&self) -> LocalTime {
-        self.pinned.get_untracked().unwrap_or_else(|| self.device_now())
+        self.pinned
+            .get_untracked()
+            .unwrap_or_else(|| self.device_now())
     }
 
     /// Now on the device's own clock, whatever is shown.

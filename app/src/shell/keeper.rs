@@ -21,7 +21,7 @@ pub use asides::{Aside, AsideWhy};
 #[derive(Debug, Clone)]
 enum Change {
     /// An action, with when.
-    Act(Action, LocalTime),
+    Act(Box<Action>, LocalTime),
     /// Another document took its place.
     Replace(Box<Document>),
 }
@@ -119,7 +119,18 @@ impl Keeper {
 
     /// Notes an action that was carried out, to be kept with the next save.
     pub fn note(&mut self, action: Action, now: LocalTime) {
-        self.changes.push(Change::Act(action, now));
+        self.changes.push(Change::Act(Box::new(action), now));
+    }
+
+    /// Notes that another document took the place of the one that was opened.
+    pub(super) fn note_replaced(&mut self, document: &Document) {
+        self.changes
+            .push(Change::Replace(Box::new(document.clone())));
+    }
+
+    /// The key the household is kept under.
+    pub(super) fn key(&self) -> &'static str {
+        key(self.whose)
     }
 
     /// How things stand.
@@ -170,7 +181,10 @@ impl Keeper {
                 .map_err(|error| StorageError::Other(error.to_string()))?;
             self.put_aside(&text, AsideWhy::Replaced, now)?;
         }
-        let new = Document { whose: self.whose, ..new };
+        let new = Document {
+            whose: self.whose,
+            ..new
+        };
         self.changes = vec![Change::Replace(Box::new(new.clone()))];
         *document = new;
         let notice = self.save(document, now);
@@ -221,7 +235,7 @@ impl Keeper {
         let mut notice = Notice::ChangedElsewhere;
         self.changes.retain(|change| match change {
             Change::Act(action, at) => {
-                let fits = apply(document, action.clone(), *at).is_ok();
+                let fits = apply(document, (**action).clone(), *at).is_ok();
                 if !fits {
                     notice = Notice::ChangeLost;
                 }
@@ -246,7 +260,10 @@ impl Keeper {
 
     /// A household from its text, with the mark of whose it is as the shelf has it.
     fn read(&self, text: &str) -> Result<Document, DecodeError> {
-        decode(text).map(|decoded| Document { whose: self.whose, ..decoded.document })
+        decode(text).map(|decoded| Document {
+            whose: self.whose,
+            ..decoded.document
+        })
     }
 
     fn put_damaged_aside(&mut self, text: &str, now: LocalTime) -> Option<Notice> {

@@ -6,6 +6,9 @@ use crate::platform::locale::{Part, date_parts, number_parts};
 /// Milliseconds in a day.
 const DAY_MS: f64 = 86_400_000.0;
 
+/// Writes a date, given in milliseconds, with options, in pieces.
+type DateParts<'a> = &'a dyn Fn(f64, &[(&str, &str)]) -> Vec<Part>;
+
 /// The habits of a locale. What the browser doesn't tell is left as in British English.
 pub fn locale_format(tag: &str) -> LocaleFormat {
     read_locale(&|value| number_parts(tag, value), &|utc_ms, options| {
@@ -13,10 +16,7 @@ pub fn locale_format(tag: &str) -> LocaleFormat {
     })
 }
 
-fn read_locale(
-    number: &dyn Fn(f64) -> Vec<Part>,
-    date: &dyn Fn(f64, &[(&str, &str)]) -> Vec<Part>,
-) -> LocaleFormat {
+fn read_locale(number: &dyn Fn(f64) -> Vec<Part>, date: DateParts<'_>) -> LocaleFormat {
     let mut format = LocaleFormat::default();
     let sample = number(1_234_567.5);
     if let Some(decimal) = named(&sample, "decimal").and_then(|text| text.chars().next()) {
@@ -50,7 +50,7 @@ fn read_locale(
     format
 }
 
-fn clock_style(date: &dyn Fn(f64, &[(&str, &str)]) -> Vec<Part>) -> ClockStyle {
+fn clock_style(date: DateParts<'_>) -> ClockStyle {
     let options = [("hour", "numeric"), ("minute", "2-digit")];
     let half = |hour: f64| named(&date(hour * 3_600_000.0, &options), "dayPeriod");
     match (half(6.0), half(18.0)) {

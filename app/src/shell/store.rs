@@ -24,6 +24,7 @@ pub struct Store {
     keeper: StoredValue<Keeper>,
     status: RwSignal<SaveStatus>,
     notice: RwSignal<Option<Notice>>,
+    changes: RwSignal<u32>,
     clock: Clock,
     toasts: Toasts,
 }
@@ -36,6 +37,7 @@ impl Store {
             document: RwSignal::new(document),
             status: RwSignal::new(keeper.status()),
             notice: RwSignal::new(notice),
+            changes: RwSignal::new(0),
             keeper: StoredValue::new(keeper),
             clock,
             toasts,
@@ -81,6 +83,16 @@ impl Store {
         self.status.into()
     }
 
+    /// Counts the actions carried out: each is a reason to save.
+    pub(super) fn changes(&self) -> Signal<u32> {
+        self.changes.into()
+    }
+
+    /// Whether the household shown is kept under this key.
+    pub(super) fn is_kept_under(&self, key: &str) -> bool {
+        self.keeper.with_value(|keeper| keeper.key() == key)
+    }
+
     /// What a person has to be told once, until it is put away.
     pub fn notice(&self) -> Signal<Option<Notice>> {
         self.notice.into()
@@ -111,6 +123,8 @@ impl Store {
         let done = apply(&mut document, action, now)?;
         self.document.set(document);
         self.keeper.update_value(|keeper| keeper.note(kept, now));
+        self.changes
+            .update(|changes| *changes = changes.wrapping_add(1));
         self.refresh_status();
         if let Done::Erased(id) = done {
             self.toasts.show_erased(id, &self.document.get_untracked());
@@ -131,32 +145,39 @@ impl Store {
     }
 
     /// Shows the other household: the example or the person's own. The settings go along, since
-    /// they are the person's. `fresh` is taken where there is none yet.
-    pub fn show(&self, whose: Whose, fresh: impl FnOnce() -> Document) {
+    /// they are the person's. `fresh` is shown where there is none yet.
+    ///
+    /// # Errors
+    ///
+    /// [`StorageError`] when the present one could not be saved: it goes on being shown.
+    pub fn show(&self, whose: Whose, fresh: Option<Document>) -> Result<(), StorageError> {
         self.save_now();
+        let has_household = self.now_is(|document| document.household.is_some());
+        if let SaveStatus::Failed(error) = self.status.get_untracked()
+            && has_household
+        {
+            return Err(error);
+        }
         let settings = self.now_is(|document| document.settings);
         let now = self.clock.device_now();
         let opened = self.keeper.try_update_value(|keeper| {
-            let (mut document, notice) = keeper.open(whose, now);
-            if document.household.is_none() && keeper.status() == SaveStatus::Saved {
-                document = Document { whose, ..fresh() };
-            }
+            let (document, notice) = keeper.open(whose, now);
+            let is_open = !matches!(keeper.status(), SaveStatus::Locked(_));
+            let fresh = fresh.filter(|_| is_open && document.household.is_none());
+            let document = Document {
+                whose,
+                settings,
+                ..fresh.unwrap_or(document)
+            };
+            keeper.note_replaced(&document);
             (document, notice)
         });
         if let Some((document, notice)) = opened {
-            self.document.set(Document { settings, ..document });
+            self.document.set(document);
             self.notice.set(notice);
-            self.refresh_status();
-            // Setting the language once more makes the settings part of what is to be kept.
-            for action in [
-                Action::ChooseLanguage(settings.language),
-                Action::ChooseTheme(settings.theme),
-                Action::ChooseDegrees(settings.degrees),
-            ] {
-                self.note(action);
-            }
             self.save_now();
         }
+        Ok(())
     }
 
     /// Puts a copy, or something that was put aside, in the place of the present household.
@@ -167,8 +188,9 @@ impl Store {
     pub fn replace(&self, new: Document) -> Result<(), StorageError> {
         let now = self.clock.device_now();
         let mut document = self.document.get_untracked();
-        let replaced =
-            self.keeper.try_update_value(|keeper| keeper.replace(&mut document, new, now));
+        let replaced = self
+            .keeper
+            .try_update_value(|keeper| keeper.replace(&mut document, new, now));
         if let Some(replaced) = replaced {
             self.notice.set(replaced?);
             self.document.set(document);
@@ -214,18 +236,15 @@ impl Store {
         }
     }
 
-    fn note(&self, action: Action) {
-        let now = self.clock.now_untracked();
-        self.keeper.update_value(|keeper| keeper.note(action, now));
-    }
-
     fn with_keeper(
         &self,
         work: impl FnOnce(&mut Keeper, &mut Document, LocalTime) -> Option<Notice>,
     ) {
         let now = self.clock.device_now();
         let mut document = self.document.get_untracked();
-        let notice = self.keeper.try_update_value(|keeper| work(keeper, &mut document, now));
+        let notice = self
+            .keeper
+            .try_update_value(|keeper| work(keeper, &mut document, now));
         if document != self.document.get_untracked() {
             self.document.set(document);
         }

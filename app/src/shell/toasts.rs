@@ -51,7 +51,10 @@ pub struct Toasts {
 
 impl Default for Toasts {
     fn default() -> Self {
-        Self { queue: RwSignal::new(VecDeque::new()), next: StoredValue::new(0) }
+        Self {
+            queue: RwSignal::new(VecDeque::new()),
+            next: StoredValue::new(0),
+        }
     }
 }
 
@@ -67,7 +70,11 @@ impl Toasts {
         let number = self.next.get_value();
         self.next.set_value(number.wrapping_add(1));
         self.queue.update(|queue| {
-            queue.push_back(ToastNote { number, about, undo });
+            queue.push_back(ToastNote {
+                number,
+                about,
+                undo,
+            });
             while MOST_WAITING < queue.len() {
                 queue.pop_front();
             }
@@ -76,16 +83,17 @@ impl Toasts {
 
     /// Puts the note with this number away, if it is still there.
     pub fn put_away(&self, number: u32) {
-        self.queue.update(|queue| queue.retain(|toast| toast.number != number));
+        self.queue
+            .update(|queue| queue.retain(|toast| toast.number != number));
     }
 
     pub(super) fn show_erased(&self, id: ErasedId, document: &Document) {
         let erased = document.erased.iter().find(|erased| erased.id == id);
         let about = match erased.map(|erased| &erased.what) {
             Some(ErasedWhat::Entry { .. }) => ToastAbout::EntryErased,
-            Some(ErasedWhat::Cooker { cooker, .. }) => {
-                ToastAbout::CookerErased { name: cooker.name.clone() }
-            }
+            Some(ErasedWhat::Cooker { cooker, .. }) => ToastAbout::CookerErased {
+                name: cooker.name.clone(),
+            },
             Some(ErasedWhat::Sky { .. }) => ToastAbout::SkyErased,
             None => return,
         };

@@ -20,8 +20,7 @@ impl Words {
     pub fn new(store: Store, browser: Vec<String>, locale: fn(&str) -> LocaleFormat) -> Self {
         let settings = store.settings();
         let tags = browser.clone();
-        let language =
-            Memo::new(move |_| Language::pick(settings.get().language, &browser));
+        let language = Memo::new(move |_| Language::pick(settings.get().language, &browser));
         let habits = Memo::new(move |_| locale(&language.get().format_tag(&tags)));
         let formats = Memo::new(move |_| Formats {
             locale: habits.get(),

@@ -30,7 +30,7 @@ pub enum ErasedWhat {
     /// A cooker with its entries.
     Cooker {
         /// The cooker.
-        cooker: OwnedCooker,
+        cooker: Box<OwnedCooker>,
         /// Where it stood in the list.
         place: usize,
         /// It was the one in use.

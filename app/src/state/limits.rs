@@ -23,8 +23,12 @@ pub const NAME_LETTERS: usize = 40;
 /// Dry or raw food in one pot. The largest pots on such cookers hold 30 L. [kg]
 pub const FOOD_KG: (f64, f64) = (0.0, 30.0);
 
-/// Water in one pot. Less than a cup boils dry before anything is cooked. [kg]
-pub const WATER_KG: (f64, f64) = (0.1, 30.0);
+/// Water in one pot. [kg]
+pub const WATER_KG: (f64, f64) = (0.0, 30.0);
+
+/// Water of a dish from dry food, or water and food of one that brings its own. Less than a cup
+/// boils dry before anything is cooked. [kg]
+pub const LEAST_WET_KG: f64 = 0.1;
 
 /// Temperature of what goes in: no ice, and not boiling yet. [°C]
 pub const START_C: (f64, f64) = (0.0, 100.0);
@@ -135,18 +139,6 @@ pub const CAPACITY_J_K: (f64, f64) = (1.0, 1e6);
 /// Measured contact conductance: a pot on pebbles to one soldered on. [W/(m² K)]
 pub const CONTACT_W_M2K: (f64, f64) = (1.0, 50_000.0);
 
-/// What a pot holds. [L]
-pub const POT_L: (f64, f64) = (0.2, 50.0);
-
-/// A pot by itself. [kg]
-pub const POT_KG: (f64, f64) = (0.05, 40.0);
-
-/// Diameter or height of a pot. [m]
-pub const POT_SIZE_M: (f64, f64) = (0.05, 1.0);
-
-/// Volume that dry or raw food takes up, by the kilogram. Grain, pulses, roots and meat are
-/// between 0.7 and 1.0 (common practice, no source). [L/kg]
-pub const FOOD_L_KG: f64 = 0.8;
-
-/// Share of a pot that can be filled, since it must not boil over. Common practice, no source.
-pub const POT_FILL: f64 = 0.9;
+/// Volume that food takes up in a filled pot, by the kilogram: grain and pulses sink into their
+/// water, roots and meat weigh about as much as water. Common practice, no source. [L/kg]
+pub const FOOD_L_KG: f64 = 1.0;

@@ -2,7 +2,7 @@
 
 use model::dish::Dish;
 use model::local_time::{Day, LocalTime};
-use model::pot::Pot;
+use model::pot::{Lid, Pot};
 
 /// A meal that is being thought about.
 ///
@@ -15,6 +15,8 @@ pub struct Plan {
     pub amount: Amount,
     /// Another pot than the cooker's usual one.
     pub pot: Option<Pot>,
+    /// The lid.
+    pub lid: Lid,
     /// When it goes in; none means now.
     pub put_in: Option<TimeOfDay>,
     /// When it is to be eaten.
@@ -118,7 +120,6 @@ impl Plan {
 
 #[cfg(test)]
 mod tests {
-    use model::pot::{Lid, PotMetal, Wrap};
     use proptest::prelude::*;
 
     use super::*;
@@ -132,19 +133,11 @@ mod tests {
     }
 
     fn plan(put_in: Option<TimeOfDay>, eat: TimeOfDay) -> Plan {
-        let pot = Pot {
-            metal: PotMetal::ThinAluminium,
-            capacity_l: 5.0,
-            mass_kg: 0.6,
-            base_diameter_m: 0.22,
-            height_m: 0.14,
-            wrap: Wrap::Bare,
-            lid: Lid::On,
-        };
         Plan {
             dish: Dish::WhiteRice,
             amount: Amount::People(4),
-            pot: Some(pot),
+            pot: None,
+            lid: Lid::On,
             put_in,
             eat,
             start_c: None,

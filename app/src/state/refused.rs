@@ -101,12 +101,6 @@ pub enum Field {
     CapacityJK,
     /// Measured contact conductance. [W/(m² K)]
     ContactWM2k,
-    /// What a pot holds. [L]
-    PotL,
-    /// Mass of a pot. [kg]
-    PotKg,
-    /// A size of a pot. [m]
-    PotSizeM,
 }
 
 /// What is wrong with a field.

@@ -7,6 +7,7 @@ mod first_start;
 mod more;
 mod refusals;
 mod safety;
+mod tables;
 mod tonight;
 
 use crate::i18n::strings::Strings;
@@ -21,4 +22,5 @@ pub static STRINGS: Strings = Strings {
     first_start: first_start::FIRST_START,
     safety: safety::SAFETY,
     refusals: refusals::REFUSALS,
+    tables: tables::TABLES,
 };

@@ -9,6 +9,7 @@ pub mod first_start;
 pub mod more;
 pub mod refusals;
 pub mod safety;
+pub mod tables;
 pub mod tonight;
 
 /// Every text of a language.
@@ -30,6 +31,8 @@ pub struct Strings {
     pub safety: safety::Safety,
     /// Why something that was typed can't be.
     pub refusals: refusals::Refusals,
+    /// Names of media, pots, dishes and the like.
+    pub tables: tables::Tables,
 }
 
 // Languages are told apart by their place in memory: there is one table of each.

@@ -47,8 +47,12 @@ impl Keeper {
     ///
     /// [`StorageError`] when the browser refuses.
     pub fn asides(&self) -> Result<Vec<Aside>, StorageError> {
-        let mut asides: Vec<Aside> =
-            self.shelf.keys()?.into_iter().filter_map(aside_from_key).collect();
+        let mut asides: Vec<Aside> = self
+            .shelf
+            .keys()?
+            .into_iter()
+            .filter_map(aside_from_key)
+            .collect();
         asides.sort_by(|a, b| (b.at, &b.key).cmp(&(a.at, &a.key)));
         Ok(asides)
     }
@@ -80,7 +84,10 @@ impl Keeper {
             at_s += 1;
         };
         self.shelf.set(&key, text)?;
-        let replaced = self.asides()?.into_iter().filter(|aside| aside.why == AsideWhy::Replaced);
+        let replaced = self
+            .asides()?
+            .into_iter()
+            .filter(|aside| aside.why == AsideWhy::Replaced);
         for old in replaced.skip(MOST_REPLACED) {
             self.shelf.remove(&old.key)?;
         }

@@ -12,8 +12,6 @@ use crate::state::ids::CookerId;
 use crate::state::limits;
 use crate::state::refused::{Field, Refused, Wrong};
 
-pub(super) use check::check_pot;
-
 pub(super) fn add(document: &mut Document, name: &str, cooker: Cooker) -> Result<Done, Refused> {
     let name = checked_name(name)?;
     check::check(&cooker)?;
@@ -63,7 +61,7 @@ pub(super) fn erase(
     if document.cookers.len() < 2 {
         return Err(Field::Cooker.refuse(Wrong::LastCooker));
     }
-    let cooker = document.cookers.remove(place);
+    let cooker = Box::new(document.cookers.remove(place));
     let entries = document
         .entries
         .extract_if(.., |entry| entry.cooker == id)

@@ -167,7 +167,7 @@ pub(super) fn bring_back(
             }
             document
                 .cookers
-                .insert(place.min(document.cookers.len()), cooker);
+                .insert(place.min(document.cookers.len()), *cooker);
             for entry in entries {
                 insert(document, entry);
             }

@@ -3,7 +3,6 @@
 use model::cooker::{Cooker, Panels, Store};
 use model::jacket::{Jacket, JacketShape, LayerKind, LayeredJacket};
 use model::panel::{Datasheet, Drive, Heater};
-use model::pot::Pot;
 
 use crate::state::limits;
 use crate::state::refused::{Field, Refused, Wrong};
@@ -28,17 +27,6 @@ pub(super) fn check(cooker: &Cooker) -> Result<(), Refused> {
     if let Some(measured_w_m2k) = cooker.contact.measured_w_m2k {
         Field::ContactWM2k.within(measured_w_m2k, limits::CONTACT_W_M2K)?;
     }
-    check_pot(&cooker.pot)
-}
-
-/// # Errors
-///
-/// [`Refused`] with the first field of a pot that can't be meant.
-pub(in crate::state::action) fn check_pot(pot: &Pot) -> Result<(), Refused> {
-    Field::PotL.within(pot.capacity_l, limits::POT_L)?;
-    Field::PotKg.within(pot.mass_kg, limits::POT_KG)?;
-    Field::PotSizeM.within(pot.base_diameter_m, limits::POT_SIZE_M)?;
-    Field::PotSizeM.within(pot.height_m, limits::POT_SIZE_M)?;
     Ok(())
 }
 

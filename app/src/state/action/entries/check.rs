@@ -1,10 +1,10 @@
 //! Whether an entry can be meant.
 
+use model::dish::Basis;
 use model::journal::{Meal, What};
 use model::local_time::{Day, LocalTime};
 use model::sun::{DayLog, ROUNDING_H};
 
-use crate::state::action::cookers::check_pot;
 use crate::state::limits;
 use crate::state::refused::{Field, Refused, Wrong};
 
@@ -61,10 +61,14 @@ fn check_meal(at: LocalTime, meal: &Meal, now: LocalTime) -> Result<(), Refused>
     Field::PutIn.not_after(at, now.plus_s(limits::AHEAD_S))?;
     Field::FoodKg.within(meal.food_kg, limits::FOOD_KG)?;
     Field::WaterKg.within(meal.water_kg, limits::WATER_KG)?;
+    let wet_kg = match meal.dish.props().basis {
+        Basis::Dry => meal.water_kg,
+        Basis::Fresh | Basis::Liquid => meal.water_kg + meal.food_kg,
+    };
+    Field::WaterKg.within(wet_kg, (limits::LEAST_WET_KG, f64::MAX))?;
     Field::StartC.within(meal.start_c, limits::START_C)?;
-    check_pot(&meal.pot)?;
     let filled_l = meal.water_kg + meal.food_kg * limits::FOOD_L_KG;
-    let holds_l = meal.pot.capacity_l * limits::POT_FILL;
+    let holds_l = meal.pot.size.props().volume_l;
     if holds_l < filled_l {
         return Err(Field::WaterKg.refuse(Wrong::PotTooSmall { holds_l }));
     }

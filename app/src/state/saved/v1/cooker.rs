@@ -114,13 +114,9 @@ struct SavedContact {
 
 #[derive(Serialize, Deserialize)]
 pub(super) struct SavedPot {
-    metal: String,
-    capacity_l: f64,
-    mass_kg: f64,
-    base_diameter_m: f64,
-    height_m: f64,
+    kind: String,
+    size: String,
     wrap: String,
-    lid: String,
 }
 
 impl SavedCooker {
@@ -400,25 +396,17 @@ impl SavedLayer {
 impl SavedPot {
     pub(super) fn from_pot(pot: &Pot) -> Self {
         Self {
-            metal: leaf::name(pot.metal),
-            capacity_l: pot.capacity_l,
-            mass_kg: pot.mass_kg,
-            base_diameter_m: pot.base_diameter_m,
-            height_m: pot.height_m,
+            kind: leaf::name(pot.kind),
+            size: leaf::name(pot.size),
             wrap: leaf::name(pot.wrap),
-            lid: leaf::name(pot.lid),
         }
     }
 
     pub(super) fn into_pot(self) -> Result<Pot, DecodeError> {
         Ok(Pot {
-            metal: leaf::row("metal", &self.metal)?,
-            capacity_l: self.capacity_l,
-            mass_kg: self.mass_kg,
-            base_diameter_m: self.base_diameter_m,
-            height_m: self.height_m,
+            kind: leaf::row("kind", &self.kind)?,
+            size: leaf::row("size", &self.size)?,
             wrap: leaf::row("wrap", &self.wrap)?,
-            lid: leaf::row("lid", &self.lid)?,
         })
     }
 }

@@ -33,7 +33,7 @@ pub(super) struct SavedEntry {
 #[serde(rename_all = "snake_case")]
 enum SavedWhat {
     Reading { store_c: f64 },
-    Meal(SavedMeal),
+    Meal(Box<SavedMeal>),
     LidOpen { for_s: i64 },
     HeaterOff { for_s: i64 },
 }
@@ -45,6 +45,7 @@ struct SavedMeal {
     water_kg: f64,
     start_c: f64,
     pot: SavedPot,
+    lid: String,
     out: Option<String>,
     eat_at: String,
     boiled_at: Option<String>,
@@ -67,7 +68,7 @@ enum SavedErasedWhat {
         was_running: bool,
     },
     Cooker {
-        cooker: SavedOwnedCooker,
+        cooker: Box<SavedOwnedCooker>,
         place: u32,
         was_in_use: bool,
         entries: Vec<SavedEntry>,
@@ -135,7 +136,7 @@ impl SavedEntry {
             at: time::instant(entry.at),
             what: match &entry.what {
                 What::Reading { store_c } => SavedWhat::Reading { store_c: *store_c },
-                What::Meal(meal) => SavedWhat::Meal(SavedMeal::from_meal(meal)),
+                What::Meal(meal) => SavedWhat::Meal(Box::new(SavedMeal::from_meal(meal))),
                 What::LidOpen { for_s } => SavedWhat::LidOpen { for_s: *for_s },
                 What::HeaterOff { for_s } => SavedWhat::HeaterOff { for_s: *for_s },
             },
@@ -173,6 +174,7 @@ impl SavedMeal {
             water_kg: meal.water_kg,
             start_c: meal.start_c,
             pot: SavedPot::from_pot(&meal.pot),
+            lid: leaf::name(meal.lid),
             out: meal.out.map(time::instant),
             eat_at: time::instant(meal.eat_at),
             boiled_at: boiled_at.map(time::instant),
@@ -188,6 +190,7 @@ impl SavedMeal {
             water_kg: self.water_kg,
             start_c: self.start_c,
             pot: self.pot.into_pot().map_err(|error| error.within("pot"))?,
+            lid: leaf::row("lid", &self.lid)?,
             out: maybe_instant("out", self.out)?,
             eat_at: instant("eat_at", &self.eat_at)?,
             outcome: Outcome {
@@ -212,7 +215,7 @@ impl SavedErased {
                 was_in_use,
                 entries,
             } => SavedErasedWhat::Cooker {
-                cooker: SavedOwnedCooker::from_owned(cooker),
+                cooker: Box::new(SavedOwnedCooker::from_owned(cooker)),
                 place: u32::try_from(*place).unwrap_or(u32::MAX),
                 was_in_use: *was_in_use,
                 entries: entries.iter().map(SavedEntry::from_entry).collect(),
@@ -241,9 +244,11 @@ impl SavedErased {
                 was_in_use,
                 entries,
             } => ErasedWhat::Cooker {
-                cooker: cooker
-                    .into_owned()
-                    .map_err(|error| error.within("cooker"))?,
+                cooker: Box::new(
+                    cooker
+                        .into_owned()
+                        .map_err(|error| error.within("cooker"))?,
+                ),
                 place: usize::try_from(place).unwrap_or(usize::MAX),
                 was_in_use,
                 entries: each("entries", entries, SavedEntry::into_entry)?,

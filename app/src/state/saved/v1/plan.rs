@@ -12,6 +12,7 @@ pub(super) struct SavedPlan {
     dish: String,
     amount: SavedAmount,
     pot: Option<SavedPot>,
+    lid: String,
     /// As `18:40`; none means now.
     put_in: Option<String>,
     eat: String,
@@ -36,6 +37,7 @@ impl SavedPlan {
                 }
             },
             pot: plan.pot.as_ref().map(SavedPot::from_pot),
+            lid: leaf::name(plan.lid),
             put_in: plan.put_in.map(TimeOfDay::field),
             eat: plan.eat.field(),
             start_c: plan.start_c,
@@ -53,6 +55,7 @@ impl SavedPlan {
                 }
             },
             pot: pot.map_err(|error| error.within("plan.pot"))?,
+            lid: leaf::row("plan.lid", &self.lid)?,
             put_in: self
                 .put_in
                 .map(|text| time_of_day("plan.put_in", &text))
