@@ -21,8 +21,11 @@ const PROBE_K: f64 = 2.0;
 const A_OF_VOC: (f64, f64) = (0.008, 0.14);
 /// Points of the coarse search for a, and for Rs at each a.
 const SCAN: u32 = 66;
-/// Least shunt conductance over Isc/Voc: a shunt that is not there.
-const LEAST_SHUNT_SHARE: f64 = 1e-9;
+/// Most by which the current may rise from short circuit to Voc for the sake of a sheet that no
+/// true shunt fits, as a share of Isc.
+const MOST_RISE: f64 = 0.15;
+/// Miss of the temperature coefficient that counts as none, as a share of Isc.
+const EXACT: f64 = 1e-11;
 
 /// The five parameters of De Soto's model at standard test conditions.
 ///
@@ -39,8 +42,9 @@ pub struct DeSoto {
     pub saturation_a: f64,
     /// Series resistance, Rs. [ohm]
     pub series_ohm: f64,
-    /// Shunt resistance, Rsh. [ohm]
-    pub shunt_ohm: f64,
+    /// Shunt conductance, 1/Rsh. About one sheet in five fits no shunt of 0 or more: then it is
+    /// negative, and the current rises by some percent from short circuit to the knee. [S]
+    pub shunt_s: f64,
     /// Modified ideality factor, a. [V]
     pub thermal_v: f64,
     /// Temperature coefficient of the short-circuit current. [A/K]
@@ -61,9 +65,10 @@ impl DeSoto {
     /// Parameters whose curve passes through the sheet's three points, is level in power at the
     /// maximum, and whose open-circuit voltage changes with temperature as the sheet says.
     ///
-    /// Sheets are rounded, and some fit no diode exactly. Then the curve still passes through
-    /// the three points and is level at the maximum, and its change with temperature comes as
-    /// near to the sheet's as a diode with resistances of 0 or more allows.
+    /// Sheets are rounded, and their points come from different panels: about one in five fits
+    /// no diode with a shunt. There a slightly negative shunt meets all five conditions. Where
+    /// even that fails, the curve still passes through the three points and is level at the
+    /// maximum, and its change with temperature comes as near to the sheet's as it can.
     ///
     /// # Arguments
     ///
@@ -83,8 +88,12 @@ impl DeSoto {
         let mut nearest: Option<(f64, Candidate)> = None;
         let mut keep = |candidate: Candidate| {
             let miss = temperature_miss(&sheet, &candidate);
-            if nearest.is_none_or(|(least, _)| miss.abs() < least) {
-                nearest = Some((miss.abs(), candidate));
+            let distance = miss.abs().max(EXACT);
+            let nearer = nearest.is_none_or(|(least, best)| {
+                distance < least || (distance <= least && best.g < candidate.g)
+            });
+            if nearer {
+                nearest = Some((distance, candidate));
             }
             miss
         };
@@ -125,13 +134,12 @@ impl DeSoto {
     }
 
     fn of(sheet: &Datasheet, best: &Candidate) -> Self {
-        let g = best.g.max(LEAST_SHUNT_SHARE * sheet.i_sc_a / sheet.v_oc_v);
         let saturation_a = best.knee * (-sheet.v_oc_v / best.a).exp();
         Self {
             light_a: best.knee - saturation_a + best.g * sheet.v_oc_v,
             saturation_a,
             series_ohm: best.rs,
-            shunt_ohm: 1.0 / g,
+            shunt_s: best.g,
             thermal_v: best.a,
             alpha_sc_a_k: sheet.alpha_sc_a_k,
         }
@@ -150,7 +158,7 @@ impl DeSoto {
             light_a: (light * (self.light_a + self.alpha_sc_a_k * warmer_k)).max(0.0),
             saturation_a: self.saturation_a * saturation_growth(warmer_k),
             series_ohm: self.series_ohm,
-            shunt_s: light / self.shunt_ohm,
+            shunt_s: light * self.shunt_s,
             thermal_v: self.thermal_v * thermal_growth(warmer_k),
         }
     }
@@ -185,11 +193,13 @@ fn temperature_miss(sheet: &Datasheet, candidate: &Candidate) -> f64 {
 }
 
 /// The curve with this a through the three points, level in power at the maximum, if there is
-/// one with a series and a shunt resistance of 0 or more.
+/// one with a series resistance of 0 or more and a shunt that is not too far from one. Of several
+/// the one with the most shunt.
 fn through_points(sheet: &Datasheet, a: f64) -> Option<Candidate> {
     // Beyond this the diode at maximum power would see more than Voc.
     let most_rs = (sheet.v_oc_v - sheet.v_mp_v) / sheet.i_mp_a;
     let mut before: Option<(f64, f64)> = None;
+    let mut found: Option<Candidate> = None;
     for idx in 0..SCAN {
         let rs = most_rs * f64::from(idx) / f64::from(SCAN);
         let here = slope_miss(sheet, a, rs).map(|(miss, _)| (rs, miss));
@@ -200,20 +210,21 @@ fn through_points(sheet: &Datasheet, a: f64) -> Option<Candidate> {
                 let middle = 0.5 * (low + high);
                 let (miss, _) = slope_miss(sheet, a, middle)?;
                 if 0.0 < low_miss * miss {
-                    low = middle
+                    low = middle;
                 } else {
-                    high = middle
+                    high = middle;
                 }
             }
-            let rs = 0.5 * (low + high);
-            let (_, candidate) = slope_miss(sheet, a, rs)?;
-            if 0.0 <= candidate.g {
-                return Some(candidate);
+            let (_, candidate) = slope_miss(sheet, a, 0.5 * (low + high))?;
+            if -MOST_RISE * sheet.i_sc_a / sheet.v_oc_v <= candidate.g
+                && found.is_none_or(|other| other.g < candidate.g)
+            {
+                found = Some(candidate);
             }
         }
         before = here;
     }
-    None
+    found
 }
 
 /// For one a and Rs the three points fix IL, I0 and the shunt. How far the curve's slope at
