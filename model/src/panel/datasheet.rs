@@ -38,7 +38,7 @@ const SMALL: Class = Class {
     v_mp_cell_v: 0.51,
     v_oc_cell_v: 0.612,
     isc_of_imp: 1.065,
-    beta_k: -0.003_20,
+    beta_k: -0.003_34,
 };
 /// Whole-cell panels of the roof size. Typical values, from memory.
 const WHOLE: Class = Class {
@@ -46,7 +46,7 @@ const WHOLE: Class = Class {
     v_mp_cell_v: 0.525,
     v_oc_cell_v: 0.638,
     isc_of_imp: 1.06,
-    beta_k: -0.003_15,
+    beta_k: -0.003_27,
 };
 /// Half-cut panels of 120 or 144 half cells. Typical values, from memory.
 const HALF_CUT: Class = Class {
@@ -54,7 +54,7 @@ const HALF_CUT: Class = Class {
     v_mp_cell_v: 0.57,
     v_oc_cell_v: 0.683,
     isc_of_imp: 1.055,
-    beta_k: -0.003_18,
+    beta_k: -0.003_31,
 };
 
 /// Rise of Isc per kelvin as a share of it. Typical of crystalline silicon, from memory. [1/K]
@@ -146,8 +146,9 @@ impl Datasheet {
         if !(-0.01..=-0.0005).contains(&(self.beta_voc_v_k / self.v_oc_v)) {
             return Err(PanelError::VoltageCoefficient(self.beta_voc_v_k));
         }
-        // A tandem cell gives 2 V and more; half-cut panels are often entered with all cells.
-        if self.cells == 0 || !(0.15..=3.0).contains(&(self.v_oc_v / f64::from(self.cells))) {
+        // A tandem cell gives 2 V and more; half-cut and shingled panels are often entered with all
+        // their cells, of which many are in parallel.
+        if self.cells == 0 || !(0.1..=3.0).contains(&(self.v_oc_v / f64::from(self.cells))) {
             return Err(PanelError::Cells {
                 cells: self.cells,
                 v_oc_v: self.v_oc_v,

@@ -74,7 +74,7 @@ impl SingleDiode {
             let (current, slope) = self.at_diode(v);
             let step = current / slope;
             v -= step;
-            if step.abs() <= 1e-13 * v.abs() {
+            if step.abs() <= 1e-12 * v.abs() {
                 break;
             }
         }
@@ -130,7 +130,7 @@ impl SingleDiode {
             let (current, slope) = self.at_diode(v);
             let step = (current * resistance_ohm - v + source_v) / (slope * resistance_ohm - 1.0);
             v -= step;
-            if step.abs() <= 1e-13 * v.abs() {
+            if step.abs() <= 1e-12 * v.abs() {
                 break;
             }
         }
@@ -144,9 +144,10 @@ impl SingleDiode {
             return OperatingPoint::NONE;
         }
         // dP/dVd = 0: positive at 0, negative at open circuit, and once zero between, since the
-        // power has one maximum. Newton's steps, halving where one would leave the bracket.
+        // power has one maximum. Newton's steps, halving where one would leave the bracket, from
+        // the answer for a diode without resistances.
         let (mut low, mut high) = (0.0, open_v);
-        let mut v = 0.85 * open_v;
+        let mut v = open_v - self.thermal_v * (open_v / self.thermal_v).ln_1p();
         for _ in 0..MAX_STEPS {
             let (current, slope) = self.at_diode(v);
             let curvature = (slope + self.shunt_s) / self.thermal_v;
@@ -166,7 +167,7 @@ impl SingleDiode {
             };
             let step = next - v;
             v = next;
-            if step.abs() <= 1e-12 * v {
+            if step.abs() <= 1e-9 * v {
                 break;
             }
         }

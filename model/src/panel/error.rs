@@ -34,7 +34,7 @@ pub enum PanelError {
     /// The open-circuit voltage does not fall by 0.05 to 1 % per kelvin.
     #[error("open-circuit voltage's coefficient {0} V/K is not a fall of 0.05 to 1 % per kelvin")]
     VoltageCoefficient(f64),
-    /// The number of cells does not go with the open-circuit voltage: 0.15 to 3 V a cell.
+    /// The number of cells does not go with the open-circuit voltage: 0.1 to 3 V a cell.
     #[error("{cells} cells do not go with {v_oc_v} V")]
     Cells {
         /// What the sheet says.

@@ -121,9 +121,9 @@ impl DeSoto {
                         (_, None) => false,
                     };
                     if same_side {
-                        low = middle
+                        low = middle;
                     } else {
-                        high = middle
+                        high = middle;
                     }
                 }
             }

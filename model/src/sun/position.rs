@@ -16,10 +16,10 @@ const PARALLAX_DEG: f64 = 8.794 / 3600.0;
 const PERTURBATIONS: [(f64, f64, f64); 15] = [
     (3497.0, 2.7441, 5753.3849),
     (3418.0, 2.8289, 3.5231),
-    (3136.0, 3.6277, 77_713.7715),
+    (3136.0, 3.6277, 77_713.771_5),
     (2676.0, 4.4181, 7860.4194),
     (2343.0, 6.1352, 3930.2097),
-    (1324.0, 0.7425, 11_506.7698),
+    (1324.0, 0.7425, 11_506.769_8),
     (1273.0, 2.0371, 529.691),
     (1199.0, 1.1096, 1577.3435),
     (990.0, 5.233, 5884.927),
@@ -51,9 +51,8 @@ impl SunPosition {
 /// Position of the sun seen from a place at an instant.
 ///
 /// The ellipse of Meeus [1] with the largest pulls of moon and planets, nutation, aberration and
-/// parallax: within
-/// 0.002 deg of the full theory [2] from 1950 to 2100. The azimuth of a sun straight overhead or
-/// underfoot is arbitrary.
+/// parallax: within 0.002 deg of the full theory [2] from 1950 to 2100. The azimuth of a sun
+/// straight overhead or underfoot is arbitrary.
 ///
 /// # Arguments
 ///
