@@ -395,3 +395,103 @@ fn offset_seconds(text: &str) -> Option<f64> {
         .ok()?;
     (hours <= 23 && minutes <= 59).then(|| sign * f64::from(3_600 * hours + 60 * minutes))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const SUN: &str = r#"{"latitude": 1, "longitude": 2, "altitude_m": 3, "tilt_deg": 4,
+        "time_utc": "2026-03-21T05:00:00+00:00", "surface_azimuth_deg": 5, "albedo": 0.2}"#;
+    const PANEL: &str = r#"{"datasheet": {"v_mp": 18.6, "i_mp": 5.38, "v_oc": 22.3, "i_sc": 5.72,
+        "alpha_sc": 0.0029, "beta_voc": -0.067, "n": 36}, "irradiance_w_m2": 600, "cell_c": 50,
+        "load_ohm": 3.5, "p_load_w": 1e9}"#;
+
+    fn file(sun: &str, panel: &str) -> String {
+        format!(r#"{{"sun": [{sun}], "panel": [{panel}]}}"#)
+    }
+
+    #[test]
+    fn both_lists_are_filled_in_and_old_results_replaced() {
+        let answer: Value = serde_json::from_str(&filled(&file(SUN, PANEL)).unwrap()).unwrap();
+        assert_eq!(answer["sun"][0]["tilt_deg"], 4);
+        assert!(answer["sun"][0]["zenith_deg"].as_f64().unwrap() > 90.0);
+        assert!(answer["panel"][0]["p_load_w"].as_f64().unwrap() < 60.0);
+        assert_eq!(filled("{}").unwrap(), "{}");
+    }
+
+    #[test]
+    fn bad_rows_are_named() {
+        let cases = [
+            (
+                file(&SUN.replace(": 1,", ": 91,"), PANEL),
+                "sun[0].latitude",
+            ),
+            (
+                file(&SUN.replace(": 1,", ": NaN,"), PANEL),
+                "sun[0].latitude",
+            ),
+            (
+                file(&SUN.replace(": 1,", ": \"1\","), PANEL),
+                "sun[0].latitude",
+            ),
+            (
+                file(&SUN.replace("03-21", "02-30"), PANEL),
+                "sun[0].time_utc",
+            ),
+            (file(&SUN.replace("+00:00", ""), PANEL), "sun[0].time_utc"),
+            (
+                file(SUN, &PANEL.replace("600", "-600")),
+                "panel[0].irradiance_w_m2",
+            ),
+            (
+                file(SUN, &PANEL.replace("600", "1e999")),
+                "panel[0].irradiance_w_m2",
+            ),
+            (
+                file(SUN, &PANEL.replace("22.3", "2.3")),
+                "panel[0].datasheet.v_oc",
+            ),
+            (
+                file(SUN, &PANEL.replace("\"load_ohm\"", "\"load\"")),
+                "panel[0].load_ohm",
+            ),
+            (file(SUN, "3"), "panel[0]"),
+        ];
+        for (text, field) in cases {
+            let message = filled(&text).unwrap_err();
+            assert!(message.starts_with(&format!("{field}: ")), "{message}");
+            assert!(!message.contains('\n'), "{message}");
+        }
+    }
+
+    #[test]
+    fn words_in_strings_stay_as_they_are() {
+        let text = r#"{"site": "NaN \" Infinity", "x": [-Infinity, 1.5]}"#;
+        assert_eq!(
+            quote_odd_numbers(text),
+            r#"{"site": "NaN \" Infinity", "x": ["-Infinity", 1.5]}"#
+        );
+    }
+
+    #[test]
+    fn times_with_any_offset() {
+        let seconds = |text| unix_seconds(text).map(|s| s.round());
+        assert_eq!(seconds("1970-01-01T00:00:00Z"), Some(0.0));
+        assert_eq!(seconds("2003-10-17T12:30:30-07:00"), Some(1_066_419_030.0));
+        assert_eq!(
+            seconds("2003-10-17 19:30:30.25+0000"),
+            Some(1_066_419_030.0)
+        );
+        assert_eq!(seconds("2003-10-17T19:30+00"), Some(1_066_419_000.0));
+        for odd in [
+            "",
+            "2003-10-17",
+            "2003-10-17T24:30:00Z",
+            "17-10-2003T10:00:00Z",
+            "T+",
+            "é",
+        ] {
+            assert_eq!(seconds(odd), None, "{odd}");
+        }
+    }
+}

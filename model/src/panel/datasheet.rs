@@ -5,17 +5,17 @@ use crate::panel::PanelError;
 /// A panel's ratings at standard test conditions: 1000 W/m2, 25 degC cells, air mass 1.5.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Datasheet {
-    /// Voltage at maximum power, Vmp. [V]
+    /// Voltage at maximum power, Vmp. \[V\]
     pub v_mp_v: f64,
-    /// Current at maximum power, Imp. [A]
+    /// Current at maximum power, Imp. \[A\]
     pub i_mp_a: f64,
-    /// Open-circuit voltage, Voc. [V]
+    /// Open-circuit voltage, Voc. \[V\]
     pub v_oc_v: f64,
-    /// Short-circuit current, Isc. [A]
+    /// Short-circuit current, Isc. \[A\]
     pub i_sc_a: f64,
-    /// Temperature coefficient of Isc; a sheet's %/K times Isc / 100. [A/K]
+    /// Temperature coefficient of Isc; a sheet's %/K times Isc / 100. \[A/K\]
     pub alpha_sc_a_k: f64,
-    /// Temperature coefficient of Voc, negative; a sheet's %/K times Voc / 100. [V/K]
+    /// Temperature coefficient of Voc, negative; a sheet's %/K times Voc / 100. \[V/K\]
     pub beta_voc_v_k: f64,
     /// Cells in series. A half-cut panel of 120 or 144 cells has 60 or 72 in series. It serves
     /// to find slips of the pen; the fit rests on the other ratings.
@@ -57,7 +57,7 @@ const HALF_CUT: Class = Class {
     beta_k: -0.003_31,
 };
 
-/// Rise of Isc per kelvin as a share of it. Typical of crystalline silicon, from memory. [1/K]
+/// Rise of Isc per kelvin as a share of it. Typical of crystalline silicon, from memory. \[1/K\]
 const ALPHA_K: f64 = 0.0005;
 
 impl Datasheet {
@@ -71,7 +71,7 @@ impl Datasheet {
     ///
     /// # Arguments
     ///
-    /// * `rated_w`: 1 to 1000. [W]
+    /// * `rated_w`: 1 to 1000. \[W\]
     ///
     /// # Errors
     ///
@@ -106,7 +106,7 @@ impl Datasheet {
         })
     }
 
-    /// Rated power, Vmp Imp. [W]
+    /// Rated power, Vmp Imp. \[W\]
     pub fn rated_w(&self) -> f64 {
         self.v_mp_v * self.i_mp_a
     }

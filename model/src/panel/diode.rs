@@ -7,9 +7,9 @@ const MAX_STEPS: usize = 200;
 /// Where on its curve a panel works.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct OperatingPoint {
-    /// At the panel's terminals. [V]
+    /// At the panel's terminals. \[V\]
     pub voltage_v: f64,
-    /// Out of the panel. [A]
+    /// Out of the panel. \[A\]
     pub current_a: f64,
 }
 
@@ -20,7 +20,7 @@ impl OperatingPoint {
         current_a: 0.0,
     };
 
-    /// Power out of the panel. [W]
+    /// Power out of the panel. \[W\]
     pub fn power_w(&self) -> f64 {
         self.voltage_v * self.current_a
     }
@@ -32,21 +32,21 @@ impl OperatingPoint {
 /// exponential is ever taken of more than the open-circuit voltage over a, so nothing overflows.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SingleDiode {
-    /// Light current, IL; 0 or more. [A]
+    /// Light current, IL; 0 or more. \[A\]
     pub light_a: f64,
-    /// Diode saturation current, I0; above 0. [A]
+    /// Diode saturation current, I0; above 0. \[A\]
     pub saturation_a: f64,
-    /// Series resistance, Rs; 0 or more. [ohm]
+    /// Series resistance, Rs; 0 or more. \[ohm\]
     pub series_ohm: f64,
     /// Shunt conductance, 1/Rsh. A fit may make it negative: then at most a fifth of IL over the
-    /// open-circuit voltage. [S]
+    /// open-circuit voltage. \[S\]
     pub shunt_s: f64,
-    /// Modified ideality factor n Ns k T/q, a; above 0. [V]
+    /// Modified ideality factor n Ns k T/q, a; above 0. \[V\]
     pub thermal_v: f64,
 }
 
 impl SingleDiode {
-    /// Current and its slope at a diode voltage. [A], [A/V]
+    /// Current and its slope at a diode voltage. \[A\], \[A/V\]
     fn at_diode(&self, diode_v: f64) -> (f64, f64) {
         let grown = self.saturation_a * (diode_v / self.thermal_v).exp();
         let current = self.light_a + self.saturation_a - grown - self.shunt_s * diode_v;
@@ -62,7 +62,7 @@ impl SingleDiode {
         open(self.light_a + extra_a)
     }
 
-    /// Open-circuit voltage. [V]
+    /// Open-circuit voltage. \[V\]
     pub fn open_circuit_v(&self) -> f64 {
         if self.light_a <= 0.0 {
             return 0.0;
@@ -81,16 +81,16 @@ impl SingleDiode {
         v.max(0.0)
     }
 
-    /// Current at a voltage at the terminals; negative above the open-circuit voltage. [A]
+    /// Current at a voltage at the terminals; negative above the open-circuit voltage. \[A\]
     ///
     /// # Arguments
     ///
-    /// * `voltage_v`: 0 to a little above the open-circuit voltage. [V]
+    /// * `voltage_v`: 0 to a little above the open-circuit voltage. \[V\]
     pub fn current_a(&self, voltage_v: f64) -> f64 {
         self.at_diode(self.crossing(self.series_ohm, voltage_v)).0
     }
 
-    /// Short-circuit current. [A]
+    /// Short-circuit current. \[A\]
     pub fn short_circuit_a(&self) -> f64 {
         self.current_a(0.0)
     }
@@ -99,7 +99,7 @@ impl SingleDiode {
     ///
     /// # Arguments
     ///
-    /// * `load_ohm`: all that lies between the terminals, 0 or more. [ohm]
+    /// * `load_ohm`: all that lies between the terminals, 0 or more. \[ohm\]
     pub fn on_load(&self, load_ohm: f64) -> OperatingPoint {
         if self.light_a <= 0.0 {
             return OperatingPoint::NONE;

@@ -2,19 +2,19 @@
 
 use crate::panel::{Datasheet, PanelError, SingleDiode};
 
-/// Irradiance of the standard test conditions. [W/m2]
+/// Irradiance of the standard test conditions. \[W/m2\]
 pub const REFERENCE_W_M2: f64 = 1000.0;
-/// Cell temperature of the standard test conditions. [degC]
+/// Cell temperature of the standard test conditions. \[degC\]
 pub const REFERENCE_CELL_C: f64 = 25.0;
-/// Band gap of silicon at 25 degC, De Soto 2006. [eV]
+/// Band gap of silicon at 25 degC, De Soto 2006. \[eV\]
 pub const BAND_GAP_EV: f64 = 1.121;
-/// Change of the band gap as a share of it, De Soto 2006. [1/K]
+/// Change of the band gap as a share of it, De Soto 2006. \[1/K\]
 pub const BAND_GAP_SLOPE_K: f64 = -0.000_267_7;
 
-/// Boltzmann's constant, CODATA 2018. [eV/K]
+/// Boltzmann's constant, CODATA 2018. \[eV/K\]
 const BOLTZMANN_EV_K: f64 = 8.617_333_262e-5;
 const ZERO_C_K: f64 = 273.15;
-/// Distance from 25 degC at which the fit meets the voltage coefficient. [K]
+/// Distance from 25 degC at which the fit meets the voltage coefficient. \[K\]
 const PROBE_K: f64 = 2.0;
 /// Range of a over Voc that is searched: a silicon cell of 0.6 V has 0.026 V times an ideality
 /// of 1 to 1.5, that is 0.04 to 0.065; the rest is room for odd sheets and other materials.
@@ -36,18 +36,18 @@ const EXACT: f64 = 1e-11;
 /// slope at maximum power is the right one.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct DeSoto {
-    /// Light current, IL. [A]
+    /// Light current, IL. \[A\]
     pub light_a: f64,
-    /// Diode saturation current, I0. [A]
+    /// Diode saturation current, I0. \[A\]
     pub saturation_a: f64,
-    /// Series resistance, Rs. [ohm]
+    /// Series resistance, Rs. \[ohm\]
     pub series_ohm: f64,
     /// Shunt conductance, 1/Rsh. About one sheet in five fits no shunt of 0 or more: then it is
-    /// negative, and the current rises by some percent from short circuit to the knee. [S]
+    /// negative, and the current rises by some percent from short circuit to the knee. \[S\]
     pub shunt_s: f64,
-    /// Modified ideality factor, a. [V]
+    /// Modified ideality factor, a. \[V\]
     pub thermal_v: f64,
-    /// Temperature coefficient of the short-circuit current. [A/K]
+    /// Temperature coefficient of the short-circuit current. \[A/K\]
     pub alpha_sc_a_k: f64,
 }
 
@@ -56,7 +56,7 @@ pub struct DeSoto {
 struct Candidate {
     a: f64,
     rs: f64,
-    /// Diode current at open circuit, I0 exp(Voc/a): of the size of Isc where I0 is 1e-10. [A]
+    /// Diode current at open circuit, I0 exp(Voc/a): of the size of Isc where I0 is 1e-10. \[A\]
     knee: f64,
     g: f64,
 }
@@ -149,8 +149,8 @@ impl DeSoto {
     ///
     /// # Arguments
     ///
-    /// * `irradiance_w_m2`: on the panel; 0 or less is darkness. [W/m2]
-    /// * `cell_c`: of its cells, -60 to 150. [degC]
+    /// * `irradiance_w_m2`: on the panel; 0 or less is darkness. \[W/m2\]
+    /// * `cell_c`: of its cells, -60 to 150. \[degC\]
     pub fn at(&self, irradiance_w_m2: f64, cell_c: f64) -> SingleDiode {
         let light = irradiance_w_m2.max(0.0) / REFERENCE_W_M2;
         let warmer_k = cell_c - REFERENCE_CELL_C;

@@ -6,7 +6,7 @@ use crate::sun::{HourSky, Sky, SkyState, SolarDay, SunError};
 /// What was logged about the sun of one day.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum DayLog {
-    /// Hours with sharp shadows in the whole day. [h]
+    /// Hours with sharp shadows in the whole day. \[h\]
     SunHours(f64),
     /// One sky for each hour of the household's clock, 0 to 23; `None` where none was logged.
     Hourly([Option<Sky>; 24]),

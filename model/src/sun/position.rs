@@ -7,11 +7,11 @@ const J2000_JD: f64 = 2_451_545.0;
 /// Terrestrial time less universal time, in the decades about 2020. A minute of error here
 /// moves the sun by 0.0007 deg. Value from memory.
 const TERRESTRIAL_LESS_UNIVERSAL_S: f64 = 69.0;
-/// The sun's mean horizontal parallax, 8.794 arc seconds. [deg]
+/// The sun's mean horizontal parallax, 8.794 arc seconds. \[deg\]
 const PARALLAX_DEG: f64 = 8.794 / 3600.0;
 
-/// What moon and planets add to the earth's longitude about the sun: amplitude [1e-8 rad],
-/// phase [rad] and frequency [rad per thousand Julian years]. The largest terms of VSOP87 that
+/// What moon and planets add to the earth's longitude about the sun: amplitude \[1e-8 rad\],
+/// phase \[rad\] and frequency \[rad per thousand Julian years\]. The largest terms of VSOP87 that
 /// are not of the ellipse itself, Reda and Andreas (2004), table A4.2, row L0.
 const PERTURBATIONS: [(f64, f64, f64); 15] = [
     (3497.0, 2.7441, 5753.3849),
@@ -34,9 +34,9 @@ const PERTURBATIONS: [(f64, f64, f64); 15] = [
 /// Direction of the sun's centre, without refraction by the air.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SunPosition {
-    /// Angle from straight up: 90 on the horizon, above 90 by night. [deg]
+    /// Angle from straight up: 90 on the horizon, above 90 by night. \[deg\]
     pub zenith_deg: f64,
-    /// Angle from north, clockwise: 90 is east. 0 up to 360. [deg]
+    /// Angle from north, clockwise: 90 is east. 0 up to 360. \[deg\]
     pub azimuth_deg: f64,
 }
 
@@ -50,19 +50,19 @@ impl SunPosition {
 
 /// Position of the sun seen from a place at an instant.
 ///
-/// The ellipse of Meeus [1] with the largest pulls of moon and planets, nutation, aberration and
-/// parallax: within 0.002 deg of the full theory [2] from 1950 to 2100. The azimuth of a sun
+/// The ellipse of Meeus \[1\] with the largest pulls of moon and planets, nutation, aberration and
+/// parallax: within 0.002 deg of the full theory \[2\] from 1950 to 2100. The azimuth of a sun
 /// straight overhead or underfoot is arbitrary.
 ///
 /// # Arguments
 ///
-/// * `utc_s`: the instant. [s since 1970-01-01 00:00 UTC]
-/// * `latitude_deg`: north positive, -90 to 90. [deg]
-/// * `longitude_deg`: east positive, -180 to 180. [deg]
+/// * `utc_s`: the instant. \[s since 1970-01-01 00:00 UTC\]
+/// * `latitude_deg`: north positive, -90 to 90. \[deg\]
+/// * `longitude_deg`: east positive, -180 to 180. \[deg\]
 ///
 /// # Example
 ///
-/// The worked example of Reda and Andreas [2]: 17 October 2003, 19:30:30 UTC, Golden.
+/// The worked example of Reda and Andreas \[2\]: 17 October 2003, 19:30:30 UTC, Golden.
 ///
 /// ```
 /// use model::sun::sun_position;
