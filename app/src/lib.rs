@@ -1,1 +1,3 @@
 //! The screens of Duskpot and what stands behind them.
+
+pub mod platform;

@@ -78,6 +78,20 @@ impl State {
         self.pot.take()
     }
 
+    /// The store is found to hold this much heat above 0 degC, J, and the jacket to be at this
+    /// temperature, degC: every node is moved by its share. Pot and thermostat stay as they are.
+    pub fn set_store(&mut self, net: &Network<'_>, store_j: f64, jacket_c: f64) {
+        let row = &net.parts.row;
+        let missing_j = store_j - self.store_j();
+        for node in 0..row.count {
+            let share = row.mass_share[node];
+            self.node_j[node] += share * missing_j;
+            self.segment[node] = net.curve.segment_of(self.node_j[node] / share);
+        }
+        self.jacket_c = jacket_c;
+        self.step_s = FIRST_STEP_S;
+    }
+
     /// Time, s.
     pub fn time_s(&self) -> f64 {
         self.time_s

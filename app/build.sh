@@ -1,0 +1,36 @@
+#!/bin/sh
+# Builds the app as a static site in dist/, ready for any web host and any folder of it.
+#
+#     sh app/build.sh
+#
+# Installs first what is missing (see toolchain.sh). When nothing changed since the last build, it
+# says so and leaves dist/ as it is.
+set -eu
+cd "$(dirname "$0")/.."
+. app/toolchain.sh
+
+web_toolchain
+
+# Everything the site is made of, and what it is made with.
+fingerprint() {
+    {
+        find app model public index.html .trunk.toml Cargo.toml Cargo.lock -type f | LC_ALL=C sort | while IFS= read -r file; do
+            cksum "$file"
+        done
+        rustc -vV
+        printf '%s\n' "$TRUNK_VERSION" "$bindgen_version" "$WASM_OPT_VERSION"
+    } | cksum
+}
+
+stamp=target/web/built
+now=$(fingerprint)
+if [ -f dist/index.html ] && [ "$(cat "$stamp" 2>/dev/null)" = "$now" ]; then
+    say 'nothing changed since the last build'
+else
+    rm -f "$stamp"
+    # All tools are there by now, so Trunk has nothing to look up.
+    trunk --skip-version-check build --release --locked || fail 'the build failed; the lines above say why.'
+    printf '%s\n' "$now" >"$stamp"
+fi
+sh app/size.sh dist
+say 'the site is in dist/'

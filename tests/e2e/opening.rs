@@ -1,0 +1,48 @@
+//! The app opens, wherever it is put.
+
+use crate::browser::{Phone, Theme};
+use crate::story::{story, story_on};
+
+#[test]
+fn the_page_opens() {
+    story(async |page| {
+        page.open("").await?;
+        assert_eq!(page.title().await?, "Duskpot");
+        page.screenshot("first-page").await
+    });
+}
+
+#[test]
+fn the_page_opens_in_a_folder_of_a_host() {
+    story_on(Phone::default(), "/kitchen/pots/", async |page| {
+        page.open("#/diary").await?;
+        page.is_kept().await?;
+        page.site.stop_server();
+        page.open("#/diary").await?;
+        assert_eq!(page.hash().await?, "#/diary");
+        Ok(())
+    });
+}
+
+#[test]
+fn the_page_is_dark_on_a_dark_phone() {
+    let phone = Phone {
+        theme: Theme::Dark,
+        ..Phone::default()
+    };
+    story_on(phone, "/", async |page| {
+        page.open("").await?;
+        let background = page
+            .evaluate("return getComputedStyle(document.documentElement).backgroundColor")
+            .await?;
+        let channels: Vec<u32> = background
+            .as_str()
+            .unwrap_or_default()
+            .split(|c: char| !c.is_ascii_digit())
+            .filter_map(|digits| digits.parse().ok())
+            .collect();
+        assert_eq!(channels.len(), 3, "{background}");
+        assert!(channels.iter().all(|&channel| channel < 80), "{background}");
+        page.screenshot("first-page-dark").await
+    });
+}
