@@ -1,0 +1,1 @@
+//! Nothing is lost on the way to the shelf.

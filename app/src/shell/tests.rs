@@ -1,0 +1,1 @@
+//! The store, without a browser.

@@ -1,0 +1,1 @@
+//! What a person does, and what becomes of it.

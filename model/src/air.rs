@@ -1,0 +1,123 @@
+//! Still air as a conductor of heat: transport properties, radiation across a gap, and the flow
+//! that sets in when the gap is wide.
+
+/// 0 degC in kelvin.
+const ZERO_C_K: f64 = 273.15;
+/// Stefan-Boltzmann constant, W/m2K4 (CODATA 2018).
+const STEFAN_BOLTZMANN_W_M2K4: f64 = 5.670_374_419e-8;
+/// Standard gravity, m/s2.
+const GRAVITY_M_S2: f64 = 9.806_65;
+/// Specific heat capacity of dry air between 0 and 300 degC, J/kgK (from memory, within 2 %).
+const AIR_CP_J_KGK: f64 = 1012.0;
+/// Specific gas constant of dry air, J/kgK (U.S. Standard Atmosphere 1976).
+const AIR_GAS_CONSTANT_J_KGK: f64 = 287.053;
+/// Pressure to which the convection in a gap is worked out, Pa.
+const STANDARD_PRESSURE_PA: f64 = 101_325.0;
+
+/// Conductivity of air at a temperature in degC, in W/mK; the pressure does not matter.
+///
+/// U.S. Standard Atmosphere 1976, eq. 53.
+#[must_use]
+pub fn conductivity_w_mk(temperature_c: f64) -> f64 {
+    let t_k = temperature_c + ZERO_C_K;
+    2.646_38e-3 * t_k.powf(1.5) / (t_k + 245.4 * 10.0_f64.powf(-12.0 / t_k))
+}
+
+/// Kinematic viscosity of air at one atmosphere, m2/s: Sutherland's law, U.S. Standard Atmosphere
+/// 1976, eq. 51.
+fn kinematic_viscosity_m2_s(temperature_c: f64) -> f64 {
+    let t_k = temperature_c + ZERO_C_K;
+    let viscosity_pa_s = 1.458e-6 * t_k.powf(1.5) / (t_k + 110.4);
+    viscosity_pa_s * AIR_GAS_CONSTANT_J_KGK * t_k / STANDARD_PRESSURE_PA
+}
+
+/// Thermal diffusivity of air at one atmosphere, m2/s.
+fn diffusivity_m2_s(temperature_c: f64) -> f64 {
+    let t_k = temperature_c + ZERO_C_K;
+    let density_kg_m3 = STANDARD_PRESSURE_PA / (AIR_GAS_CONSTANT_J_KGK * t_k);
+    conductivity_w_mk(temperature_c) / (density_kg_m3 * AIR_CP_J_KGK)
+}
+
+/// Radiation between two parallel grey faces as a conductance per area, W/m2K: exact for the two
+/// temperatures, not the linear form.
+#[must_use]
+pub fn radiation_w_m2k(hot_c: f64, cold_c: f64, hot_emissivity: f64, cold_emissivity: f64) -> f64 {
+    let hot_k = hot_c + ZERO_C_K;
+    let cold_k = cold_c + ZERO_C_K;
+    let resistance = 1.0 / hot_emissivity + 1.0 / cold_emissivity - 1.0;
+    STEFAN_BOLTZMANN_W_M2K4 * (hot_k * hot_k + cold_k * cold_k) * (hot_k + cold_k) / resistance
+}
+
+/// Nusselt number of an upright air layer: 1 while the air stands still, then MacGregor and Emery
+/// (1969), Nu = 0.42 Ra^(1/4) Pr^0.012 (H/L)^-0.3, with the factor of the height taken at 10 gaps.
+fn gap_nusselt(gap_m: f64, hot_c: f64, cold_c: f64) -> f64 {
+    let mean_c = 0.5 * (hot_c + cold_c);
+    let mean_k = mean_c + ZERO_C_K;
+    let rayleigh = GRAVITY_M_S2 * (hot_c - cold_c).abs() * gap_m.powi(3)
+        / (mean_k * kinematic_viscosity_m2_s(mean_c) * diffusivity_m2_s(mean_c));
+    (0.42 * rayleigh.powf(0.25) * 10.0_f64.powf(-0.3)).max(1.0)
+}
+
+/// Air layer in a jacket: conduction or convection, and radiation between its faces, W/m2K.
+#[must_use]
+pub fn layer_w_m2k(
+    gap_m: f64,
+    hot_c: f64,
+    cold_c: f64,
+    hot_emissivity: f64,
+    cold_emissivity: f64,
+) -> f64 {
+    let mean_c = 0.5 * (hot_c + cold_c);
+    gap_nusselt(gap_m, hot_c, cold_c) * conductivity_w_mk(mean_c) / gap_m
+        + radiation_w_m2k(hot_c, cold_c, hot_emissivity, cold_emissivity)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Reference: CoolProp 8.0.0, dry air at one atmosphere.
+    #[test]
+    fn conductivity_against_coolprop() {
+        for (t_c, expect) in [
+            (25.0, 0.0263),
+            (100.0, 0.0316),
+            (200.0, 0.0383),
+            (300.0, 0.0444),
+        ] {
+            let actual = conductivity_w_mk(t_c);
+            assert!((actual / expect - 1.0).abs() < 0.015, "{t_c}: {actual}");
+        }
+    }
+
+    /// Cengel, Heat and Mass Transfer: plates at 800 K (0.2) and 500 K (0.7) exchange 3625 W/m2.
+    #[test]
+    fn parallel_plates() {
+        let flux = 300.0 * radiation_w_m2k(800.0 - 273.15, 500.0 - 273.15, 0.2, 0.7);
+        assert!((flux / 3625.6 - 1.0).abs() < 0.001, "{flux}");
+    }
+
+    /// Air near 350 K: kinematic viscosity 20.92e-6, diffusivity 29.9e-6 m2/s (Incropera, table
+    /// A.4, from memory).
+    #[test]
+    fn transport_against_the_textbook() {
+        assert!((kinematic_viscosity_m2_s(76.85) / 20.92e-6 - 1.0).abs() < 0.02);
+        assert!((diffusivity_m2_s(76.85) / 29.9e-6 - 1.0).abs() < 0.02);
+    }
+
+    #[test]
+    fn a_narrow_gap_stands_still_and_a_wide_one_does_not() {
+        assert!(gap_nusselt(0.005, 200.0, 50.0) < 1.0 + 1e-12);
+        assert!(1.2 < gap_nusselt(0.03, 200.0, 50.0));
+    }
+
+    /// Foil on the faces is worth more than the width of the gap.
+    #[test]
+    fn foil_beats_width() {
+        let bare = layer_w_m2k(0.02, 200.0, 50.0, 0.9, 0.9);
+        let wider = layer_w_m2k(0.04, 200.0, 50.0, 0.9, 0.9);
+        let foil = layer_w_m2k(0.02, 200.0, 50.0, 0.05, 0.9);
+        assert!(foil < 0.6 * bare);
+        assert!(foil < wider);
+    }
+}

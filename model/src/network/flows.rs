@@ -1,0 +1,329 @@
+//! The rates of change while nothing switches.
+
+use super::parts::{MAX_NODES, Network};
+use super::pot::{PotPhase, PotState};
+use super::state::State;
+use crate::enthalpy::{Segment, SolidPart};
+use crate::numerics::rosenbrock::System;
+use crate::water::CP_J_KGK;
+
+/// Places of the solver's vector: jacket temperature, heat of each node, heat and water of the pot.
+pub(crate) const X: usize = MAX_NODES + 3;
+/// Integrals beside it.
+pub(crate) const Q: usize = 7;
+
+/// Place of the jacket's temperature.
+pub(crate) const JACKET: usize = 0;
+/// Place of node 0's heat.
+pub(crate) const NODES: usize = 1;
+
+pub(crate) const POT: usize = 0;
+pub(crate) const JACKET_AIR: usize = 1;
+pub(crate) const LID_AIR: usize = 2;
+pub(crate) const POT_AIR: usize = 3;
+pub(crate) const STEAM: usize = 4;
+pub(crate) const CARRIED: usize = 5;
+pub(crate) const DONENESS: usize = 6;
+
+/// The network with every switch, stretch of the curve and phase held.
+pub(crate) struct Flows<'n> {
+    net: &'n Network<'n>,
+    pot: Option<PotState>,
+    segment: [&'n Segment; MAX_NODES],
+    solid: Option<SolidPart>,
+    heater_w: f64,
+    air_c: f64,
+    /// Half of the path from store to air, W/K.
+    g_half_w_k: f64,
+    layer_k_w: f64,
+    dim: usize,
+}
+
+/// Temperatures, and their derivatives by what the solver carries.
+struct Temperatures {
+    node_c: [f64; MAX_NODES],
+    node_k_j: [f64; MAX_NODES],
+    pot_c: f64,
+    /// By the pot's heat, K/J, and by its water, K/kg.
+    pot_slope: (f64, f64),
+}
+
+impl<'n> Flows<'n> {
+    pub(crate) fn new(net: &'n Network<'n>, state: &State, heater_w: f64, air_c: f64) -> Self {
+        let nodes = net.parts.row.count;
+        let layer = net.parts.seat.layer;
+        let extra = match state.pot {
+            Some(pot) if pot.phase == PotPhase::Boiling => 0,
+            Some(pot) if pot.phase == PotPhase::Simple && pot.pot.surface.is_some() => 2,
+            Some(_) => 1,
+            None => 0,
+        };
+        Self {
+            net,
+            pot: state.pot,
+            segment: state.segment.map(|index| net.curve.segment(index)),
+            solid: layer.map(|layer| net.curve.solid_part(layer.medium, state.segment[0])),
+            heater_w: if state.heater_on { heater_w } else { 0.0 },
+            air_c,
+            g_half_w_k: 2.0 * net.parts.g_loss_w_k,
+            layer_k_w: layer.map_or(0.0, |layer| {
+                layer.depth_m / (layer.k_solid_w_mk * layer.area_m2)
+            }),
+            dim: NODES + nodes + extra,
+        }
+    }
+
+    pub(crate) fn heater_w(&self) -> f64 {
+        self.heater_w
+    }
+
+    /// For each node, the heat that warms it by about one kelvin, J/K, finite on a plateau too.
+    pub(crate) fn node_measures_j_k(&self) -> impl Iterator<Item = f64> {
+        let row = &self.net.parts.row;
+        let whole_j_k = self.net.curve.sensible_j_k();
+        row.mass_share
+            .iter()
+            .take(row.count)
+            .map(move |share| share * whole_j_k)
+    }
+
+    /// Place of the pot's heat, if the solver carries it.
+    pub(crate) fn pot_place(&self) -> Option<usize> {
+        let place = NODES + self.net.parts.row.count;
+        (self.dim > place).then_some(place)
+    }
+
+    /// Place of the pot's water, if the solver carries it.
+    pub(crate) fn water_place(&self) -> Option<usize> {
+        let place = NODES + self.net.parts.row.count + 1;
+        (self.dim > place).then_some(place)
+    }
+
+    pub(crate) fn pack(&self, state: &State) -> [f64; X] {
+        let mut x = [0.0; X];
+        x[JACKET] = state.jacket_c;
+        let nodes = self.net.parts.row.count;
+        x[NODES..NODES + nodes].copy_from_slice(&state.node_j[..nodes]);
+        if let (Some(place), Some(pot)) = (self.pot_place(), &state.pot) {
+            x[place] = pot.heat_j;
+        }
+        if let (Some(place), Some(pot)) = (self.water_place(), &state.pot) {
+            x[place] = pot.water_kg;
+        }
+        x
+    }
+
+    fn temperatures(&self, x: &[f64; X]) -> Temperatures {
+        let row = &self.net.parts.row;
+        let mut t = Temperatures {
+            node_c: [0.0; MAX_NODES],
+            node_k_j: [0.0; MAX_NODES],
+            pot_c: 0.0,
+            pot_slope: (0.0, 0.0),
+        };
+        for node in 0..row.count {
+            let share = row.mass_share[node];
+            let (t_c, k_j) = self.segment[node].temperature(x[NODES + node] / share);
+            t.node_c[node] = t_c;
+            t.node_k_j[node] = k_j / share;
+        }
+        if let Some(pot) = &self.pot {
+            if let Some(place) = self.pot_place() {
+                let water_kg = self.water_place().map_or(pot.water_kg, |water| x[water]);
+                let capacity = pot.pot.c_dry_j_k + CP_J_KGK * water_kg;
+                t.pot_c = x[place] / capacity;
+                t.pot_slope = (1.0 / capacity, -CP_J_KGK * t.pot_c / capacity);
+            } else {
+                t.pot_c = self.net.boiling_c;
+            }
+        }
+        t
+    }
+
+    /// Conductance of the seat, W/K, and its derivative by the heat of node 0, W/(K J).
+    fn seat(&self, x: &[f64; X], t: &Temperatures) -> (f64, f64) {
+        let g = self.net.parts.seat.g_contact_w_k;
+        let Some(solid) = self.solid else {
+            return (g, 0.0);
+        };
+        let share = self.net.parts.row.mass_share[0];
+        let (part, slope) = match solid {
+            SolidPart::Constant(part) => (part, 0.0),
+            SolidPart::WithTemperature {
+                liquidus_c,
+                range_k,
+            } => (
+                (liquidus_c - t.node_c[0]) / range_k,
+                -t.node_k_j[0] / range_k,
+            ),
+            SolidPart::WithEnthalpy { end_j, latent_j } => (
+                (end_j - x[NODES] / share) / latent_j,
+                -1.0 / (latent_j * share),
+            ),
+        };
+        let ratio = g * self.layer_k_w;
+        // Beyond the end of melting the tangent goes on: smooth, and never without a value.
+        let series = if part >= 0.0 {
+            g / (1.0 + part * ratio)
+        } else {
+            g * (1.0 - part * ratio)
+        };
+        let steepest = if part >= 0.0 { series } else { g };
+        (series, -self.layer_k_w * steepest * steepest * slope)
+    }
+
+    /// What is left of the heat into a boiling pot once its walls and its open surface have theirs, W.
+    ///
+    /// The pot boils on while this is positive.
+    pub(crate) fn surplus_w(&self, x: &[f64; X]) -> f64 {
+        let Some(pot) = &self.pot else {
+            return 0.0;
+        };
+        let t = self.temperatures(x);
+        let (g_seat, _) = self.seat(x, &t);
+        let evaporation_w = pot
+            .pot
+            .surface
+            .map_or(0.0, |surface| surface.heat_and_slope(t.pot_c).0);
+        g_seat * (t.node_c[0] - t.pot_c)
+            - pot.pot.g_air_w_k * (t.pot_c - self.air_c)
+            - evaporation_w
+    }
+
+    /// Evaporation off the boil, W, and its slope, W/K.
+    fn evaporation(&self, pot: &PotState, pot_c: f64) -> (f64, f64) {
+        match pot.pot.surface {
+            Some(surface) if pot.phase == PotPhase::Simple => surface.heat_and_slope(pot_c),
+            _ => (0.0, 0.0),
+        }
+    }
+}
+
+impl System<X, Q> for Flows<'_> {
+    fn dim(&self) -> usize {
+        self.dim
+    }
+
+    fn rates(&self, x: &[f64; X], f: &mut [f64; X], g: &mut [f64; Q]) {
+        let parts = &self.net.parts;
+        let row = &parts.row;
+        let t = self.temperatures(x);
+        let jacket_c = x[JACKET];
+
+        let mut into_jacket_w = 0.0;
+        for node in 0..row.count {
+            let t_c = t.node_c[node];
+            let lost_w = self.g_half_w_k * row.jacket_share[node] * (t_c - jacket_c);
+            into_jacket_w += lost_w;
+            f[NODES + node] += self.heater_w * row.heater_share[node] - lost_w;
+            if node + 1 < row.count {
+                let outward_w = row.link_w_k[node] * (t_c - t.node_c[node + 1]);
+                f[NODES + node] -= outward_w;
+                f[NODES + node + 1] += outward_w;
+            }
+        }
+        let jacket_air_w = self.g_half_w_k * (jacket_c - self.air_c);
+        f[JACKET] = (into_jacket_w - jacket_air_w) / parts.c_jacket_j_k;
+        g[JACKET_AIR] = jacket_air_w;
+        let lid_w = parts.g_lid_w_k * (t.node_c[0] - self.air_c);
+        f[NODES] -= lid_w;
+        g[LID_AIR] = lid_w;
+
+        let Some(pot) = &self.pot else {
+            return;
+        };
+        let seat_w = self.seat(x, &t).0 * (t.node_c[0] - t.pot_c);
+        let walls_w = pot.pot.g_air_w_k * (t.pot_c - self.air_c);
+        f[NODES] -= seat_w;
+        g[POT] = seat_w;
+        g[POT_AIR] = walls_w;
+        let steam_w = if pot.phase == PotPhase::Boiling {
+            seat_w - walls_w
+        } else {
+            self.evaporation(pot, t.pot_c).0
+        };
+        let steam_kg_s = steam_w / self.net.h_fg_j_kg;
+        g[STEAM] = steam_w;
+        g[CARRIED] = CP_J_KGK * t.pot_c * steam_kg_s;
+        if let Some(place) = self.pot_place() {
+            f[place] = seat_w - walls_w - steam_w - g[CARRIED];
+        }
+        if let Some(place) = self.water_place() {
+            f[place] = -steam_kg_s;
+        }
+        if let (Some(cook), true) = (pot.pot.cook, pot.cooking) {
+            g[DONENESS] = cook.rate_and_slope(t.pot_c).0;
+        }
+    }
+
+    fn jacobian(&self, x: &[f64; X], df: &mut [[f64; X]; X], dg: &mut [[f64; X]; Q]) {
+        let parts = &self.net.parts;
+        let row = &parts.row;
+        let t = self.temperatures(x);
+
+        df[JACKET][JACKET] = -2.0 * self.g_half_w_k / parts.c_jacket_j_k;
+        dg[JACKET_AIR][JACKET] = self.g_half_w_k;
+        for node in 0..row.count {
+            let at = NODES + node;
+            let k_j = t.node_k_j[node];
+            let g_jacket = self.g_half_w_k * row.jacket_share[node];
+            df[at][at] -= g_jacket * k_j;
+            df[at][JACKET] = g_jacket;
+            df[JACKET][at] = g_jacket * k_j / parts.c_jacket_j_k;
+            if node + 1 < row.count {
+                let link = row.link_w_k[node];
+                let next_k_j = t.node_k_j[node + 1];
+                df[at][at] -= link * k_j;
+                df[at][at + 1] += link * next_k_j;
+                df[at + 1][at] += link * k_j;
+                df[at + 1][at + 1] -= link * next_k_j;
+            }
+        }
+        df[NODES][NODES] -= parts.g_lid_w_k * t.node_k_j[0];
+        dg[LID_AIR][NODES] = parts.g_lid_w_k * t.node_k_j[0];
+
+        let Some(pot) = &self.pot else {
+            return;
+        };
+        let (g_seat, g_slope) = self.seat(x, &t);
+        let seat_by_node = g_seat * t.node_k_j[0] + g_slope * (t.node_c[0] - t.pot_c);
+        df[NODES][NODES] -= seat_by_node;
+        dg[POT][NODES] = seat_by_node;
+        if pot.phase == PotPhase::Boiling {
+            dg[STEAM][NODES] = seat_by_node;
+            dg[CARRIED][NODES] = CP_J_KGK * t.pot_c / self.net.h_fg_j_kg * seat_by_node;
+            return;
+        }
+        let (evaporation_w, evaporation_w_k) = self.evaporation(pot, t.pot_c);
+        let carried_w_k =
+            CP_J_KGK * (evaporation_w_k * t.pot_c + evaporation_w) / self.net.h_fg_j_kg;
+        let doneness_k = match pot.pot.cook {
+            Some(cook) if pot.cooking => cook.rate_and_slope(t.pot_c).1,
+            _ => 0.0,
+        };
+        let places = [
+            (self.pot_place(), t.pot_slope.0),
+            (self.water_place(), t.pot_slope.1),
+        ];
+        for (place, slope) in places {
+            let Some(column) = place else { continue };
+            dg[POT][column] = -g_seat * slope;
+            dg[POT_AIR][column] = pot.pot.g_air_w_k * slope;
+            dg[STEAM][column] = evaporation_w_k * slope;
+            dg[CARRIED][column] = carried_w_k * slope;
+            dg[DONENESS][column] = doneness_k * slope;
+            df[NODES][column] = g_seat * slope;
+        }
+        if let Some(place) = self.pot_place() {
+            for column in 0..self.dim {
+                df[place][column] =
+                    dg[POT][column] - dg[POT_AIR][column] - dg[STEAM][column] - dg[CARRIED][column];
+            }
+        }
+        if let Some(place) = self.water_place() {
+            for column in 0..self.dim {
+                df[place][column] = -dg[STEAM][column] / self.net.h_fg_j_kg;
+            }
+        }
+    }
+}

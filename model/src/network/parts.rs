@@ -1,0 +1,210 @@
+//! The parameters of a cooker.
+
+use crate::enthalpy::EnthalpyCurve;
+use crate::error::{ModelError, finite, not_negative, positive, within};
+use crate::water;
+
+/// Most nodes a store can have.
+pub const MAX_NODES: usize = 6;
+
+/// The thermostat lets the heater on again this far below the cut-out temperature, K.
+pub const THERMOSTAT_HYSTERESIS_K: f64 = 5.0;
+
+/// How the store is cut into nodes, in a row from the seat outwards.
+///
+/// One node serves a store that is nearly isothermal. Unused places are ignored.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct NodeRow {
+    /// Nodes in use, 1 to [`MAX_NODES`].
+    pub count: usize,
+    /// Share of the store's mass in each node; the shares in use sum to 1.
+    pub mass_share: [f64; MAX_NODES],
+    /// Conductance from each node to the next, W/K.
+    pub link_w_k: [f64; MAX_NODES],
+    /// Share of the heater's power into each node; the shares in use sum to 1.
+    pub heater_share: [f64; MAX_NODES],
+    /// Share of the conductance to the jacket at each node; the shares in use sum to 1.
+    pub jacket_share: [f64; MAX_NODES],
+    /// Node whose temperature the thermostat feels.
+    pub thermostat_node: usize,
+}
+
+impl NodeRow {
+    /// A store at one temperature.
+    pub const SINGLE: Self = {
+        let mut first = [0.0; MAX_NODES];
+        first[0] = 1.0;
+        Self {
+            count: 1,
+            mass_share: first,
+            link_w_k: [0.0; MAX_NODES],
+            heater_share: first,
+            jacket_share: first,
+            thermostat_node: 0,
+        }
+    };
+
+    fn check(&self) -> Result<(), ModelError> {
+        let refuse = |quantity, why| Err(ModelError::Inconsistent { quantity, why });
+        if self.count == 0 || self.count > MAX_NODES {
+            return refuse("count", "a store has 1 to 6 nodes");
+        }
+        if self.thermostat_node >= self.count {
+            return refuse("thermostat_node", "there is no such node");
+        }
+        for node in 0..self.count {
+            positive("mass_share", self.mass_share[node])?;
+            not_negative("heater_share", self.heater_share[node])?;
+            not_negative("jacket_share", self.jacket_share[node])?;
+            if node + 1 < self.count {
+                not_negative("link_w_k", self.link_w_k[node])?;
+            }
+        }
+        for (quantity, shares) in [
+            ("mass_share", &self.mass_share),
+            ("heater_share", &self.heater_share),
+            ("jacket_share", &self.jacket_share),
+        ] {
+            let sum: f64 = shares[..self.count].iter().sum();
+            if (sum - 1.0).abs() > 1e-9 {
+                return refuse(quantity, "the shares must sum to 1");
+            }
+        }
+        Ok(())
+    }
+}
+
+/// The layer of a melting medium that freezes onto the seat.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Layer {
+    /// Index of the medium in the store.
+    pub medium: usize,
+    /// Depth of the medium under the seat, m: the layer's thickness when all is solid.
+    pub depth_m: f64,
+    /// Thermal conductivity of the solid, W/(m K).
+    pub k_solid_w_mk: f64,
+    /// Area of the seat, m2.
+    pub area_m2: f64,
+}
+
+/// How the pot meets the store.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Seat {
+    /// Contact conductance times contact area, W/K.
+    pub g_contact_w_k: f64,
+    /// The frozen layer; `None` for a metal store, or a melt between metal fins.
+    pub layer: Option<Layer>,
+}
+
+/// What describes a cooker, beside the media of its store.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct NetworkParts {
+    /// Nodes of the store.
+    pub row: NodeRow,
+    /// Steady loss from store to air, W/K.
+    pub g_loss_w_k: f64,
+    /// Heat capacity of the jacket, J/K.
+    pub c_jacket_j_k: f64,
+    /// The seat.
+    pub seat: Seat,
+    /// From the seat's node straight to the air, W/K: 0 with the cooker shut.
+    pub g_lid_w_k: f64,
+    /// Cut-out temperature of the thermostat, degC; `None` without one.
+    pub cutout_c: Option<f64>,
+    /// Altitude, m.
+    pub altitude_m: f64,
+}
+
+/// A cooker ready to run.
+#[derive(Clone, Copy, Debug)]
+pub struct Network<'a> {
+    pub(crate) curve: &'a EnthalpyCurve,
+    pub(crate) parts: NetworkParts,
+    pub(crate) boiling_c: f64,
+    pub(crate) h_fg_j_kg: f64,
+    /// Enthalpy per whole store at which the thermostat cuts out and lets in, J.
+    pub(crate) thermostat_j: Option<(f64, f64)>,
+}
+
+impl<'a> Network<'a> {
+    /// A cooker whose store has this enthalpy curve.
+    ///
+    /// # Errors
+    /// A conductance that is negative, a heat capacity that is not positive, shares that do not sum to
+    /// 1, a layer of a medium that is not in the store, an altitude without a boiling point.
+    pub fn new(curve: &'a EnthalpyCurve, parts: NetworkParts) -> Result<Self, ModelError> {
+        parts.row.check()?;
+        not_negative("g_loss_w_k", parts.g_loss_w_k)?;
+        positive("c_jacket_j_k", parts.c_jacket_j_k)?;
+        not_negative("g_contact_w_k", parts.seat.g_contact_w_k)?;
+        not_negative("g_lid_w_k", parts.g_lid_w_k)?;
+        if let Some(layer) = parts.seat.layer {
+            not_negative("depth_m", layer.depth_m)?;
+            positive("k_solid_w_mk", layer.k_solid_w_mk)?;
+            positive("area_m2", layer.area_m2)?;
+            if layer.medium >= curve.media() {
+                return Err(ModelError::Inconsistent {
+                    quantity: "medium",
+                    why: "there is no such medium in the store",
+                });
+            }
+        }
+        let mut thermostat_j = None;
+        if let Some(cutout_c) = parts.cutout_c {
+            finite("cutout_c", cutout_c)?;
+            thermostat_j = Some((
+                curve.enthalpy_j(cutout_c),
+                curve.highest_enthalpy_j(cutout_c - THERMOSTAT_HYSTERESIS_K),
+            ));
+        }
+        let boiling_c = water::boiling_point_c(parts.altitude_m)?;
+        Ok(Self {
+            curve,
+            parts,
+            boiling_c,
+            h_fg_j_kg: water::heat_of_vaporisation_j_kg(boiling_c),
+            thermostat_j,
+        })
+    }
+
+    /// The same cooker with its loss and its contact conductance multiplied.
+    ///
+    /// # Errors
+    /// A factor that is negative or not finite.
+    pub fn scaled(&self, loss: f64, contact: f64) -> Result<Self, ModelError> {
+        let mut scaled = *self;
+        scaled.parts.g_loss_w_k *= within("loss", loss, 0.0, f64::MAX)?;
+        scaled.parts.seat.g_contact_w_k *= within("contact", contact, 0.0, f64::MAX)?;
+        Ok(scaled)
+    }
+
+    /// The same cooker with this much conductance from the seat's node to the air, W/K.
+    ///
+    /// # Errors
+    /// A conductance that is negative or not finite.
+    pub fn with_lid_w_k(&self, g_lid_w_k: f64) -> Result<Self, ModelError> {
+        let mut open = *self;
+        open.parts.g_lid_w_k = not_negative("g_lid_w_k", g_lid_w_k)?;
+        Ok(open)
+    }
+
+    /// What describes the cooker.
+    pub fn parts(&self) -> &NetworkParts {
+        &self.parts
+    }
+
+    /// The enthalpy curve of the store.
+    pub fn curve(&self) -> &'a EnthalpyCurve {
+        self.curve
+    }
+
+    /// Temperature at which water boils here, degC.
+    pub fn boiling_point_c(&self) -> f64 {
+        self.boiling_c
+    }
+
+    /// Heat of vaporisation at the local boiling point, J/kg.
+    pub fn heat_of_vaporisation_j_kg(&self) -> f64 {
+        self.h_fg_j_kg
+    }
+}

@@ -1,0 +1,164 @@
+//! What changes in a cooker.
+
+use super::parts::{MAX_NODES, Network};
+use super::pot::{Pot, PotState};
+use crate::error::{ModelError, finite};
+
+/// Step first tried on a fresh state, s.
+const FIRST_STEP_S: f64 = 600.0;
+
+/// The state of a cooker at one time.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct State {
+    pub(crate) time_s: f64,
+    pub(crate) node_j: [f64; MAX_NODES],
+    pub(crate) segment: [usize; MAX_NODES],
+    pub(crate) jacket_c: f64,
+    pub(crate) heater_on: bool,
+    pub(crate) pot: Option<PotState>,
+    /// Step length to try next, s.
+    pub(crate) step_s: f64,
+}
+
+impl State {
+    /// A cooker without a pot, its store at one temperature (at a melting point: all solid).
+    ///
+    /// # Errors
+    /// A value that is not finite.
+    pub fn new(
+        net: &Network<'_>,
+        time_s: f64,
+        t_store_c: f64,
+        t_jacket_c: f64,
+    ) -> Result<Self, ModelError> {
+        finite("t_store_c", t_store_c)?;
+        Self::with_heat(net, time_s, net.curve.enthalpy_j(t_store_c), t_jacket_c)
+    }
+
+    /// A cooker without a pot, its store evenly filled with heat above 0 degC, J.
+    ///
+    /// # Errors
+    /// A value that is not finite.
+    pub fn with_heat(
+        net: &Network<'_>,
+        time_s: f64,
+        store_j: f64,
+        t_jacket_c: f64,
+    ) -> Result<Self, ModelError> {
+        finite("time_s", time_s)?;
+        finite("store_j", store_j)?;
+        finite("t_jacket_c", t_jacket_c)?;
+        let row = &net.parts.row;
+        let mut node_j = [0.0; MAX_NODES];
+        for (heat_j, share) in node_j.iter_mut().zip(row.mass_share).take(row.count) {
+            *heat_j = store_j * share;
+        }
+        Ok(Self {
+            time_s,
+            node_j,
+            segment: [net.curve.segment_of(store_j); MAX_NODES],
+            jacket_c: t_jacket_c,
+            heater_on: true,
+            pot: None,
+            step_s: FIRST_STEP_S,
+        })
+    }
+
+    /// The pot goes in; one that is already in is taken out and returned.
+    ///
+    /// # Errors
+    /// A pot with a value that is negative or not finite, or without any heat capacity.
+    pub fn put_pot_in(&mut self, pot: Pot) -> Result<Option<PotState>, ModelError> {
+        let state = PotState::new(pot)?;
+        Ok(self.pot.replace(state))
+    }
+
+    /// The pot comes out with its heat.
+    pub fn take_pot_out(&mut self) -> Option<PotState> {
+        self.pot.take()
+    }
+
+    /// The store is found to hold this much heat above 0 degC, J, and the jacket to be at this
+    /// temperature, degC: every node is moved by its share. Pot and thermostat stay as they are.
+    pub fn set_store(&mut self, net: &Network<'_>, store_j: f64, jacket_c: f64) {
+        let row = &net.parts.row;
+        let missing_j = store_j - self.store_j();
+        for node in 0..row.count {
+            let share = row.mass_share[node];
+            self.node_j[node] += share * missing_j;
+            self.segment[node] = net.curve.segment_of(self.node_j[node] / share);
+        }
+        self.jacket_c = jacket_c;
+        self.step_s = FIRST_STEP_S;
+    }
+
+    /// Time, s.
+    pub fn time_s(&self) -> f64 {
+        self.time_s
+    }
+
+    /// Temperature of one node of the store, degC; node 0 is under the seat. Not a number past the last node.
+    pub fn node_c(&self, net: &Network<'_>, node: usize) -> f64 {
+        let row = &net.parts.row;
+        if node >= row.count {
+            return f64::NAN;
+        }
+        net.curve
+            .segment(self.segment[node])
+            .temperature(self.node_j[node] / row.mass_share[node])
+            .0
+    }
+
+    /// Temperature of the store under the seat, degC.
+    pub fn store_c(&self, net: &Network<'_>) -> f64 {
+        self.node_c(net, 0)
+    }
+
+    /// Temperature the store would have if it were mixed, degC.
+    pub fn mixed_store_c(&self, net: &Network<'_>) -> f64 {
+        net.curve.temperature_c(self.store_j())
+    }
+
+    /// Share of a medium that is solid, over the whole store.
+    pub fn solid_fraction(&self, net: &Network<'_>, medium: usize) -> f64 {
+        let row = &net.parts.row;
+        (0..row.count)
+            .map(|node| {
+                let share = row.mass_share[node];
+                share * net.curve.solid_fraction(medium, self.node_j[node] / share)
+            })
+            .sum()
+    }
+
+    /// Heat in the store above 0 degC, J.
+    pub fn store_j(&self) -> f64 {
+        self.node_j.iter().sum()
+    }
+
+    /// Temperature of the jacket, degC.
+    pub fn jacket_c(&self) -> f64 {
+        self.jacket_c
+    }
+
+    /// Whether the thermostat lets the heater on.
+    pub fn heater_on(&self) -> bool {
+        self.heater_on
+    }
+
+    /// The pot, if one is in.
+    pub fn pot(&self) -> Option<&PotState> {
+        self.pot.as_ref()
+    }
+
+    /// The pot, if one is in, to change its lid.
+    pub fn pot_mut(&mut self) -> Option<&mut PotState> {
+        self.pot.as_mut()
+    }
+
+    /// Heat above 0 degC in store, jacket and pot, J.
+    pub fn stored_j(&self, net: &Network<'_>) -> f64 {
+        self.store_j()
+            + net.parts.c_jacket_j_k * self.jacket_c
+            + self.pot.map_or(0.0, |pot| pot.heat_j)
+    }
+}

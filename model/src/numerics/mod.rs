@@ -1,0 +1,5 @@
+//! Small solvers, each with its guarantee stated.
+
+pub(crate) mod cubic;
+pub(crate) mod linear;
+pub(crate) mod rosenbrock;

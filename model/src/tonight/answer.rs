@@ -1,0 +1,249 @@
+//! What becomes of a pot, and how sure that is.
+
+use crate::dish::{Dish, DoneWhen};
+use crate::journal::Meal;
+use crate::local_time::LocalTime;
+use crate::network::{Ledger, PotState, State};
+use crate::tonight::course::{Act, Course, local};
+use crate::tonight::track::{PotWatch, Track};
+use crate::tonight::{Evening, HeatAccount, Point, TonightError};
+
+/// How long after the meal's hour the pot is still followed, to tell when it would have been
+/// ready. [s]
+const FOLLOW_S: i64 = 5 * 3600;
+/// How long after the meal's hour the plot goes on. [s]
+const PLOT_S: i64 = 1800;
+/// A pot is looked at this often to see whether it can come out. [s]
+const LOOK_S: i64 = 60;
+/// Step of the points for the plot. [s]
+const POINT_STEP_S: f64 = 120.0;
+/// Steps in which the latest time to put the pot in is first sought. [s]
+const SEARCH_STEP_S: i64 = 900;
+/// And how closely it is found. [s]
+const SEARCH_END_S: i64 = 60;
+
+/// Whether the meal is ready in time, by all three leanings.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Verdict {
+    /// Not even leaning in favour of the cook.
+    No,
+    /// Only leaning in favour.
+    Doubtful,
+    /// With the figures as they stand, but not leaning against.
+    Likely,
+    /// Even leaning against the cook.
+    Yes,
+}
+
+/// What becomes of one pot under one leaning.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Forecast {
+    /// When it first boils.
+    pub boils_at: Option<LocalTime>,
+    /// When the food is done and its safety rule is kept.
+    pub ready_at: Option<LocalTime>,
+    /// Hottest the pot gets while it is in. [°C]
+    pub hottest_c: f64,
+    /// Share of its cooking the food has had when it comes out; 1 is done.
+    pub doneness: f64,
+    /// Water gone as steam by then. [kg]
+    pub boiled_away_kg: f64,
+    /// When the pot comes out: as planned, or once it is ready, or at the meal's hour.
+    pub out_at: LocalTime,
+    /// When the water would all be gone if the pot stayed in, and the food burn. Followed for some
+    /// hours past the meal where points are kept, to its coming out otherwise.
+    pub dry_at: Option<LocalTime>,
+    /// Store when the pot comes out. [°C]
+    pub store_after_c: f64,
+    /// Pot when it comes out. [°C]
+    pub pot_after_c: f64,
+    /// Where the heat went while the pot was in.
+    pub account: HeatAccount,
+    /// Store and pot for the plot, where asked for.
+    pub points: Vec<Point>,
+}
+
+/// The three forecasts, and what follows from them.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Answer {
+    /// In a word.
+    pub verdict: Verdict,
+    /// With the figures as they stand.
+    pub as_told: Forecast,
+    /// Leaning against the cook.
+    pub against: Forecast,
+    /// Leaning in favour.
+    pub in_favour: Forecast,
+    /// The latest the pot can go in and be ready in time, leaning against the cook; `None` where
+    /// it can't.
+    pub latest_put_in: Option<LocalTime>,
+    /// The same with the figures as they stand.
+    pub latest_put_in_as_told: Option<LocalTime>,
+}
+
+impl Forecast {
+    /// Whether the meal is ready at its hour, and not burnt.
+    pub fn is_ready_by(&self, eat_at: LocalTime) -> bool {
+        let moist = |ready_at| self.dry_at.is_none_or(|dry_at| ready_at <= dry_at);
+        self.ready_at
+            .is_some_and(|ready_at| ready_at <= eat_at && moist(ready_at))
+    }
+
+    pub(super) fn run(
+        course: &Course<'_>,
+        mut state: State,
+        meal: &Meal,
+        put_in: LocalTime,
+        readings: &[(LocalTime, Act<'_>)],
+        keep_points: bool,
+    ) -> Result<Self, TonightError> {
+        let leaves_at = meal.leaves_at().max(put_in);
+        let start = local(state.time_s());
+        let track = if keep_points {
+            Track::every(POINT_STEP_S, start)
+        } else {
+            Track::default()
+        };
+        let mut watch = PotWatch::new(track, full_boil_s(meal.dish));
+        let mut readings = readings.iter().peekable();
+        let mut advance = |state: &mut State, to, ledger: &mut Ledger, watch: &mut PotWatch| {
+            while let Some((at, act)) = readings.next_if(|(at, _)| *at < to) {
+                course.advance(state, *at, ledger, watch)?;
+                course.act(state, *act)?;
+            }
+            course.advance(state, to, ledger, watch)
+        };
+
+        advance(&mut state, put_in, &mut Ledger::default(), &mut watch)?;
+        state.take_pot_out();
+        course.act(&mut state, Act::PotIn(meal))?;
+        let before = state;
+        let mut ledger = Ledger::default();
+        let mut hottest_c = f64::NEG_INFINITY;
+        let mut out_at = put_in;
+        while out_at < leaves_at {
+            out_at = out_at.plus_s(LOOK_S).min(leaves_at);
+            advance(&mut state, out_at, &mut ledger, &mut watch)?;
+            hottest_c = state
+                .pot()
+                .map_or(hottest_c, |pot| hottest_c.max(pot.t_c()));
+            watch.settle(&state);
+            if meal.out.is_none() && ready_s(meal, &watch).is_some() {
+                break;
+            }
+        }
+        let net = course.network();
+        let after = state;
+        let pot = after.pot();
+        let account = HeatAccount::between(net, &before, &after, &ledger, course.air_c(put_in));
+        if keep_points {
+            // The plot goes on with the store alone, the question of burning with the pot left in.
+            let mut alone = after;
+            alone.take_pot_out();
+            let plot_end = leaves_at.plus_s(PLOT_S);
+            advance(&mut alone, plot_end, &mut Ledger::default(), &mut watch)?;
+            watch.track.stop();
+            let follow_end = leaves_at.plus_s(FOLLOW_S);
+            advance(&mut state, follow_end, &mut Ledger::default(), &mut watch)?;
+            watch.settle(&state);
+        }
+        Ok(Self {
+            boils_at: watch.boils_s.map(local),
+            ready_at: ready_s(meal, &watch).map(local),
+            hottest_c,
+            doneness: pot.map_or(0.0, PotState::doneness),
+            boiled_away_kg: pot.map_or(0.0, |pot| meal.water_kg - pot.water_kg()),
+            out_at,
+            dry_at: watch.dry_s.map(local),
+            store_after_c: after.store_c(net),
+            pot_after_c: pot.map_or(meal.start_c, PotState::t_c),
+            account,
+            points: watch.track.points,
+        })
+    }
+}
+
+/// Full boil the dish must have had: the longer of the published times. [s]
+fn full_boil_s(dish: Dish) -> f64 {
+    dish.props()
+        .full_boil
+        .map_or(0.0, |boil| 60.0 * boil.advised_min.value)
+}
+
+/// When the food is done, and has boiled as long as its safety asks.
+fn ready_s(meal: &Meal, watch: &PotWatch) -> Option<f64> {
+    let done_s = match meal.dish.props().done_when {
+        DoneWhen::Cooked => watch.done_s?,
+        DoneWhen::Boils => watch.boils_s?,
+    };
+    if 0.0 < watch.full_boil_s {
+        Some(done_s.max(watch.safe_s?))
+    } else {
+        Some(done_s)
+    }
+}
+
+pub(super) fn answer(
+    evening: &Evening,
+    meal: &Meal,
+    put_in: LocalTime,
+) -> Result<Answer, TonightError> {
+    let [as_told, against, in_favour] = evening.leanings(meal);
+    let told = evening.forecast(as_told, meal, put_in, true)?;
+    let least = evening.forecast(against, meal, put_in, false)?;
+    let most = evening.forecast(in_favour, meal, put_in, false)?;
+    let ready = |forecast: &Forecast| forecast.is_ready_by(meal.eat_at);
+    let verdict = match (ready(&least), ready(&told), ready(&most)) {
+        (true, true, _) => Verdict::Yes,
+        (_, true, _) => Verdict::Likely,
+        (_, false, true) | (true, false, _) => Verdict::Doubtful,
+        (false, false, false) => Verdict::No,
+    };
+    Ok(Answer {
+        verdict,
+        latest_put_in: latest_put_in(evening, against, meal)?,
+        latest_put_in_as_told: latest_put_in(evening, as_told, meal)?,
+        as_told: told,
+        against: least,
+        in_favour: most,
+    })
+}
+
+/// The last minute at which the pot may go in, sought backwards from the meal.
+fn latest_put_in(
+    evening: &Evening,
+    from: (crate::tonight::Leaning, &State),
+    meal: &Meal,
+) -> Result<Option<LocalTime>, TonightError> {
+    let earliest = evening.from();
+    let meal = &Meal {
+        out: None,
+        ..meal.clone()
+    };
+    let works = |put_in: LocalTime| -> Result<bool, TonightError> {
+        Ok(evening
+            .forecast(from, meal, put_in, false)?
+            .is_ready_by(meal.eat_at))
+    };
+    let mut late = meal.eat_at;
+    let mut early = late;
+    loop {
+        if early <= earliest {
+            return Ok(None);
+        }
+        early = early.plus_s(-SEARCH_STEP_S).max(earliest);
+        if works(early)? {
+            break;
+        }
+        late = early;
+    }
+    while SEARCH_END_S < late.since_s(early) {
+        let middle = early.plus_s(late.since_s(early) / 2);
+        if works(middle)? {
+            early = middle
+        } else {
+            late = middle
+        }
+    }
+    Ok(Some(early))
+}

@@ -1,0 +1,186 @@
+//! Carries a store through logged and coming time.
+
+use crate::journal::{Journal, Meal, What};
+use crate::local_time::LocalTime;
+use crate::network::{Ledger, Network, Span, State, Watch, run};
+use crate::tonight::weather::{STEP_S, Weather};
+use crate::tonight::{Leaning, Rig, TonightError};
+
+/// An interval of local time, its end not in it.
+type Interval = (LocalTime, LocalTime);
+
+/// What a household did to the cooker at an instant.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Act<'a> {
+    /// A thermometer was read. [°C]
+    Reading(f64),
+    /// A pot came out.
+    PotOut,
+    /// A pot went in.
+    PotIn(&'a Meal),
+}
+
+/// The acts of a journal in time order; a pot that leaves makes room for one that comes.
+pub(super) fn acts(journal: &Journal) -> Vec<(LocalTime, Act<'_>)> {
+    let mut acts: Vec<(LocalTime, Act<'_>)> = Vec::new();
+    for event in &journal.events {
+        match &event.what {
+            What::Reading { store_c } => acts.push((event.at, Act::Reading(*store_c))),
+            What::Meal(meal) => {
+                acts.push((event.at, Act::PotIn(meal)));
+                acts.push((meal.leaves_at().max(event.at), Act::PotOut));
+            }
+            What::LidOpen { .. } | What::HeaterOff { .. } => {}
+        }
+    }
+    acts.sort_by_key(|(at, act)| (*at, matches!(act, Act::PotIn(_))));
+    acts
+}
+
+/// One cooker under one leaning, ready to be carried through time.
+pub(super) struct Course<'a> {
+    rig: &'a Rig,
+    weather: &'a Weather,
+    leaning: Leaning,
+    shut: Network<'a>,
+    open: Network<'a>,
+    stood_open: Vec<Interval>,
+    heater_off: Vec<Interval>,
+}
+
+impl<'a> Course<'a> {
+    pub(super) fn new(
+        rig: &'a Rig,
+        weather: &'a Weather,
+        journal: &Journal,
+        leaning: Leaning,
+    ) -> Result<Self, TonightError> {
+        let mut stood_open = Vec::new();
+        let mut heater_off = Vec::new();
+        for event in &journal.events {
+            match event.what {
+                What::LidOpen { for_s } => stood_open.push((event.at, event.at.plus_s(for_s))),
+                What::HeaterOff { for_s } => heater_off.push((event.at, event.at.plus_s(for_s))),
+                What::Reading { .. } | What::Meal(_) => {}
+            }
+        }
+        Ok(Self {
+            rig,
+            weather,
+            leaning,
+            shut: rig.network(&leaning, false)?,
+            open: rig.network(&leaning, true)?,
+            stood_open,
+            heater_off,
+        })
+    }
+
+    pub(super) fn network(&self) -> &Network<'a> {
+        &self.shut
+    }
+
+    /// Air temperature at an instant. [°C]
+    pub(super) fn air_c(&self, at: LocalTime) -> f64 {
+        self.weather.at(at).1
+    }
+
+    /// A store that has stood in the air since `at`.
+    pub(super) fn cold(&self, at: LocalTime) -> Result<State, TonightError> {
+        let air_c = self.air_c(at);
+        Ok(State::new(&self.shut, seconds(at), air_c, air_c)?)
+    }
+
+    /// Does one act to the store.
+    pub(super) fn act(&self, state: &mut State, act: Act<'_>) -> Result<(), TonightError> {
+        match act {
+            Act::Reading(store_c) => self.read(state, store_c + self.leaning.reading_k),
+            Act::PotOut => {
+                state.take_pot_out();
+            }
+            Act::PotIn(meal) => {
+                let air_c = self.air_c(local(state.time_s()));
+                state.put_pot_in(self.rig.load(meal, &self.leaning, air_c))?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Takes a reading for the store's temperature.
+    ///
+    /// Within the melting range a thermometer says nothing of how much has melted: there the heat
+    /// that was worked out is kept. The jacket, half-way to the air, is moved half as far.
+    fn read(&self, state: &mut State, store_c: f64) {
+        let expected_c = state.mixed_store_c(&self.shut);
+        let read_j = self.rig.heat_at_j(store_c);
+        let kept = self.rig.is_melting(expected_c) && self.rig.is_melting(store_c);
+        if !kept {
+            let jacket_c = state.jacket_c() + 0.5 * (store_c - expected_c);
+            state.set_store(&self.shut, read_j, jacket_c);
+        }
+    }
+
+    /// Carries the store to `to`; nothing happens if it is there already.
+    pub(super) fn advance(
+        &self,
+        state: &mut State,
+        to: LocalTime,
+        ledger: &mut Ledger,
+        watch: &mut impl Watch,
+    ) -> Result<(), TonightError> {
+        let mut at = local(state.time_s());
+        while at < to {
+            let next = self.next_change(at).min(to);
+            let (heater_w, air_c) = self.weather.at(at);
+            let heater_w = if inside(&self.heater_off, at) {
+                0.0
+            } else {
+                heater_w
+            };
+            let net = if inside(&self.stood_open, at) {
+                &self.open
+            } else {
+                &self.shut
+            };
+            #[expect(clippy::cast_precision_loss, reason = "at most half an hour")]
+            let duration_s = next.since_s(at) as f64;
+            let span = Span {
+                duration_s,
+                heater_w: heater_w * self.leaning.charging,
+                air_c,
+            };
+            run(net, state, &span, ledger, watch)?;
+            at = next;
+        }
+        Ok(())
+    }
+
+    /// The next instant after `at` at which power, air or cover may change.
+    fn next_change(&self, at: LocalTime) -> LocalTime {
+        let step_end = at.plus_s(1).ceil_to_s(STEP_S);
+        self.stood_open
+            .iter()
+            .chain(&self.heater_off)
+            .flat_map(|&(from, to)| [from, to])
+            .filter(|&edge| at < edge)
+            .fold(step_end, Ord::min)
+    }
+}
+
+fn inside(intervals: &[Interval], at: LocalTime) -> bool {
+    intervals.iter().any(|&(from, to)| from <= at && at < to)
+}
+
+/// Local time as the network counts it. [s]
+#[expect(clippy::cast_precision_loss, reason = "exact for 285 million years")]
+pub(super) fn seconds(at: LocalTime) -> f64 {
+    at.0 as f64
+}
+
+/// The network's time as local time, to the nearest second.
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "rounded, and saturating out of range"
+)]
+pub(super) fn local(time_s: f64) -> LocalTime {
+    LocalTime(time_s.round() as i64)
+}

@@ -1,0 +1,262 @@
+//! The store from the first logged day to now.
+
+use crate::cooker::Cooker;
+use crate::journal::Meal;
+use crate::journal::{Journal, What};
+use crate::local_time::{Day, LocalTime};
+use crate::network::{Ledger, State};
+use crate::tonight::answer::{Answer, Forecast, answer};
+use crate::tonight::course::{Act, Course, acts, seconds};
+use crate::tonight::help::{Help, help};
+use crate::tonight::track::Track;
+use crate::tonight::{Leaning, Point, Rig, Site, TonightError, Weather};
+
+/// Days carried through before now: a store forgets what it held within two or three.
+const DAYS_BACK: i32 = 14;
+/// Days worked out after today.
+const DAYS_AHEAD: i32 = 2;
+/// Step of the points kept of the past. [s]
+const POINT_STEP_S: f64 = 1800.0;
+
+/// The store as it is thought to be now.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct StoreNow {
+    /// Temperature of the store, mixed. [°C]
+    pub store_c: f64,
+    /// The same, leaning against and in favour of the cook. [°C]
+    pub band_c: (f64, f64),
+    /// Litres of water of 20 °C that the heat above the boil would bring to the boil. [L]
+    pub litres: f64,
+    /// Share of the useful span, boil to cut-out, that is full: 0 to 1.
+    pub full_share: f64,
+    /// Share of the melting medium that is still molten; `None` where nothing melts.
+    pub molten_share: Option<f64>,
+    /// Whether a pot is in.
+    pub pot_is_in: bool,
+}
+
+/// What makes an answer less sure than it looks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Doubt {
+    /// Nothing at all was logged: the store is taken to be cold.
+    NothingLogged,
+    /// The sky of a day was not logged: sun and clouds by turns are assumed.
+    SkyNotLogged(Day),
+    /// A pot was put in while another was in: the other is taken to have come out.
+    PotsOverlap(LocalTime),
+}
+
+/// A household's cooker carried to the present, three times over.
+#[derive(Debug, Clone)]
+pub struct Evening {
+    cooker: Cooker,
+    rig: Rig,
+    weather: Weather,
+    journal: Journal,
+    from: LocalTime,
+    /// Store at `from`: as told, against, in favour.
+    states: [State; 3],
+    points: Vec<Point>,
+    doubts: Vec<Doubt>,
+}
+
+impl Evening {
+    /// Carries the cooker through its journal up to `from`, which is now or, for a pot that is in
+    /// already, when it went in.
+    ///
+    /// # Arguments
+    ///
+    /// * `journal`: events after `from` are left for [`Evening::ask`], which minds readings only.
+    /// * `now`: on the kitchen clock; the hours after it are a guess.
+    ///
+    /// # Errors
+    ///
+    /// [`TonightError`] for a place, a cooker or a log that makes no sense.
+    pub fn new(
+        site: &Site,
+        cooker: &Cooker,
+        journal: &Journal,
+        now: LocalTime,
+        from: LocalTime,
+    ) -> Result<Self, TonightError> {
+        let rig = Rig::new(site, cooker)?;
+        let today = now.day();
+        let earliest = today.plus(-DAYS_BACK);
+        let first = journal
+            .first_day()
+            .map_or(today, |day| day.clamp(earliest, today));
+        let weather = Weather::new(&rig, &journal.skies, first, today.plus(DAYS_AHEAD), now)?;
+        let mut points = Track::every(POINT_STEP_S, first.start());
+        let as_told = carried(
+            &rig,
+            &weather,
+            journal,
+            Leaning::AS_TOLD,
+            (first, from),
+            &mut points,
+        )?;
+        let leaning = |leaning| {
+            carried(
+                &rig,
+                &weather,
+                journal,
+                leaning,
+                (first, from),
+                &mut Track::default(),
+            )
+        };
+        let states = [
+            as_told,
+            leaning(Leaning::against(cooker, None))?,
+            leaning(Leaning::in_favour(cooker, None))?,
+        ];
+        Ok(Self {
+            cooker: cooker.clone(),
+            weather,
+            journal: journal.clone(),
+            from,
+            states,
+            points: points.points,
+            doubts: doubts(journal, first, today),
+            rig,
+        })
+    }
+
+    /// The store at `from`.
+    ///
+    /// # Errors
+    ///
+    /// As [`Evening::new`].
+    pub fn store(&self) -> Result<StoreNow, TonightError> {
+        let net = self.rig.network(&Leaning::AS_TOLD, false)?;
+        let [as_told, against, in_favour] = &self.states;
+        let melting = self.rig.melting_medium();
+        Ok(StoreNow {
+            store_c: as_told.mixed_store_c(&net),
+            band_c: (against.mixed_store_c(&net), in_favour.mixed_store_c(&net)),
+            litres: self.rig.litres(as_told.store_j(), self.cooker.pot)?,
+            full_share: self.rig.full_share(as_told.store_j())?,
+            molten_share: melting.map(|medium| 1.0 - as_told.solid_fraction(&net, medium)),
+            pot_is_in: as_told.pot().is_some(),
+        })
+    }
+
+    /// The cooker put together.
+    pub fn rig(&self) -> &Rig {
+        &self.rig
+    }
+
+    /// The sun's heat, day by day.
+    pub fn weather(&self) -> &Weather {
+        &self.weather
+    }
+
+    /// Store and pots of the past, each half hour.
+    pub fn points(&self) -> &[Point] {
+        &self.points
+    }
+
+    /// What makes the answer less sure.
+    pub fn doubts(&self) -> &[Doubt] {
+        &self.doubts
+    }
+
+    /// What becomes of a pot that goes in at `put_in`, no earlier than `from`.
+    ///
+    /// # Errors
+    ///
+    /// As [`Evening::new`], and for a pot that makes no sense.
+    pub fn ask(&self, meal: &Meal, put_in: LocalTime) -> Result<Answer, TonightError> {
+        answer(self, meal, put_in)
+    }
+
+    /// At most three changes that would have the meal ready in time, even leaning against the
+    /// cook; each is worked out. None where it is ready anyway.
+    ///
+    /// # Errors
+    ///
+    /// As [`Evening::ask`].
+    pub fn help(&self, meal: &Meal, put_in: LocalTime) -> Result<Vec<Help>, TonightError> {
+        help(self, meal, put_in)
+    }
+
+    /// The three leanings for a dish, with the store each has arrived at.
+    pub(super) fn leanings(&self, meal: &Meal) -> [(Leaning, &State); 3] {
+        let [as_told, against, in_favour] = &self.states;
+        [
+            (Leaning::AS_TOLD, as_told),
+            (Leaning::against(&self.cooker, Some(meal.dish)), against),
+            (Leaning::in_favour(&self.cooker, Some(meal.dish)), in_favour),
+        ]
+    }
+
+    /// One forecast.
+    pub(super) fn forecast(
+        &self,
+        (leaning, state): (Leaning, &State),
+        meal: &Meal,
+        put_in: LocalTime,
+        keep_points: bool,
+    ) -> Result<Forecast, TonightError> {
+        let course = Course::new(&self.rig, &self.weather, &self.journal, leaning)?;
+        let readings: Vec<(LocalTime, Act<'_>)> = acts(&self.journal)
+            .into_iter()
+            .filter(|(at, act)| self.from <= *at && matches!(act, Act::Reading(_)))
+            .collect();
+        Forecast::run(&course, *state, meal, put_in, &readings, keep_points)
+    }
+
+    pub(super) fn from(&self) -> LocalTime {
+        self.from
+    }
+}
+
+/// Carries a cold store from the start of a day through the journal.
+fn carried(
+    rig: &Rig,
+    weather: &Weather,
+    journal: &Journal,
+    leaning: Leaning,
+    (first, until): (Day, LocalTime),
+    track: &mut Track,
+) -> Result<State, TonightError> {
+    let course = Course::new(rig, weather, journal, leaning)?;
+    let mut state = course.cold(first.start())?;
+    let mut ledger = Ledger::default();
+    for (at, act) in acts(journal) {
+        if until <= at {
+            break;
+        }
+        if seconds(at) < state.time_s() {
+            continue;
+        }
+        course.advance(&mut state, at, &mut ledger, track)?;
+        course.act(&mut state, act)?;
+    }
+    course.advance(&mut state, until, &mut ledger, track)?;
+    Ok(state)
+}
+
+fn doubts(journal: &Journal, first: Day, today: Day) -> Vec<Doubt> {
+    if journal.first_day().is_none() {
+        return vec![Doubt::NothingLogged];
+    }
+    let mut doubts = Vec::new();
+    let mut day = first;
+    while day <= today {
+        if !journal.skies.contains_key(&day) {
+            doubts.push(Doubt::SkyNotLogged(day));
+        }
+        day = day.plus(1);
+    }
+    let mut busy_until: Option<LocalTime> = None;
+    for event in &journal.events {
+        if let What::Meal(meal) = &event.what {
+            if busy_until.is_some_and(|until| event.at < until) {
+                doubts.push(Doubt::PotsOverlap(event.at));
+            }
+            busy_until = Some(meal.leaves_at());
+        }
+    }
+    doubts
+}

@@ -1,0 +1,51 @@
+//! The evening's question: what is in the store now, and will this pot boil on it?
+//!
+//! [`Evening`] carries the store from the first logged day to now, once for each [`Leaning`]: the
+//! figures as they stand, leaning against the cook, and leaning for the cook. [`Evening::ask`]
+//! puts a pot in and tells what happens to it, and [`Evening::help`] solves for what would make it
+//! boil. Nothing here knows a screen or a clock; `now` is always given.
+
+mod account;
+mod answer;
+mod course;
+mod evening;
+mod help;
+mod leaning;
+mod rig;
+mod track;
+mod weather;
+
+#[cfg(test)]
+mod tests;
+
+pub use account::HeatAccount;
+pub use answer::{Answer, Forecast, Verdict};
+pub use evening::{Doubt, Evening, StoreNow};
+pub use help::Help;
+pub use leaning::Leaning;
+pub use rig::{Rig, Site};
+pub use track::Point;
+pub use weather::{ORDINARY_SKY, Weather};
+
+use crate::error::ModelError;
+use crate::out_of_range::OutOfRange;
+use crate::panel::PanelError;
+use crate::sun::SunError;
+
+/// A part of the cooker, the place or the log that no evening can be worked out from.
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum TonightError {
+    /// The heat network refuses a part.
+    #[error(transparent)]
+    Network(#[from] ModelError),
+    /// A measure is outside its range.
+    #[error(transparent)]
+    Part(#[from] OutOfRange),
+    /// The panel or the heater makes no sense.
+    #[error(transparent)]
+    Panel(#[from] PanelError),
+    /// The place or the sky log makes no sense.
+    #[error(transparent)]
+    Sun(#[from] SunError),
+}

@@ -1,0 +1,287 @@
+//! The evening as a whole: a sunny day boils rice, a dark one does not boil beans.
+
+use crate::cooker::{Charge, Contact, Cooker, Panels, Store};
+use crate::dish::Dish;
+use crate::insulation::Insulation;
+use crate::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
+use crate::journal::{Event, Journal, Meal, Outcome, What};
+use crate::local_time::{Day, LocalTime};
+use crate::media::Medium;
+use crate::panel::{Drive, Heater};
+use crate::place::{AirYear, Place};
+use crate::pot::{Lid, Pot, PotKind, PotSize, Wrap};
+use crate::seat::Seat;
+use crate::sun::{DayLog, Sky};
+use crate::tonight::{Evening, Help, Site, Verdict};
+
+/// A made-up hill town.
+fn site() -> Site {
+    let place = Place {
+        latitude_deg: 11.0,
+        longitude_deg: 38.0,
+        altitude_m: 1500.0,
+        utc_offset_min: 180,
+    };
+    Site {
+        place,
+        air: AirYear::guess(place.latitude_deg, place.altitude_m).unwrap(),
+    }
+}
+
+fn cooker() -> Cooker {
+    Cooker {
+        panels: Panels {
+            module_w: 200.0,
+            sheet: None,
+            in_series: 1,
+            in_parallel: 1,
+            tilt_deg: 15.0,
+            azimuth_deg: 180.0,
+        },
+        heater: Heater {
+            drive: Drive::Tracker { efficiency: 0.95 },
+            resistance_ohm: 3.3,
+            wire_ohm: 0.1,
+            alpha_per_k: 0.0,
+        },
+        store: Store {
+            charges: vec![Charge {
+                medium: Medium::Aluminium,
+                mass_kg: 12.0,
+            }],
+            finned: false,
+            depth_m: 0.1,
+            cutout_c: 300.0,
+        },
+        jacket: Jacket::Layers(LayeredJacket {
+            shape: JacketShape::Cylinder {
+                inner_radius_m: 0.12,
+                inner_height_m: 0.25,
+            },
+            layers: vec![JacketLayer {
+                kind: LayerKind::Insulation {
+                    material: Insulation::RockWool,
+                },
+                thickness_m: 0.12,
+            }],
+            lid: LidFit::Plug,
+            through_rods: 0,
+        }),
+        contact: Contact {
+            seat: Seat::DryFlat,
+            measured_w_m2k: None,
+        },
+        pot: pot(),
+    }
+}
+
+fn pot() -> Pot {
+    Pot {
+        kind: PotKind::ThinAluminium,
+        size: PotSize::Litres2_5,
+        wrap: Wrap::SunkInCooker,
+    }
+}
+
+fn today() -> Day {
+    Day::from_ymd(2026, 11, 25).unwrap()
+}
+
+fn clock(hour: i64, minute: i64) -> LocalTime {
+    today().at_s(3600 * hour + 60 * minute)
+}
+
+fn under(sky: Sky) -> Journal {
+    let skies = [today().plus(-1), today()]
+        .into_iter()
+        .map(|day| (day, DayLog::Hourly([Some(sky); 24])))
+        .collect();
+    Journal {
+        skies,
+        events: Vec::new(),
+    }
+}
+
+fn meal(dish: Dish, people: f64) -> Meal {
+    let props = dish.props();
+    let food_kg = people * props.portion_kg.value;
+    Meal {
+        dish,
+        food_kg,
+        water_kg: food_kg * props.water_per_food.value,
+        start_c: 20.0,
+        pot: pot(),
+        lid: Lid::On,
+        out: None,
+        eat_at: clock(19, 30),
+        outcome: Outcome::default(),
+    }
+}
+
+fn evening(journal: &Journal) -> Evening {
+    Evening::new(&site(), &cooker(), journal, clock(17, 0), clock(17, 0)).unwrap()
+}
+
+#[test]
+fn rice_boils_after_a_clear_day() {
+    let evening = evening(&under(Sky::Clear));
+    let rice = meal(Dish::WhiteRice, 4.0);
+    let answer = evening.ask(&rice, clock(18, 0)).unwrap();
+    assert_eq!(answer.verdict, Verdict::Yes, "{answer:?}");
+    let boils_at = answer.as_told.boils_at.unwrap();
+    let ready_at = answer.as_told.ready_at.unwrap();
+    assert!(clock(18, 0) < boils_at && boils_at < ready_at && ready_at < clock(19, 30));
+    assert!(evening.help(&rice, clock(18, 0)).unwrap().is_empty());
+    let latest = answer.latest_put_in.unwrap();
+    assert!(clock(18, 0) < latest && latest < clock(19, 30));
+    let later = evening.ask(&rice, latest.plus_s(180)).unwrap();
+    assert!(!later.against.is_ready_by(rice.eat_at));
+}
+
+#[test]
+fn beans_do_not_boil_after_a_dark_day() {
+    let evening = evening(&under(Sky::Dark));
+    let beans = meal(Dish::CommonBeansSoaked, 4.0);
+    let answer = evening.ask(&beans, clock(17, 0)).unwrap();
+    assert_eq!(answer.verdict, Verdict::No);
+    assert_eq!(answer.as_told.boils_at, None);
+    assert_eq!(answer.latest_put_in, None);
+    assert!(evening.store().unwrap().litres < 0.5);
+}
+
+#[test]
+fn the_heat_adds_up_to_what_was_there() {
+    for sky in Sky::ALL {
+        let evening = evening(&under(sky));
+        for dish in [Dish::WhiteRice, Dish::CommonBeansSoaked, Dish::TeaWater] {
+            let account = evening
+                .ask(&meal(dish, 5.0), clock(17, 10))
+                .unwrap()
+                .as_told
+                .account;
+            let gap = (account.came_j() - account.went_j()).abs();
+            assert!(
+                gap < 1e-3 * account.came_j().abs(),
+                "{sky:?} {dish:?} {account:?}"
+            );
+        }
+    }
+}
+
+#[test]
+fn each_help_that_is_offered_works() {
+    let put_in = clock(18, 0);
+    let mut seen = 0;
+    for sky in [Sky::Thin, Sky::Patchy, Sky::Grey] {
+        let evening = evening(&under(sky));
+        for dish in [
+            Dish::WhiteRice,
+            Dish::Lentils,
+            Dish::CommonBeansUnsoaked,
+            Dish::TeaWater,
+        ] {
+            for (lid, hours, people) in
+                [(Lid::On, 19, 6.0), (Lid::Off, 22, 6.0), (Lid::Off, 20, 3.0)]
+            {
+                let meal = Meal {
+                    lid,
+                    eat_at: clock(hours, 0),
+                    ..meal(dish, people)
+                };
+                for help in evening.help(&meal, put_in).unwrap() {
+                    let (changed, put_in) = changed(&meal, put_in, help);
+                    let answer = evening.ask(&changed, put_in).unwrap();
+                    assert!(
+                        answer.against.is_ready_by(changed.eat_at),
+                        "{sky:?} {dish:?} {help:?}"
+                    );
+                    seen += 1;
+                }
+            }
+        }
+    }
+    assert!(5 < seen, "only {seen} offers");
+}
+
+fn changed(meal: &Meal, put_in: LocalTime, help: Help) -> (Meal, LocalTime) {
+    let mut changed = meal.clone();
+    let mut put_in = put_in;
+    match help {
+        Help::LidOn => changed.lid = Lid::On,
+        Help::EarlierIn { put_in: at } | Help::WaitForSun { put_in: at } => put_in = at,
+        Help::Soak { dish } => changed.dish = dish,
+        Help::WarmWater { start_c } | Help::OtherFire { start_c, .. } => changed.start_c = start_c,
+        Help::WrapPot => changed.pot.wrap = Wrap::Wrapped,
+        Help::SmallerPot { size } => changed.pot.size = size,
+        Help::Less { share } => {
+            changed.food_kg *= share;
+            changed.water_kg *= share;
+        }
+        Help::MoreWater { water_kg } => changed.water_kg = water_kg,
+        Help::EatLater { eat_at } => changed.eat_at = eat_at,
+    }
+    (changed, put_in)
+}
+
+#[test]
+fn a_reading_resets_the_store() {
+    let mut journal = under(Sky::Dark);
+    journal.events.push(Event {
+        at: clock(16, 30),
+        what: What::Reading { store_c: 260.0 },
+    });
+    let store = evening(&journal).store().unwrap();
+    assert!((store.store_c - 260.0).abs() < 10.0, "{store:?}");
+    assert!(store.band_c.0 < store.store_c && store.store_c < store.band_c.1);
+}
+
+#[test]
+fn a_meal_takes_heat_out_of_the_store() {
+    let without = evening(&under(Sky::Clear)).store().unwrap();
+    let mut journal = under(Sky::Clear);
+    let lunch = Meal {
+        eat_at: clock(13, 0),
+        ..meal(Dish::WhiteRice, 6.0)
+    };
+    journal.events.push(Event {
+        at: clock(11, 30),
+        what: What::Meal(lunch),
+    });
+    let with = evening(&journal).store().unwrap();
+    assert!(with.store_c < without.store_c, "{with:?} {without:?}");
+}
+
+#[test]
+fn standing_open_and_unplugged_cost_heat() {
+    let whole = evening(&under(Sky::Patchy)).store().unwrap().store_c;
+    for what in [
+        What::LidOpen { for_s: 3600 },
+        What::HeaterOff { for_s: 7200 },
+    ] {
+        let mut journal = under(Sky::Patchy);
+        journal.events.push(Event {
+            at: clock(14, 0),
+            what: what.clone(),
+        });
+        assert!(
+            evening(&journal).store().unwrap().store_c < whole - 1.0,
+            "{what:?}"
+        );
+    }
+}
+
+#[test]
+fn kidney_beans_that_never_boil_are_never_ready() {
+    let evening = evening(&under(Sky::Patchy));
+    let beans = Meal {
+        food_kg: 0.8,
+        water_kg: 1.6,
+        ..meal(Dish::RedKidneyBeansSoaked, 1.0)
+    };
+    let answer = evening.ask(&beans, clock(18, 50)).unwrap();
+    if answer.as_told.boils_at.is_none() {
+        assert_eq!(answer.as_told.ready_at, None);
+    }
+    let ready = answer.as_told.ready_at.zip(answer.as_told.boils_at);
+    assert!(ready.is_none_or(|(ready, boils)| 1800 <= ready.since_s(boils)));
+}

@@ -1,0 +1,119 @@
+//! What the sky gave and will give the heater, day by day.
+
+use std::collections::BTreeMap;
+
+use crate::local_time::{DAY_S, Day, LocalTime};
+use crate::sun::{DayLog, IrradianceSeries, Sky, SunError, Unlogged};
+use crate::tonight::Rig;
+
+/// Step of the heater's power and of the air. [min]
+const STEP_MIN: u32 = 30;
+/// The same. [s]
+pub(super) const STEP_S: i64 = 60 * STEP_MIN as i64;
+
+/// The sky of a day nobody wrote down: sun and clouds by turns, the middle of the five.
+pub const ORDINARY_SKY: Sky = Sky::Patchy;
+
+/// One day of heater power and air.
+#[derive(Debug, Clone, PartialEq)]
+struct DayHeat {
+    /// Power of the heater in each step. [W]
+    heater_w: Vec<f64>,
+    /// Air temperature in each step. [°C]
+    air_c: Vec<f64>,
+}
+
+/// Heater power and air over a run of days.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Weather {
+    first: Day,
+    days: Vec<DayHeat>,
+}
+
+impl Weather {
+    /// Works out the days from `first` to `last`.
+    ///
+    /// Days that were not logged get [`ORDINARY_SKY`]. Today the hours to come follow the last sky
+    /// that was logged, and the hours that were missed the mean of the others.
+    ///
+    /// # Errors
+    ///
+    /// [`SunError`] for a place, a plane or a log that makes no sense.
+    pub fn new(
+        rig: &Rig,
+        skies: &BTreeMap<Day, DayLog>,
+        first: Day,
+        last: Day,
+        now: LocalTime,
+    ) -> Result<Self, SunError> {
+        let mut days = Vec::new();
+        let mut day = first;
+        while day <= last {
+            let (log, unlogged) = completed(skies.get(&day), day, now);
+            let series = IrradianceSeries::new(&rig.setting, day.0, &log, unlogged, STEP_MIN)?;
+            days.push(DayHeat {
+                heater_w: series
+                    .steps
+                    .iter()
+                    .map(|step| rig.heat.mean_heat_w(&step.states))
+                    .collect(),
+                air_c: series.steps.iter().map(|step| step.air_c).collect(),
+            });
+            day = day.plus(1);
+        }
+        Ok(Self { first, days })
+    }
+
+    /// Heater power and air at an instant; darkness and 20 °C outside the days worked out. [W, °C]
+    pub(super) fn at(&self, at: LocalTime) -> (f64, f64) {
+        let found = || {
+            let day = usize::try_from(at.day().0.checked_sub(self.first.0)?).ok()?;
+            let step = usize::try_from(at.second_of_day() / STEP_S).ok()?;
+            let heat = self.days.get(day)?;
+            Some((*heat.heater_w.get(step)?, *heat.air_c.get(step)?))
+        };
+        found().unwrap_or((0.0, 20.0))
+    }
+
+    /// Heat that reaches the heater in a day. [J]
+    pub fn day_heat_j(&self, day: Day) -> Option<f64> {
+        let idx = usize::try_from(day.0.checked_sub(self.first.0)?).ok()?;
+        let sum_w: f64 = self.days.get(idx)?.heater_w.iter().sum();
+        Some(sum_w * f64::from(STEP_MIN * 60))
+    }
+
+    /// The first instant at or after `from` at which the heater has no more sun that day.
+    pub fn sunset(&self, from: LocalTime) -> LocalTime {
+        let day = from.day();
+        let mut last = from;
+        let mut at = day.start();
+        while at.since_s(day.start()) < DAY_S {
+            if 0.5 < self.at(at).0 && from < at.plus_s(STEP_S) {
+                last = at.plus_s(STEP_S);
+            }
+            at = at.plus_s(STEP_S);
+        }
+        last
+    }
+}
+
+/// The log of a day with what nobody wrote down filled in as well as can be.
+fn completed(log: Option<&DayLog>, day: Day, now: LocalTime) -> (DayLog, Unlogged) {
+    let ordinary = (DayLog::Hourly([None; 24]), Unlogged::As(ORDINARY_SKY));
+    match log {
+        None => ordinary,
+        Some(DayLog::SunHours(hours)) => (DayLog::SunHours(*hours), Unlogged::As(ORDINARY_SKY)),
+        Some(DayLog::Hourly(skies)) => {
+            let Some(latest) = skies.iter().rev().find_map(|sky| *sky) else {
+                return ordinary;
+            };
+            let mut filled = *skies;
+            if day == now.day() {
+                for sky in filled.iter_mut().skip(now.hour() + 1) {
+                    sky.get_or_insert(latest);
+                }
+            }
+            (DayLog::Hourly(filled), Unlogged::MeanOfLogged)
+        }
+    }
+}
