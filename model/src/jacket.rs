@@ -165,6 +165,27 @@ impl Jacket {
     /// The conductivity of each layer is taken at its mean temperature, so the loss of a layered
     /// jacket rises with the heat of the store.
     ///
+    /// # Example
+    ///
+    /// ```
+    /// use model::insulation::Insulation;
+    /// use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
+    ///
+    /// let jacket = Jacket::Layers(LayeredJacket {
+    ///     shape: JacketShape::Cylinder { inner_radius_m: 0.10, inner_height_m: 0.15 },
+    ///     layers: vec![JacketLayer {
+    ///         kind: LayerKind::Insulation { material: Insulation::Perlite },
+    ///         thickness_m: 0.10,
+    ///     }],
+    ///     lid: LidFit::Plug,
+    ///     through_rods: 0,
+    /// });
+    /// let hot = jacket.thermal(300.0, 20.0)?;
+    /// let warm = jacket.thermal(100.0, 20.0)?;
+    /// assert!(warm.loss_w_k < hot.loss_w_k);
+    /// # Ok::<(), model::out_of_range::OutOfRange>(())
+    /// ```
+    ///
     /// # Errors
     ///
     /// [`OutOfRange`] when a size, a temperature or a measured figure is outside its range or not

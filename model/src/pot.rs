@@ -1,8 +1,6 @@
 //! The pot: what it weighs, what heat it takes, and what it loses to the air.
 
-mod loss;
-
-pub use loss::{EVAPORATION_FACTOR, evaporation_w};
+pub mod loss;
 
 use std::f64::consts::PI;
 

@@ -99,7 +99,7 @@ sources! {
     AstmC533, "C533", "ASTM C533-07: calcium silicate block (conductivity column from memory).";
     AstmC892, "C892", "ASTM C892-18a: high-temperature fibre blanket.";
     RiceHulls, "HULL", "Yarbrough et al., rice hulls as a thermal insulation material.";
-    HuskFire, "HUSK", "El-Sayed and Khass, smouldering of rice husk dust on a hot surface.";
+    HuskFire, "HUSK", "Self-ignition of gasification residues of rice husk, Heliyon (September 2024).";
     StrawFire, "STRAW", "Markova et al., BioResources 17 (2022) 6926: ignition of straw and hay on a hot plate.";
     Wool, "WOOL", "Sheep wool insulation, Materials 17 (2024) 3339.";
     ChoiOkos, "CO", "Choi and Okos (1986), as in ASHRAE Handbook, Refrigeration, chapter 9.";

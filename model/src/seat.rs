@@ -22,6 +22,9 @@ const JUMP_M: f64 = 0.5e-6;
 /// From the wall of the pot into water that is not yet boiling, W/m2K: free convection over the
 /// hot bottom gives 580 at 25 degC to 1160 at 95 degC for 10 K (Nu = 0.15 Ra^(1/3)).
 pub const INNER_FILM_W_M2K: Datum = Datum::new(900.0, 300.0, Source::Inferred);
+/// The same at the boil, W/m2K: Rohsenow's correlation gives 1260, 3490 and 6850 for a wall 3, 5 and
+/// 7 K above boiling.
+pub const BOILING_FILM_W_M2K: Datum = Datum::new(3500.0, 1500.0, Source::Inferred);
 /// The same into porridge or rice that has thickened, W/m2K, not stirred.
 pub const THICK_FILM_W_M2K: Datum = Datum::new(100.0, 50.0, Source::Memory);
 

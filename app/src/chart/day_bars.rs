@@ -101,7 +101,7 @@ fn day(view: &DayBarsView, idx: usize, on_pick: Callback<usize>) -> Option<AnyVi
     let unknown = sun
         .is_none()
         .then(|| view! { <path class="day-bars__unknown" d="M22 98H78"></path> });
-    let (line, dot) = store_line(view, idx);
+    let StoreLine { line, casing, dot } = store_line(view, idx);
     let drawn = view! {
         <li class="day-bars__day">
             <button
@@ -114,7 +114,7 @@ fn day(view: &DayBarsView, idx: usize, on_pick: Callback<usize>) -> Option<AnyVi
                 <svg class="day-bars__drawing" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
                     {bar}
                     {unknown}
-                    <path class="day-bars__casing" d=line.clone()></path>
+                    <path class="day-bars__casing" d=casing></path>
                     <path class="day-bars__line" d=line></path>
                     <path class="day-bars__dot" d=dot></path>
                 </svg>
@@ -125,12 +125,18 @@ fn day(view: &DayBarsView, idx: usize, on_pick: Callback<usize>) -> Option<AnyVi
     Some(drawn.into_any())
 }
 
-/// The part of the store's line that runs through one day, and its dot.
-///
-/// It goes half way to each neighbour, so that the parts of days side by side make one line.
-fn store_line(view: &DayBarsView, idx: usize) -> (String, String) {
-    let (lo, hi) = view.store_range;
-    let scale = Scale::new((lo, hi), (94.0, 6.0));
+/// The part of the store's line that runs through one day, what sets it off from the bar behind
+/// it, and its dot.
+struct StoreLine {
+    line: String,
+    casing: String,
+    dot: String,
+}
+
+/// Goes half way to each neighbour, so that the parts of days side by side make one line. The
+/// casing ends a little before, so that it does not cut into the line of the neighbour.
+fn store_line(view: &DayBarsView, idx: usize) -> StoreLine {
+    let scale = Scale::new(view.store_range, (94.0, 6.0));
     let store = |idx: Option<usize>| {
         idx.and_then(|idx| view.days.get(idx))
             .and_then(|day| day.store)
@@ -141,12 +147,20 @@ fn store_line(view: &DayBarsView, idx: usize) -> (String, String) {
         store(Some(idx)),
         store(Some(idx + 1)),
     );
-    let ends = [
-        (0.0, f64::midpoint(before, own)),
-        (50.0, own),
-        (100.0, f64::midpoint(own, after)),
-    ];
-    (path::line(ends), path::dots([(50.0, own)]))
+    let ends = |margin: f64| {
+        let part = (50.0 - margin) / 100.0;
+        let towards = |other: f64| own + (other - own) * part;
+        path::line([
+            (margin, towards(before)),
+            (50.0, own),
+            (100.0 - margin, towards(after)),
+        ])
+    };
+    StoreLine {
+        line: ends(0.0),
+        casing: ends(10.0),
+        dot: path::dots([(50.0, own)]),
+    }
 }
 
 #[cfg(test)]
@@ -176,20 +190,17 @@ mod tests {
     #[test]
     fn parts_of_the_line_meet_between_days() {
         let view = view(&[Some(300.0), Some(0.0)]);
-        assert_eq!(
-            store_line(&view, 0),
-            ("M50 6L100 50".into(), "M50 6h0".into())
-        );
-        assert_eq!(
-            store_line(&view, 1),
-            ("M0 50L50 94".into(), "M50 94h0".into())
-        );
+        assert_eq!(store_line(&view, 0).line, "M50 6L100 50");
+        assert_eq!(store_line(&view, 1).line, "M0 50L50 94");
+        assert_eq!(store_line(&view, 1).casing, "M10 58.8L50 94");
+        assert_eq!(store_line(&view, 1).dot, "M50 94h0");
     }
 
     #[test]
     fn a_day_that_nobody_told_of_breaks_the_line() {
         let view = view(&[Some(300.0), None]);
-        assert_eq!(store_line(&view, 0).0, "M50 6");
-        assert_eq!(store_line(&view, 1), (String::new(), String::new()));
+        assert_eq!(store_line(&view, 0).line, "M50 6");
+        assert_eq!(store_line(&view, 1).line, "");
+        assert_eq!(store_line(&view, 1).dot, "");
     }
 }

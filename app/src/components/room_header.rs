@@ -34,9 +34,12 @@ pub fn RoomHeader(
                 />
                 <path
                     class="room-header__near"
-                    d="M0 23 33 19 71 24 109 17 133 20L136 20V15L133 15 144 7 155 15H152V20L196 23 238 18 281 24 322 19 360 22V28H0Z"
+                    d="M0 23 33 19 71 24 109 17 138 20 196 23 238 18 281 24 322 19 360 22V28H0Z"
                 />
-                <path class="room-header__window" d="M142 13H146V18H142Z" />
+            </svg>
+            <svg class="room-header__house" viewBox="0 0 28 18" aria-hidden="true">
+                <path class="room-header__near" d="M5 18V9L2 9.5 14 1 26 9.5 23 9V18Z" />
+                <path class="room-header__window" d="M12 8.5H16.2V13.5H12Z" />
             </svg>
         </header>
     }

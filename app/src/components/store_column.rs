@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::unique::unique;
+use crate::chart::path;
 use crate::chart::scale::{Scale, spread};
 
 /// A height of the column with its words.
@@ -57,7 +58,7 @@ const HOLLOW_TOP: f64 = 30.0;
 /// Foot of the hollow.
 const HOLLOW_FOOT: f64 = 232.0;
 /// Outline of the hollow, uneven as a hand leaves it.
-const HOLLOW: &str = "M19 34Q19 29 25 28.5L62 28Q68 28.5 68 34L70 130 69 227Q69 233 62 233.5L24 234Q17 233.5 17.5 227L16.5 120Z";
+const HOLLOW: &str = "M25.7 34Q25.7 29 33.8 28.5L83.7 28Q91.8 28.5 91.8 34L94.5 130 93.2 227Q93.2 233 83.7 233.5L32.4 234Q23 233.5 23.6 227L22.3 120Z";
 /// One line of the weave that stands for what is not known.
 const HATCH: &str = "M0 0V6";
 /// The glow from the foot up to the surface: name and place of each colour.
@@ -65,6 +66,18 @@ const GLOW: [(&str, &str); 3] = [
     ("store-column__deep", "0"),
     ("store-column__mid", "0.55"),
     ("store-column__hot", "1"),
+];
+/// Where a coal glows brighter than those around it.
+const EMBERS: [(f64, f64); 9] = [
+    (33.0, 222.0),
+    (52.0, 205.0),
+    (81.0, 216.0),
+    (70.0, 186.0),
+    (38.0, 172.0),
+    (84.0, 148.0),
+    (56.0, 132.0),
+    (36.0, 104.0),
+    (74.0, 84.0),
 ];
 /// Two lines of a label and a little air, against a column of 16 times the text size.
 const LABEL_HEIGHT: f64 = 41.0;
@@ -158,7 +171,7 @@ pub fn StoreColumn(
     view! {
         <figure class="store-column" data-test=test>
             <div class="store-column__frame">
-                <svg class="store-column__drawing" viewBox="0 0 96 260" aria-hidden="true">
+                <svg class="store-column__drawing" viewBox="0 0 128 260" aria-hidden="true">
                     <defs>
                         <clipPath id=hollow>
                             <path d=HOLLOW />
@@ -199,30 +212,24 @@ fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> An
     let rect = |class: &'static str, from: f64, to: f64, paint: Option<String>| {
         let (top, foot) = (scale.at_clamped(to), scale.at_clamped(from));
         view! {
-            <rect class=class x="10" y=round(top) width="70" height=round((foot - top).max(0.0)) fill=paint></rect>
+            <rect class=class x="14" y=round(top) width="94" height=round((foot - top).max(0.0)) fill=paint></rect>
         }
     };
     let band = view
         .band
         .map(|(from, to)| rect("store-column__band", from, to, Some(url(hatch))));
-    let melting = view.melting.as_ref().map(|range| {
-        let (top, foot) = (scale.at_clamped(range.to), scale.at_clamped(range.from));
-        let bracket = format!("M76 {top:.1}h4V{foot:.1}h-4");
-        let drawn = rect("store-column__melting", range.from, range.to, None);
-        (
-            drawn,
-            view! { <path class="store-column__bracket" d=bracket></path> },
-        )
-    });
-    let (melting, bracket) = melting.unzip();
+    let melting = view
+        .melting
+        .as_ref()
+        .map(|range| rect("store-column__melting", range.from, range.to, None));
     let boil = view.boil.as_ref().map(|boil| {
         let y = scale.at_clamped(boil.at);
-        let wave = format!("M10 {y:.1}q4 -5 8 0t8 0 8 0 8 0 8 0 8 0 8 0 8 0");
+        let wave = format!("M14 {y:.1}q5 -6 10 0t10 0 10 0 10 0 10 0 10 0 10 0 10 0 10 0 10 0");
         view! { <path class="store-column__boil" d=wave></path> }
     });
     let cut_out = view.cut_out.as_ref().map(|cut_out| {
         let y = scale.at_clamped(cut_out.at);
-        view! { <path class="store-column__cut-out" d=format!("M10 {y:.1}H80")></path> }
+        view! { <path class="store-column__cut-out" d=format!("M14 {y:.1}H108")></path> }
     });
     let leaders = view
         .labels()
@@ -234,32 +241,33 @@ fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> An
                 stands_at,
                 ..
             } = placed;
-            let d = format!("M80 {points_at:.1}H83L91 {stands_at:.1}H96");
+            let d = format!("M109 {points_at:.1}H113L122 {stands_at:.1}H128");
             view! { <path class="store-column__leader" data-mark=kind d=d></path> }
         })
         .collect_view();
-    let lit = format!("M10 {surface:.1}q9 -3 18 0t18 0 18 0 18 0");
+    let embers = path::dots(EMBERS.into_iter().filter(|ember| surface + 8.0 < ember.1));
+    let lit = format!("M14 {surface:.1}q12 -4 24 0t24 0 24 0 24 0");
     view! {
-        <path class="store-column__clay" d="M10 26Q9 15 20 14L44 12 67 13.5Q79 14.5 78.5 26L81 96 79.5 170 81 236Q80.5 250 67 250.5L43 252 19 250.5Q6 250 6.5 236L5 150 7.5 88Z"></path>
-        <path class="store-column__rim" d="M7 25Q6 9 20 8.5L45 6.5 68 8Q82 9 80.5 25Q44 19 7 25Z"></path>
-        <path class="store-column__cuts" d="M10 98l5 3M77 150l-4 4M11 196l4-3M76 74l-4-2M30 244l6 1.5M58 245l5-1.5"></path>
+        <path class="store-column__clay" d="M13.5 26Q12.2 15 27 14L59.4 12 90.5 13.5Q106.7 14.5 106 26L109.4 96 107.3 170 109.4 236Q108.7 250 90.5 250.5L58.1 252 25.7 250.5Q8.1 250 8.8 236L6.8 150 10.1 88Z"></path>
+        <path class="store-column__rim" d="M9.5 25Q8.1 9 27 8.5L60.8 6.5 91.8 8Q110.7 9 108.7 25Q59.4 19 9.5 25Z"></path>
+        <path class="store-column__cuts" d="M13.5 98l6.8 3M104 150l-5.4 4M14.9 196l5.4 -3M102.6 74l-5.4 -2M40.5 244l8.1 1.5M78.3 245l6.8 -1.5"></path>
         <g clip-path=url(hollow)>
-            <rect class="store-column__hollow" x="10" y="20" width="70" height="220"></rect>
+            <rect class="store-column__hollow" x="14" y="20" width="94" height="220"></rect>
             <rect
                 class="store-column__fill"
-                x="10"
+                x="14"
                 y=round(surface)
-                width="70"
+                width="94"
                 height=round((240.0 - surface).max(0.0))
                 fill=url(fill)
             ></rect>
+            <path class="store-column__embers" d=embers></path>
             {melting}
             {band}
             <path class="store-column__surface" d=lit></path>
             {cut_out}
             {boil}
         </g>
-        {bracket}
         {leaders}
     }
     .into_any()

@@ -128,7 +128,7 @@ pub(super) const RICE_HUSK: InsulationProps = InsulationProps {
         point(25.0, 0.052, 0.10, Source::RiceHulls),
         point(100.0, 0.07, 0.15, Source::Memory),
     ],
-    limit_c: Datum::new(100.0, 10.0, Source::HuskFire),
+    limit_c: Datum::new(100.0, 10.0, Source::Inferred),
     hazards: &[
         InsulationHazard::Combustible,
         InsulationHazard::Dust,
@@ -147,7 +147,7 @@ pub(super) const STRAW: InsulationProps = InsulationProps {
         point(25.0, 0.055, 0.15, Source::Ashrae),
         point(100.0, 0.08, 0.20, Source::Memory),
     ],
-    limit_c: Datum::new(100.0, 10.0, Source::StrawFire),
+    limit_c: Datum::new(100.0, 10.0, Source::Inferred),
     hazards: &[
         InsulationHazard::Combustible,
         InsulationHazard::Dust,

@@ -5,21 +5,21 @@ use crate::provenance::{Datum, Source};
 
 /// Free convection off the side and lid of a pot at 80 degC, W/m2K: Churchill and Chu for the side
 /// gives 6.4, the usual 0.54 Ra^(1/4) for the lid 7.9 (computed for 20 cm).
-const CONVECTION_W_M2K: Datum = Datum::new(6.85, 0.8, Source::Inferred);
+pub const CONVECTION_W_M2K: Datum = Datum::new(6.85, 0.8, Source::Inferred);
 /// Radiation off a black pot at 80 degC in air at 25 degC, W/m2K.
-const RADIATION_W_M2K: Datum = Datum::new(7.9, 0.3, Source::Inferred);
+pub const RADIATION_W_M2K: Datum = Datum::new(7.9, 0.3, Source::Inferred);
 /// A lid is 10 to 20 K colder than the water, and shields it.
-const LID_FACTOR: Datum = Datum::new(0.9, 0.07, Source::Inferred);
+pub const LID_FACTOR: Datum = Datum::new(0.9, 0.07, Source::Inferred);
 /// A pot in a cloth or quilt of about 30 mm, W/m2K of its whole surface: 0.25 W/K for 20 cm by
 /// 12 cm.
-const WRAPPED_W_M2K: Datum = Datum::new(1.8, 0.6, Source::Inferred);
+pub const WRAPPED_W_M2K: Datum = Datum::new(1.8, 0.6, Source::Inferred);
 /// A pot inside the cooker's jacket with the usual leaks, W/m2K of its whole surface: 0.20 W/K for
 /// the same pot.
-const SUNK_W_M2K: Datum = Datum::new(1.45, 0.5, Source::Inferred);
+pub const SUNK_W_M2K: Datum = Datum::new(1.45, 0.5, Source::Inferred);
 
 /// Heat taken by evaporation per area and vapour pressure, W/m2Pa, in still air: 0.089 kW/m2kPa
 /// (ASHRAE Handbook, Applications, pools; from memory).
-const POOL_W_M2PA: f64 = 0.089;
+pub const POOL_W_M2PA: Datum = Datum::relative(0.089, 0.1, Source::AshraePool);
 /// The pool formula stands 20 to 25 % under a handbook table for open tanks.
 pub const EVAPORATION_FACTOR: Datum = Datum::new(1.25, 0.15, Source::Inferred);
 
@@ -34,7 +34,7 @@ pub fn evaporation_w(
     air_vapour_pressure_pa: f64,
 ) -> f64 {
     let drive_pa = (water_vapour_pressure_pa - air_vapour_pressure_pa).max(0.0);
-    EVAPORATION_FACTOR.value * POOL_W_M2PA * surface_m2 * drive_pa
+    EVAPORATION_FACTOR.value * POOL_W_M2PA.value * surface_m2 * drive_pa
 }
 
 /// One standard deviation of the dry loss as a share of it.

@@ -13,6 +13,8 @@ use crate::tonight::{Leaning, Point, Rig, Site, TonightError, Weather};
 
 /// Days carried through before now: a store forgets what it held within two or three.
 const DAYS_BACK: i32 = 14;
+/// Days carried through before now for the leanings, which are not plotted.
+const DAYS_BACK_LEANING: i32 = 5;
 /// Days worked out after today.
 const DAYS_AHEAD: i32 = 2;
 /// Step of the points kept of the past. [s]
@@ -95,15 +97,10 @@ impl Evening {
             (first, from),
             &mut points,
         )?;
+        let lately = first.max(today.plus(-DAYS_BACK_LEANING));
         let leaning = |leaning| {
-            carried(
-                &rig,
-                &weather,
-                journal,
-                leaning,
-                (first, from),
-                &mut Track::default(),
-            )
+            let unwatched = &mut Track::default();
+            carried(&rig, &weather, journal, leaning, (lately, from), unwatched)
         };
         let states = [
             as_told,

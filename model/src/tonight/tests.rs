@@ -170,39 +170,57 @@ fn the_heat_adds_up_to_what_was_there() {
 
 #[test]
 fn each_help_that_is_offered_works() {
-    let evening = evening(&under(Sky::Patchy));
-    for (dish, people) in [(Dish::Lentils, 4.0), (Dish::TeaWater, 9.0)] {
-        let meal = Meal {
-            lid: Lid::Off,
-            eat_at: clock(22, 0),
-            ..meal(dish, people)
-        };
-        let helps = evening.help(&meal, clock(18, 30)).unwrap();
-        assert!(!helps.is_empty(), "{dish:?}");
-        println!("{helps:?}");
-        for help in helps {
-            let mut changed = meal.clone();
-            let mut put_in = clock(18, 30);
-            match help {
-                Help::LidOn => changed.lid = Lid::On,
-                Help::EarlierIn { put_in: at } | Help::WaitForSun { put_in: at } => put_in = at,
-                Help::Soak { dish } => changed.dish = dish,
-                Help::WarmWater { start_c } | Help::OtherFire { start_c, .. } => {
-                    changed.start_c = start_c;
+    let put_in = clock(18, 0);
+    let mut seen = 0;
+    for sky in [Sky::Thin, Sky::Patchy, Sky::Grey] {
+        let evening = evening(&under(sky));
+        for dish in [
+            Dish::WhiteRice,
+            Dish::Lentils,
+            Dish::CommonBeansUnsoaked,
+            Dish::TeaWater,
+        ] {
+            for (lid, hours, people) in
+                [(Lid::On, 19, 6.0), (Lid::Off, 22, 6.0), (Lid::Off, 20, 3.0)]
+            {
+                let meal = Meal {
+                    lid,
+                    eat_at: clock(hours, 0),
+                    ..meal(dish, people)
+                };
+                for help in evening.help(&meal, put_in).unwrap() {
+                    let (changed, put_in) = changed(&meal, put_in, help);
+                    let answer = evening.ask(&changed, put_in).unwrap();
+                    assert!(
+                        answer.against.is_ready_by(changed.eat_at),
+                        "{sky:?} {dish:?} {help:?}"
+                    );
+                    seen += 1;
                 }
-                Help::WrapPot => changed.pot.wrap = Wrap::Wrapped,
-                Help::SmallerPot { size } => changed.pot.size = size,
-                Help::Less { share } => {
-                    changed.food_kg *= share;
-                    changed.water_kg *= share;
-                }
-                Help::MoreWater { water_kg } => changed.water_kg = water_kg,
-                Help::EatLater { eat_at } => changed.eat_at = eat_at,
             }
-            let answer = evening.ask(&changed, put_in).unwrap();
-            assert!(answer.against.is_ready_by(changed.eat_at), "{help:?}");
         }
     }
+    assert!(5 < seen, "only {seen} offers");
+}
+
+fn changed(meal: &Meal, put_in: LocalTime, help: Help) -> (Meal, LocalTime) {
+    let mut changed = meal.clone();
+    let mut put_in = put_in;
+    match help {
+        Help::LidOn => changed.lid = Lid::On,
+        Help::EarlierIn { put_in: at } | Help::WaitForSun { put_in: at } => put_in = at,
+        Help::Soak { dish } => changed.dish = dish,
+        Help::WarmWater { start_c } | Help::OtherFire { start_c, .. } => changed.start_c = start_c,
+        Help::WrapPot => changed.pot.wrap = Wrap::Wrapped,
+        Help::SmallerPot { size } => changed.pot.size = size,
+        Help::Less { share } => {
+            changed.food_kg *= share;
+            changed.water_kg *= share;
+        }
+        Help::MoreWater { water_kg } => changed.water_kg = water_kg,
+        Help::EatLater { eat_at } => changed.eat_at = eat_at,
+    }
+    (changed, put_in)
 }
 
 #[test]
