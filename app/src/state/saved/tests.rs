@@ -96,7 +96,7 @@ fn a_broken_value_is_named_with_its_place() {
     );
     check_error(
         |save| {
-            save["body"]["cookers"][1]["cooker"]["store"]["charges"][0]["medium"] = "cheese".into()
+            save["body"]["cookers"][1]["cooker"]["store"]["charges"][0]["medium"] = "cheese".into();
         },
         value("cookers[1].cooker.store.charges[0].medium", "cheese"),
     );
