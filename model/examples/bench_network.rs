@@ -118,6 +118,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         depth_m: 0.02,
         k_solid_w_mk: 0.7,
         area_m2: 0.05,
+        elsewhere: 0.0,
     };
     let salt = Network::new(&melt, parts(NodeRow::SINGLE, Some(layer)))?;
     let stone = EnthalpyCurve::new(&[(14.0, MediumCurve::solid(800.0, 0.9))])?;

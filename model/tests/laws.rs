@@ -157,6 +157,7 @@ fn parts() -> impl Strategy<Value = NetworkParts> {
                             depth_m: depth,
                             k_solid_w_mk: k,
                             area_m2: area,
+                            elsewhere: 0.0,
                         }),
                     },
                     g_lid_w_k: lid,

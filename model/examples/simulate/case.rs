@@ -170,6 +170,7 @@ fn seat(value: &Value, media: usize) -> Result<Seat, String> {
             depth_m: layer.not_negative("depth_m")?,
             k_solid_w_mk: layer.positive("k_solid_w_mk")?,
             area_m2: layer.positive("area_m2")?,
+            elsewhere: 0.0,
         })
     } else {
         None

@@ -36,6 +36,7 @@ pub(crate) struct Flows<'n> {
     /// Half of the path from store to air, W/K.
     g_half_w_k: f64,
     layer_k_w: f64,
+    elsewhere: f64,
     dim: usize,
 }
 
@@ -69,6 +70,7 @@ impl<'n> Flows<'n> {
             layer_k_w: layer.map_or(0.0, |layer| {
                 layer.depth_m / (layer.k_solid_w_mk * layer.area_m2)
             }),
+            elsewhere: layer.map_or(0.0, |layer| layer.elsewhere),
             dim: NODES + nodes + extra,
         }
     }
@@ -161,6 +163,11 @@ impl<'n> Flows<'n> {
                 -1.0 / (latent_j * share),
             ),
         };
+        let part = part - self.elsewhere;
+        if self.elsewhere > 0.0 && part < 0.0 {
+            // What froze elsewhere melts again; nothing is left on the seat.
+            return (g, 0.0);
+        }
         let ratio = g * self.layer_k_w;
         // Beyond the end of melting the tangent goes on: smooth, and never without a value.
         let series = if part >= 0.0 {

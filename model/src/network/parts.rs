@@ -85,6 +85,9 @@ pub struct Layer {
     pub k_solid_w_mk: f64,
     /// Area of the seat, m2.
     pub area_m2: f64,
+    /// Share of the medium that froze elsewhere than on the seat, and is not in the way: what a can
+    /// that was turned over has on its far side. 0 for a can that stands as it was charged.
+    pub elsewhere: f64,
 }
 
 /// How the pot meets the store.
@@ -142,6 +145,7 @@ impl<'a> Network<'a> {
             not_negative("depth_m", layer.depth_m)?;
             positive("k_solid_w_mk", layer.k_solid_w_mk)?;
             positive("area_m2", layer.area_m2)?;
+            within("elsewhere", layer.elsewhere, 0.0, 1.0)?;
             if layer.medium >= curve.media() {
                 return Err(ModelError::Inconsistent {
                     quantity: "medium",

@@ -5,7 +5,7 @@
 //! ([`SingleDiode`]); panels wired together are an [`Array`]; a [`Heater`] sits on that curve
 //! where its own line crosses it, or takes the maximum power through a tracker.
 //! [`HeatTable`] holds the heat of one such pair ready for quick reading, and [`best_resistance`]
-//! finds the element that suits the panel and the sky.
+//! finds the element that suits the panel and the sky; [`Taps`] are elements that are switched.
 //!
 //! Everything here is a pure function. This module knows nothing of the store that is heated:
 //! a thermostat that cuts the heater out is the caller's.
@@ -18,6 +18,7 @@ mod fit;
 mod heater;
 mod matching;
 mod table;
+mod taps;
 
 pub use array::Array;
 pub use datasheet::Datasheet;
@@ -27,6 +28,7 @@ pub use fit::{BAND_GAP_EV, BAND_GAP_SLOPE_K, DeSoto, REFERENCE_CELL_C, REFERENCE
 pub use heater::{Drive, Heater};
 pub use matching::{BestResistance, best_resistance, match_share};
 pub use table::HeatTable;
+pub use taps::{Joined, MAX_ELEMENTS, Tap, Taps, Threshold};
 
 #[cfg(test)]
 mod laws;

@@ -1,12 +1,14 @@
 //! A household's cooker put together for the network.
 
+use crate::conduction::in_series;
 use crate::cooker::Cooker;
 use crate::dish::rate::CookRate;
 use crate::dish::{Dish, DoneWhen};
 use crate::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
+use crate::inside::{Inside, Way};
 use crate::journal::Meal;
 use crate::media::Medium;
-use crate::network::{self, Layer, MAX_NODES, Network, NetworkParts, NodeRow, OpenSurface};
+use crate::network::{self, Layer, Network, NetworkParts, OpenSurface};
 use crate::panel::{Array, Datasheet, HeatTable};
 use crate::place::{AirYear, Place};
 use crate::pot::Pot;
@@ -21,11 +23,6 @@ const ALBEDO: f64 = 0.2;
 const WIND_M_S: f64 = 1.0;
 /// Relative humidity of a kitchen. From memory.
 const KITCHEN_HUMIDITY: f64 = 0.5;
-/// A store is cut into nodes where contact conductance times depth over conductivity is more than
-/// this: the usual limit of a lumped body is 0.1 for the half thickness; 0.3 for a body that is
-/// heated and drained on one side keeps the same error (model check in `tests`). Incropera et al.,
-/// Fundamentals of Heat and Mass Transfer, section 5.2.
-const LUMPED_BIOT: f64 = 0.3;
 /// Temperature of the pot for which the seat's conductance is taken. [°C]
 const POT_IN_SEAT_C: f64 = 80.0;
 /// What an open cooker loses from the store's face: convection and radiation of a dull hot face.
@@ -104,13 +101,15 @@ impl Rig {
             .contact
             .measured_w_m2k
             .unwrap_or_else(|| cooker.contact.seat.contact_w_m2k(working_c, POT_IN_SEAT_C));
+        let to_food_w_k = area_m2 * store_to_food_w_m2k(contact_w_m2k, INNER_FILM_W_M2K.value);
+        let inside = inside(cooker, contact_w_m2k, area_m2);
         let layer = frozen_layer(cooker, area_m2);
         let parts = NetworkParts {
-            row: node_row(cooker, contact_w_m2k),
+            row: inside.row,
             g_loss_w_k: jacket.loss_w_k,
             c_jacket_j_k: jacket.capacity_j_k.max(1.0),
             seat: network::Seat {
-                g_contact_w_k: area_m2 * store_to_food_w_m2k(contact_w_m2k, INNER_FILM_W_M2K.value),
+                g_contact_w_k: in_series(&[to_food_w_k, inside.face_w_k]),
                 layer,
             },
             g_lid_w_k: 0.0,
@@ -304,45 +303,33 @@ fn frozen_layer(cooker: &Cooker, area_m2: f64) -> Option<Layer> {
         depth_m: cooker.store.depth_m,
         k_solid_w_mk: charge.medium.props().conductivity_w_mk.value,
         area_m2,
+        elsewhere: 0.0,
     })
 }
 
 /// One node for metal and for melts, several where a stone or sand keeps its heat to itself.
-fn node_row(cooker: &Cooker, contact_w_m2k: f64) -> NodeRow {
+fn inside(cooker: &Cooker, contact_w_m2k: f64, seat_m2: f64) -> Inside {
     let store = &cooker.store;
     let Some(main) = store
         .charges
         .iter()
         .max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg))
     else {
-        return NodeRow::SINGLE;
+        return Inside::LUMPED;
     };
     let props = main.medium.props();
-    let conductivity_w_mk = props.conductivity_w_mk.value;
-    let biot = contact_w_m2k * store.depth_m / conductivity_w_mk;
-    if store.finned || props.melt.is_some() || biot <= LUMPED_BIOT {
-        return NodeRow::SINGLE;
+    if store.finned || props.melt.is_some() {
+        return Inside::LUMPED;
     }
     let volume_m3: f64 = store
         .charges
         .iter()
         .map(|charge| charge.mass_kg / charge.medium.props().density_kg_m3.value)
         .sum();
-    let face_m2 = volume_m3 / store.depth_m;
-    let nodes = MAX_NODES;
-    #[expect(clippy::cast_precision_loss, reason = "a handful of nodes")]
-    let count = nodes as f64;
-    let link_w_k = conductivity_w_mk * face_m2 / (store.depth_m / count);
-    let mut row = NodeRow {
-        count: nodes,
-        mass_share: [1.0 / count; MAX_NODES],
-        link_w_k: [link_w_k; MAX_NODES],
-        heater_share: [1.0 / count; MAX_NODES],
-        jacket_share: [1.0 / count; MAX_NODES],
-        thermostat_node: nodes / 2,
+    let way = Way::Slab {
+        depth_m: store.depth_m,
+        face_m2: volume_m3 / store.depth_m,
+        seat_m2,
     };
-    if let Some(last) = row.link_w_k.last_mut() {
-        *last = 0.0;
-    }
-    row
+    Inside::new(way, props.conductivity_w_mk.value, contact_w_m2k)
 }
