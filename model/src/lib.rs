@@ -1,11 +1,15 @@
 //! The heat of a solar-electric cooker with a store.
 
+pub mod ageing;
 pub mod air;
+pub mod concentrator;
 pub mod conduction;
 pub mod cooker;
 pub mod dish;
 pub mod enthalpy;
 pub mod error;
+pub mod filling;
+pub mod flask;
 pub mod inside;
 pub mod insulation;
 pub mod jacket;
@@ -25,4 +29,5 @@ pub mod seat;
 pub mod stefan;
 pub mod sun;
 pub mod tonight;
+pub mod top_up;
 pub mod water;

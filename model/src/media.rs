@@ -6,6 +6,7 @@
 mod melts;
 mod metals;
 mod stones;
+mod supercooling;
 
 use serde::{Deserialize, Serialize};
 

@@ -31,6 +31,10 @@ pub enum Quantity {
     AirTemperature,
     /// Volume of the pot, L.
     PotVolume,
+    /// Pressure of the gas between two walls, Pa.
+    Pressure,
+    /// Conductivity of a part, W/mK.
+    Conductivity,
 }
 
 /// A quantity outside the range for which the model holds.

@@ -2,14 +2,17 @@
 
 use super::medium::{MediumCurve, Melt};
 use super::segment::Segment;
+use super::supercooled::Branch;
 use crate::error::{ModelError, positive};
 
 /// Enthalpy of a store against its temperature, and back.
 #[derive(Clone, Debug)]
 pub struct EnthalpyCurve {
-    media: Vec<(f64, MediumCurve)>,
-    segments: Vec<Segment>,
+    pub(super) media: Vec<(f64, MediumCurve)>,
+    pub(super) segments: Vec<Segment>,
     sensible_j_k: f64,
+    /// What the melt follows below its liquidus until it freezes; its place is after the others.
+    pub(super) branch: Option<Branch>,
 }
 
 /// How much of a medium is solid on one stretch of the curve.
@@ -44,6 +47,7 @@ impl EnthalpyCurve {
             media: media.to_vec(),
             segments: Vec::new(),
             sensible_j_k: 0.0,
+            branch: None,
         };
         curve.build();
         Ok(curve)
@@ -142,7 +146,11 @@ impl EnthalpyCurve {
     /// 1 for a medium that does not melt, and for an index past the last medium. Media with the same
     /// single melting point melt side by side.
     pub fn solid_fraction(&self, medium: usize, h_j: f64) -> f64 {
-        let segment = self.segment_of(h_j);
+        self.solid_fraction_on(medium, self.segment_of(h_j), h_j)
+    }
+
+    /// The same on a stretch that is known.
+    pub(crate) fn solid_fraction_on(&self, medium: usize, segment: usize, h_j: f64) -> f64 {
         let (t_c, _) = self.segment(segment).temperature(h_j);
         match self.solid_part(medium, segment) {
             SolidPart::Constant(part) => part,
@@ -172,7 +180,10 @@ impl EnthalpyCurve {
     }
 
     pub(crate) fn segment(&self, index: usize) -> &Segment {
-        &self.segments[index.min(self.segments.len() - 1)]
+        match &self.branch {
+            Some(branch) if index >= self.segments.len() => &branch.segment,
+            _ => &self.segments[index.min(self.segments.len() - 1)],
+        }
     }
 
     pub(crate) fn segment_of(&self, h_j: f64) -> usize {
@@ -199,6 +210,12 @@ impl EnthalpyCurve {
 
     /// How much of a medium is solid along a stretch.
     pub(crate) fn solid_part(&self, medium: usize, segment: usize) -> SolidPart {
+        if let Some(branch) = &self.branch
+            && segment >= self.segments.len()
+            && branch.medium == medium
+        {
+            return SolidPart::Constant(0.0);
+        }
         let segment = self.segment(segment);
         let Some(melt) = self.media.get(medium).and_then(|(_, curve)| curve.melt) else {
             return SolidPart::Constant(1.0);

@@ -10,6 +10,7 @@
 mod curve;
 mod medium;
 mod segment;
+mod supercooled;
 
 pub use curve::EnthalpyCurve;
 pub(crate) use curve::SolidPart;

@@ -75,6 +75,17 @@ impl Segment {
         self
     }
 
+    /// The formula of this stretch from its lower end down to a temperature.
+    pub(crate) fn downwards(&self, low_c: f64) -> Self {
+        Self {
+            low_j: self.enthalpy_j(low_c),
+            high_j: self.low_j,
+            low_c,
+            high_c: self.low_c,
+            ..*self
+        }
+    }
+
     pub(crate) fn is_plateau(&self) -> bool {
         self.capacity_j_k <= 0.0
     }

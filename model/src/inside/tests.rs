@@ -135,7 +135,11 @@ fn fine_s(case: Case) -> Option<f64> {
             given[idx] = (own * store_c[idx] + inner * carried) / pivot;
         }
         for idx in (0..CELLS).rev() {
-            let next_c = if idx + 1 < CELLS { store_c[idx + 1] } else { 0.0 };
+            let next_c = if idx + 1 < CELLS {
+                store_c[idx + 1]
+            } else {
+                0.0
+            };
             store_c[idx] = given[idx] + gain[idx] * next_c;
         }
         let before_c = pot_c;
@@ -248,10 +252,12 @@ fn early_flow_is_that_of_a_half_space() {
     // Integral of the flow: (k dT/(h alpha)) k (exp(b2) erfc(b) - 1 + 2 b/sqrt(pi)), with
     // exp(b2) erfc(b) at b = 4.772: 0.115788 (Abramowitz and Stegun, 7.1.23).
     let b = 200.0 * (0.62e-6_f64 * 1800.0).sqrt() / 1.4;
-    let exact_j =
-        1.4 * 1.4 * 200.0 / (200.0 * 0.62e-6) * (0.115788 - 1.0 + 2.0 * b / PI.sqrt());
+    let exact_j = 1.4 * 1.4 * 200.0 / (200.0 * 0.62e-6) * (0.115788 - 1.0 + 2.0 * b / PI.sqrt());
     assert!((b - 4.772).abs() < 1e-3);
-    assert!((drawn_j / exact_j - 1.0).abs() < 0.02, "{drawn_j} {exact_j}");
+    assert!(
+        (drawn_j / exact_j - 1.0).abs() < 0.02,
+        "{drawn_j} {exact_j}"
+    );
 }
 
 #[test]

@@ -80,14 +80,14 @@ fn store_changes(net: &Network<'_>, state: &State, step: &Step<X, Q>, earliest: 
         let segment = net.curve.segment(index);
         let margin_j = MARGIN_K * net.curve.sensible_j_k();
         if segment.high_j.is_finite() {
-            let to = index + 1;
+            let to = net.curve.segment_above(index);
             earliest.offer(
                 above(segment.high_j + margin_j),
                 Change::Segment { node, to },
             );
         }
         if segment.low_j.is_finite() {
-            let to = index.saturating_sub(1);
+            let to = net.curve.segment_below(index);
             earliest.offer(
                 below(segment.low_j - margin_j),
                 Change::Segment { node, to },

@@ -223,8 +223,10 @@ fn apply(net: &Network<'_>, state: &mut State, change: Change, watch: &mut impl 
     let time_s = state.time_s;
     let event = match (change, &mut state.pot) {
         (Change::Segment { node, to }, _) => {
+            let from = state.segment[node];
+            let was = net.curve.supercooled_segment() == Some(from);
             state.segment[node] = to;
-            None
+            (was && to < net.curve.segment_above(from)).then_some(Event::Freezes)
         }
         (Change::Heater(on), _) => {
             state.heater_on = on;

@@ -64,6 +64,47 @@ impl State {
         })
     }
 
+    /// A cooker without a pot whose melt is still liquid below its melting point.
+    ///
+    /// # Errors
+    /// A value that is not finite; a temperature at which the melt of this store does not stay liquid.
+    pub fn supercooled(
+        net: &Network<'_>,
+        time_s: f64,
+        t_store_c: f64,
+        t_jacket_c: f64,
+    ) -> Result<Self, ModelError> {
+        let store_j = net.curve.supercooled_enthalpy_j(t_store_c);
+        let (Some(store_j), Some(place)) = (store_j, net.curve.supercooled_segment()) else {
+            return Err(ModelError::Inconsistent {
+                quantity: "t_store_c",
+                why: "the melt of this store does not stay liquid at this temperature",
+            });
+        };
+        let mut state = Self::with_heat(net, time_s, store_j, t_jacket_c)?;
+        state.segment = [place; MAX_NODES];
+        Ok(state)
+    }
+
+    /// Whether any of the melt is liquid below its melting point.
+    pub fn is_supercooled(&self, net: &Network<'_>) -> bool {
+        net.curve
+            .supercooled_segment()
+            .is_some_and(|place| self.segment[..net.parts.row.count].contains(&place))
+    }
+
+    /// A seed crystal, a scratch or a knock: what is supercooled freezes now, and warms up.
+    pub fn seed_crystal(&mut self, net: &Network<'_>) {
+        let row = &net.parts.row;
+        for node in 0..row.count {
+            let heat_j = self.node_j[node] / row.mass_share[node];
+            if net.curve.supercooled_segment() == Some(self.segment[node]) {
+                self.segment[node] = net.curve.segment_of(heat_j);
+            }
+        }
+        self.step_s = FIRST_STEP_S;
+    }
+
     /// The pot goes in; one that is already in is taken out and returned.
     ///
     /// # Errors
@@ -86,7 +127,8 @@ impl State {
         for node in 0..row.count {
             let share = row.mass_share[node];
             self.node_j[node] += share * missing_j;
-            self.segment[node] = net.curve.segment_of(self.node_j[node] / share);
+            let heat_j = self.node_j[node] / share;
+            self.segment[node] = net.curve.segment_from(self.segment[node], heat_j);
         }
         self.jacket_c = jacket_c;
         self.step_s = FIRST_STEP_S;
@@ -115,7 +157,15 @@ impl State {
     }
 
     /// Temperature the store would have if it were mixed, degC.
+    ///
+    /// Of a store that is supercooled in part: the mean over its nodes.
     pub fn mixed_store_c(&self, net: &Network<'_>) -> f64 {
+        if self.is_supercooled(net) {
+            let row = &net.parts.row;
+            return (0..row.count)
+                .map(|node| row.mass_share[node] * self.node_c(net, node))
+                .sum();
+        }
         net.curve.temperature_c(self.store_j())
     }
 
@@ -125,7 +175,13 @@ impl State {
         (0..row.count)
             .map(|node| {
                 let share = row.mass_share[node];
-                share * net.curve.solid_fraction(medium, self.node_j[node] / share)
+                let heat_j = self.node_j[node] / share;
+                let place = self.segment[node];
+                if net.curve.supercooled_segment() == Some(place) {
+                    share * net.curve.solid_fraction_on(medium, place, heat_j)
+                } else {
+                    share * net.curve.solid_fraction(medium, heat_j)
+                }
             })
             .sum()
     }

@@ -19,6 +19,8 @@ pub enum Event {
     CutsOut,
     /// The thermostat lets the heater on again.
     LetsIn,
+    /// A supercooled melt freezes: its temperature jumps up.
+    Freezes,
 }
 
 /// A listener to a run. `()` listens to nothing.

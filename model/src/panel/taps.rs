@@ -67,11 +67,7 @@ impl Taps {
     /// # Errors
     ///
     /// [`PanelError::Count`] for another number of elements; as [`Heater::checked`].
-    pub fn new(
-        elements_ohm: &[f64],
-        wire_ohm: f64,
-        alpha_per_k: f64,
-    ) -> Result<Self, PanelError> {
+    pub fn new(elements_ohm: &[f64], wire_ohm: f64, alpha_per_k: f64) -> Result<Self, PanelError> {
         if !(2..=MAX_ELEMENTS).contains(&elements_ohm.len()) {
             let count = u32::try_from(elements_ohm.len()).unwrap_or(u32::MAX);
             return Err(PanelError::Count(count));

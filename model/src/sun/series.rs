@@ -8,6 +8,9 @@ use crate::sun::{
 };
 
 const DAY_S: u32 = 86_400;
+/// Beam that counts as sunshine: WMO Guide to Instruments and Methods of Observation, chapter 8.
+/// \[W/m2\]
+const SUNSHINE_DNI_W_M2: f64 = 120.0;
 /// The fifteenth of each month, the FAO's day for a month, counted from 1 January 2026.
 const MID_MONTH_DAYS: [i32; 12] = [14, 45, 73, 104, 134, 165, 195, 226, 257, 287, 318, 348];
 /// 1 January 2026. \[days since 1970-01-01\]
@@ -48,6 +51,10 @@ pub struct SeriesStep {
     pub air_c: f64,
     /// Mean global horizontal irradiance. \[W/m2\]
     pub ghi_w_m2: f64,
+    /// Mean direct normal irradiance: the beam, on a plane that follows the sun. \[W/m2\]
+    pub dni_w_m2: f64,
+    /// Share of the step with a beam that casts shadows, 120 W/m2 or more (WMO).
+    pub sunny_share: f64,
     /// The light on the panel: one state or a few by day, none by night.
     pub states: Vec<PlaneState>,
     /// Standard deviation of the mean irradiance over that mean, for the hour as logged. It is
@@ -256,10 +263,15 @@ impl<'a> ClearDay<'a> {
                 let middle_s = f64::from(start_s) + 0.5 * f64::from(self.step_s);
                 let air_c = setting.air.air_c(&setting.place, self.local_day, middle_s);
                 let sky = skies.get(hour_of(start_s)).filter(|_| 0.0 < clear_ghi);
+                let (mut dni_w_m2, mut sunny_share) = (0.0, 0.0);
                 let states = sky.map_or_else(Vec::new, |sky| {
-                    let state = |index: f64, weight: f64| {
+                    let mut state = |index: f64, weight: f64| {
                         let ghi = index * clear_ghi;
                         let split = erbs_split(ghi, sun.zenith_deg, outside);
+                        dni_w_m2 += weight * split.dni_w_m2;
+                        if SUNSHINE_DNI_W_M2 <= split.dni_w_m2 {
+                            sunny_share += weight;
+                        }
                         let irradiance_w_m2 = setting.plane.irradiance_w_m2(sun, ghi, split);
                         let cell_c = faiman_cell_c(irradiance_w_m2, air_c, setting.wind_m_s);
                         PlaneState {
@@ -278,6 +290,8 @@ impl<'a> ClearDay<'a> {
                     sun,
                     air_c,
                     ghi_w_m2: sky.map_or(0.0, |sky| sky.mean_index() * clear_ghi),
+                    dni_w_m2,
+                    sunny_share,
                     states,
                     relative_sd: sky.map_or(0.0, |sky| sky.relative_sd),
                 }
