@@ -240,9 +240,9 @@ fn latest_put_in(
     while SEARCH_END_S < late.since_s(early) {
         let middle = early.plus_s(late.since_s(early) / 2);
         if works(middle)? {
-            early = middle
+            early = middle;
         } else {
-            late = middle
+            late = middle;
         }
     }
     Ok(Some(early))

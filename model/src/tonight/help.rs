@@ -160,9 +160,9 @@ impl Solver<'_> {
         for _ in 0..7 {
             let middle = 0.5 * (short + enough);
             if self.works(&plan(middle))? {
-                enough = middle
+                enough = middle;
             } else {
-                short = middle
+                short = middle;
             }
         }
         Ok(Some(enough))
