@@ -46,3 +46,28 @@ fn the_page_is_dark_on_a_dark_phone() {
         page.screenshot("first-page-dark").await
     });
 }
+
+#[test]
+fn the_page_can_reach_no_other_host() {
+    story(async |page| {
+        page.open("").await?;
+        let refused = page
+            .evaluate(
+                "const refused = new Promise((resolve) => document.addEventListener(
+                    'securitypolicyviolation', (event) => resolve(event.effectiveDirective)));
+                 fetch('https://elsewhere.invalid/').catch(() => undefined);
+                 return refused;",
+            )
+            .await?;
+        assert_eq!(refused, "connect-src");
+        // The browser logs the attempt, and that is all that comes of it.
+        let errors = page.console_errors().await?;
+        assert!(
+            errors
+                .iter()
+                .all(|error| error.contains("Content Security Policy")),
+            "{errors:?}"
+        );
+        Ok(())
+    });
+}
