@@ -143,7 +143,7 @@ fn pot_changes(
             .filter(|fraction| flows.surplus_w(&step.x_at(*fraction)) > 0.0);
         earliest.offer(boils, Change::Phase(PotPhase::Boiling));
     }
-    if let Some(cook) = pot.pot.cook {
+    if let (Some(cook), PotPhase::Simple) = (pot.pot.cook, pot.phase) {
         let above = heat.plus(-cook.t_min_c(), &capacity);
         if pot.cooking {
             let below = Cubic::default()

@@ -25,7 +25,7 @@ pub struct Span {
 
 /// Error of temperature a step may make, by its own estimate, K.
 pub(crate) const TOLERANCE_K: f64 = 1e-3;
-/// The same for doneness.
+/// The same for doneness, a share of itself once the dish is done.
 const TOLERANCE_DONENESS: f64 = 1e-4;
 /// A step is taken at this length whatever its estimate, s: the solver is L-stable, so what is faster
 /// than this is at rest by the end of the step.
@@ -172,7 +172,10 @@ fn weighted_error(flows: &Flows<'_>, state: &State, step: &Step<X, Q>) -> f64 {
             judge(step.x_error[place], allowed_j);
         }
         judge(step.q_error[STEAM], allowed_j);
-        judge(step.q_error[DONENESS], TOLERANCE_DONENESS);
+        judge(
+            step.q_error[DONENESS],
+            TOLERANCE_DONENESS * (1.0 + pot.doneness),
+        );
     }
     worst
 }
@@ -241,6 +244,7 @@ fn apply(net: &Network<'_>, state: &mut State, change: Change, watch: &mut impl 
                 PotPhase::Simple => Some(Event::StopsBoiling),
                 PotPhase::Dry => {
                     pot.water_kg = pot.least_water_kg();
+                    pot.cooking = false;
                     Some(Event::BoilsDry)
                 }
             }
