@@ -17,6 +17,7 @@ pub mod out_of_range;
 pub mod panel;
 pub mod place;
 pub mod pot;
+pub mod presets;
 pub mod provenance;
 pub mod safety;
 pub mod seat;

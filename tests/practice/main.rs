@@ -3,6 +3,11 @@
 //! Each is a fact of the trade: common practice, no source. The width of each answer is the width
 //! of what the saying leaves open.
 
+#![allow(
+    clippy::unwrap_used,
+    reason = "a check that cannot be set up has failed"
+)]
+
 use model::enthalpy::{EnthalpyCurve, MediumCurve};
 use model::media::Medium;
 use model::network::{

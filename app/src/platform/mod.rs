@@ -1,3 +1,11 @@
 //! What the browser gives us. Nothing outside this room touches the browser.
+//!
+//! Each file wraps one thing that a browser may refuse, and says so in its result. It knows
+//! plain types only: texts, numbers, times.
 
+pub mod clock;
+pub mod files;
+pub mod locale;
+pub mod page;
+pub mod storage;
 pub mod worker;

@@ -1,0 +1,360 @@
+//! Curves through time or temperature, with what may as well be, and what matters marked.
+
+use leptos::prelude::*;
+
+use super::path;
+use super::scale::{Scale, range, round_ticks, spread, thinned};
+use crate::components::{DataTable, Fold, TableView};
+
+/// What a line stands for; each has its own colour and its own stroke.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LineStyle {
+    /// The store: a thick whole line.
+    Store,
+    /// The pot: long dashes.
+    Pot,
+    /// The air outside: short dashes.
+    Air,
+    /// What was measured: dots.
+    Measured,
+    /// What was fitted to it: a thin whole line.
+    Fitted,
+    /// What is left over or anything else: dash and dot.
+    Other,
+}
+
+impl LineStyle {
+    fn name(self) -> &'static str {
+        match self {
+            Self::Store => "store",
+            Self::Pot => "pot",
+            Self::Air => "air",
+            Self::Measured => "measured",
+            Self::Fitted => "fitted",
+            Self::Other => "other",
+        }
+    }
+}
+
+/// A line with what may as well be around it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Series {
+    /// Its name in the key.
+    pub label: String,
+    /// Points in order of x; a y that is not a number breaks the line.
+    pub points: Vec<(f64, f64)>,
+    /// x, lower and upper bound; empty where there is no band.
+    pub band: Vec<(f64, f64, f64)>,
+    /// How it is drawn.
+    pub style: LineStyle,
+}
+
+/// A line across the plot with its words.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mark {
+    /// Where it lies on its axis.
+    pub at: f64,
+    /// What it is.
+    pub label: String,
+}
+
+/// What a plot shows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LineChartView {
+    /// What the plot is of.
+    pub name: String,
+    /// Its lines, the most important first.
+    pub series: Vec<Series>,
+    /// Lines straight across, such as where water boils.
+    pub levels: Vec<Mark>,
+    /// Lines up and down, such as when the pot goes in, in order of time.
+    pub moments: Vec<Mark>,
+    /// Ticks of the x axis with their words, in order.
+    pub x_ticks: Vec<Mark>,
+    /// Unit of the y axis.
+    pub y_unit: String,
+    /// The same as the plot, in a sentence or two.
+    pub sentence: String,
+    /// What opens the table, and the table.
+    pub table: (String, TableView),
+}
+
+/// Width and height that the curves are drawn on before they are stretched.
+const SIDE: f64 = 1000.0;
+/// Least part of the height between two labels of levels: a line of text in a plot of 13 lines.
+const LEVEL_GAP: f64 = SIDE / 9.0;
+/// Least part of the width between two labels of the x axis.
+const X_GAP: f64 = SIDE / 4.2;
+
+/// The plot's axes.
+struct Axes {
+    x: Scale,
+    y: Scale,
+    y_ticks: Vec<f64>,
+}
+
+impl LineChartView {
+    /// Axes that hold all points, bands and levels; none where there is nothing to draw.
+    fn axes(&self) -> Option<Axes> {
+        let xs = self
+            .series
+            .iter()
+            .flat_map(|series| series.points.iter().map(|point| point.0));
+        let ys = self.series.iter().flat_map(|series| {
+            let bounds = series
+                .band
+                .iter()
+                .flat_map(|&(_, lower, upper)| [lower, upper]);
+            series.points.iter().map(|point| point.1).chain(bounds)
+        });
+        let x = range(xs)?;
+        let (lo, hi) = range(ys.chain(self.levels.iter().map(|level| level.at)))?;
+        let y_ticks = round_ticks(lo, hi, 6);
+        let y = (y_ticks.first().copied()?, y_ticks.last().copied()?);
+        Some(Axes {
+            x: Scale::new(x, (0.0, SIDE)),
+            y: Scale::new(y, (SIDE, 0.0)),
+            y_ticks,
+        })
+    }
+}
+
+/// A plot with its key, its sentence and, when asked for, its table.
+#[component]
+pub fn LineChart(
+    /// What it shows.
+    #[prop(into)]
+    view: Signal<LineChartView>,
+    /// Words a tick of the y axis.
+    #[prop(into)]
+    y_text: Callback<f64, String>,
+    /// The hook for tests.
+    #[prop(optional)]
+    test: Option<&'static str>,
+) -> impl IntoView {
+    let table = Signal::derive(move || view.get().table.1);
+    let summary = Signal::derive(move || view.get().table.0);
+    let key = |series: Series| {
+        view! {
+            <li class="line-chart__key-line">
+                <svg class="line-chart__swatch" viewBox="0 0 40 12" aria-hidden="true">
+                    <path class="line-chart__line" data-style=series.style.name() d=swatch(series.style)></path>
+                </svg>
+                <span>{series.label}</span>
+            </li>
+        }
+    };
+    view! {
+        <figure class="line-chart" data-test=test>
+            {move || view.get().axes().map(|axes| plot(&view.get(), &axes, y_text))}
+            <ul class="line-chart__key">
+                {move || view.get().series.into_iter().map(key).collect_view()}
+            </ul>
+            <figcaption class="line-chart__sentence">{move || view.get().sentence}</figcaption>
+            <Fold summary>
+                <DataTable table />
+            </Fold>
+        </figure>
+    }
+}
+
+fn swatch(style: LineStyle) -> &'static str {
+    match style {
+        LineStyle::Measured => "M6 6h0M20 6h0M34 6h0",
+        _ => "M0 6H40",
+    }
+}
+
+/// The drawing between its axes.
+fn plot(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> AnyView {
+    let lanes = format!("--lanes: {}", view.moments.len());
+    view! {
+        <div class="line-chart__plot" style=lanes role="img" aria-label=view.name.clone()>
+            {y_axis(view, axes, y_text)}
+            <svg
+                class="line-chart__drawing"
+                viewBox="0 0 1000 1000"
+                preserveAspectRatio="none"
+                aria-hidden="true"
+            >
+                {grid(view, axes)}
+                {view.series.iter().rev().map(|series| curve(series, axes)).collect_view()}
+            </svg>
+            {levels(view, axes)}
+            {moments(view, axes)}
+            {x_axis(view, axes)}
+        </div>
+    }
+    .into_any()
+}
+
+fn place(at: f64) -> String {
+    format!("--at: {:.4}", at / SIDE)
+}
+
+fn y_axis(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> AnyView {
+    let ticks = axes
+        .y_ticks
+        .iter()
+        .map(|&tick| {
+            view! { <span class="line-chart__y" style=place(axes.y.at(tick))>{y_text.run(tick)}</span> }
+        })
+        .collect_view();
+    view! {
+        <div class="line-chart__y-axis">
+            {ticks} <span class="line-chart__unit">{view.y_unit.clone()}</span>
+        </div>
+    }
+    .into_any()
+}
+
+fn x_axis(view: &LineChartView, axes: &Axes) -> AnyView {
+    let places: Vec<f64> = view.x_ticks.iter().map(|tick| axes.x.at(tick.at)).collect();
+    let shown = thinned(&places, X_GAP);
+    let ticks = view
+        .x_ticks
+        .iter()
+        .zip(places)
+        .zip(shown)
+        .filter(|((_, at), shown)| *shown && (-0.5..=SIDE + 0.5).contains(at))
+        .map(|((tick, at), _)| {
+            view! { <span class="line-chart__x" style=place(at)>{tick.label.clone()}</span> }
+        })
+        .collect_view();
+    view! { <div class="line-chart__x-axis">{ticks}</div> }.into_any()
+}
+
+fn grid(view: &LineChartView, axes: &Axes) -> AnyView {
+    let across = |at: f64| format!("M0 {at:.1}H1000");
+    let up = |at: f64| format!("M{at:.1} 0V1000");
+    let y_lines: String = axes
+        .y_ticks
+        .iter()
+        .map(|&tick| across(axes.y.at(tick)))
+        .collect();
+    let x_lines: String = view
+        .x_ticks
+        .iter()
+        .map(|tick| up(axes.x.at(tick.at)))
+        .collect();
+    let levels: String = view
+        .levels
+        .iter()
+        .map(|level| across(axes.y.at(level.at)))
+        .collect();
+    let moments: String = view
+        .moments
+        .iter()
+        .map(|moment| up(axes.x.at(moment.at)))
+        .collect();
+    view! {
+        <path class="line-chart__grid" d=y_lines + &x_lines></path>
+        <path class="line-chart__level-line" d=levels></path>
+        <path class="line-chart__moment-line" d=moments></path>
+    }
+    .into_any()
+}
+
+fn curve(series: &Series, axes: &Axes) -> AnyView {
+    let style = series.style.name();
+    let points = series
+        .points
+        .iter()
+        .map(|&(x, y)| (axes.x.at(x), axes.y.at(y)));
+    let line = if series.style == LineStyle::Measured {
+        path::dots(points)
+    } else {
+        path::line(points)
+    };
+    let bounds = series
+        .band
+        .iter()
+        .map(|&(x, lower, upper)| (axes.x.at(x), axes.y.at(lower), axes.y.at(upper)));
+    view! {
+        <path class="line-chart__band" data-style=style d=path::band(bounds)></path>
+        <path class="line-chart__line" data-style=style d=line></path>
+    }
+    .into_any()
+}
+
+fn levels(view: &LineChartView, axes: &Axes) -> AnyView {
+    let wanted: Vec<f64> = view
+        .levels
+        .iter()
+        .map(|level| axes.y.at(level.at))
+        .collect();
+    let labels = view
+        .levels
+        .iter()
+        .zip(spread(&wanted, LEVEL_GAP, SIDE))
+        .map(|(level, at)| {
+            view! { <span class="line-chart__level" style=place(at)>{level.label.clone()}</span> }
+        })
+        .collect_view();
+    view! { <div class="line-chart__levels">{labels}</div> }.into_any()
+}
+
+/// Where the words of a moment stand: to which side of its line, and in which lane.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Lane {
+    side: &'static str,
+    lane: usize,
+}
+
+/// Gives each moment a lane of its own over the plot, so that words never meet.
+///
+/// Words go to the side with more room. The lanes then fall away from that side, so that a line
+/// on its way down to the plot does not run through the words of another.
+fn lanes(places: &[f64]) -> Vec<Lane> {
+    let n_before = places.iter().filter(|&&place| place < SIDE / 2.0).count();
+    let most_late = 2 * n_before < places.len();
+    let side = |place: f64| {
+        let late = if most_late {
+            SIDE * 0.25 < place
+        } else {
+            SIDE * 0.75 < place
+        };
+        if late { "end" } else { "start" }
+    };
+    let lane = |idx: usize| {
+        if most_late {
+            places.len() - 1 - idx
+        } else {
+            idx
+        }
+    };
+    places
+        .iter()
+        .enumerate()
+        .map(|(idx, &place)| Lane {
+            side: side(place),
+            lane: lane(idx),
+        })
+        .collect()
+}
+
+fn moments(view: &LineChartView, axes: &Axes) -> AnyView {
+    let places: Vec<f64> = view
+        .moments
+        .iter()
+        .map(|moment| axes.x.at_clamped(moment.at))
+        .collect();
+    let labels = view
+        .moments
+        .iter()
+        .zip(lanes(&places))
+        .zip(places)
+        .map(|((moment, Lane { side, lane }), at)| {
+            let style = format!("{}; --lane: {lane}", place(at));
+            view! {
+                <span class="line-chart__moment" data-side=side style=style>
+                    <span class="line-chart__moment-label">{moment.label.clone()}</span>
+                </span>
+            }
+        })
+        .collect_view();
+    view! { <div class="line-chart__moments">{labels}</div> }.into_any()
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,44 @@
+//! One line of the diary.
+
+use leptos::prelude::*;
+
+use super::icon::{Glyph, Icon};
+
+/// What a line of the diary shows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct EntryView {
+    /// When it was, in words.
+    pub when: String,
+    /// What it was.
+    pub title: String,
+    /// More about it, or nothing.
+    pub detail: String,
+    /// Its kind, drawn.
+    pub icon: Icon,
+}
+
+/// A line that opens for change when tapped.
+#[component]
+pub fn EntryRow(
+    /// What it shows.
+    #[prop(into)]
+    entry: Signal<EntryView>,
+    /// Called when it is tapped.
+    #[prop(into)]
+    on_press: Callback<()>,
+    /// The hook for tests.
+    #[prop(optional)]
+    test: Option<&'static str>,
+) -> impl IntoView {
+    view! {
+        <button type="button" class="entry-row" data-test=test on:click=move |_| on_press.run(())>
+            {move || view! { <Glyph icon=entry.get().icon /> }}
+            <span class="entry-row__words">
+                <span class="entry-row__when">{move || entry.get().when}</span>
+                <span class="entry-row__title">{move || entry.get().title}</span>
+                <span class="entry-row__detail">{move || entry.get().detail}</span>
+            </span>
+            <Glyph icon=Icon::Onward />
+        </button>
+    }
+}

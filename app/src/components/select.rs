@@ -1,0 +1,73 @@
+//! One of many, by the phone's own list.
+
+use leptos::prelude::*;
+
+use super::icon::{Glyph, Icon};
+use super::unique::unique;
+
+/// One line of the list.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SelectOption {
+    /// What `on_pick` is called with.
+    pub key: String,
+    /// Its name.
+    pub label: String,
+}
+
+/// A native list to pick from.
+#[component]
+pub fn Select(
+    /// The question.
+    #[prop(into)]
+    label: Signal<String>,
+    /// The answers.
+    #[prop(into)]
+    options: Signal<Vec<SelectOption>>,
+    /// Key of the picked one.
+    #[prop(into)]
+    picked: Signal<String>,
+    /// Called with the key of the one picked.
+    #[prop(into)]
+    on_pick: Callback<String>,
+    /// What helps to decide.
+    #[prop(optional, into)]
+    hint: Signal<String>,
+    /// The hook for tests.
+    #[prop(optional)]
+    test: Option<&'static str>,
+) -> impl IntoView {
+    let name = unique("select");
+    let notes = format!("{name}-notes");
+    let line = move |option: SelectOption| {
+        let SelectOption { key, label } = option;
+        let own = key.clone();
+        view! {
+            <option value=key selected=move || picked.get() == own>
+                {label}
+            </option>
+        }
+    };
+    view! {
+        <div class="field">
+            <label class="field__label" for=name.clone()>
+                {move || label.get()}
+            </label>
+            <div class="select">
+                <select
+                    class="field__input select__list"
+                    id=name
+                    data-test=test
+                    aria-describedby=notes.clone()
+                    prop:value=move || picked.get()
+                    on:change:target=move |event| on_pick.run(event.target().value())
+                >
+                    {move || options.get().into_iter().map(line).collect_view()}
+                </select>
+                <Glyph icon=Icon::Unfold />
+            </div>
+            <p class="field__hint" id=notes>
+                {move || hint.get()}
+            </p>
+        </div>
+    }
+}

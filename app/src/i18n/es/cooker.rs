@@ -1,0 +1,8 @@
+//! Spanish: the cooker.
+
+use crate::i18n::strings::cooker::Cooker;
+
+pub(super) const COOKER: Cooker = Cooker {
+    title: "Cocina",
+    copy_name: |name| format!("{name}, copia"),
+};

@@ -1,0 +1,26 @@
+//! Spanish.
+
+mod common;
+mod cooker;
+mod diary;
+mod first_start;
+mod more;
+mod refusals;
+mod safety;
+mod tables;
+mod tonight;
+
+use crate::i18n::strings::Strings;
+
+/// The Spanish texts.
+pub static STRINGS: Strings = Strings {
+    common: common::COMMON,
+    tonight: tonight::TONIGHT,
+    diary: diary::DIARY,
+    cooker: cooker::COOKER,
+    more: more::MORE,
+    first_start: first_start::FIRST_START,
+    safety: safety::SAFETY,
+    refusals: refusals::REFUSALS,
+    tables: tables::TABLES,
+};

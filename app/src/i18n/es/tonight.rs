@@ -1,0 +1,7 @@
+//! Spanish: the screen Tonight.
+
+use crate::i18n::strings::tonight::Tonight;
+
+pub(super) const TONIGHT: Tonight = Tonight {
+    title: "Esta noche",
+};

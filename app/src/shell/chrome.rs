@@ -1,0 +1,295 @@
+//! What stands round every screen: the rooms, what the app has to say about itself, the way back.
+
+use std::time::Duration;
+
+use leptos::prelude::*;
+
+use crate::components::{Icon, RoomBar, RoomLink, StatusLine, StatusTone, Toast, ToastView};
+use crate::i18n::strings::common::{Common, Saving};
+use crate::platform::files;
+use crate::platform::storage::StorageError;
+use crate::shell::Shell;
+use crate::shell::keeper::{Lock, Notice, SaveStatus};
+use crate::shell::store::Store;
+use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote};
+use crate::shell::wiring::Updates;
+use crate::state::document::Whose;
+use crate::state::route::{MorePage, Route};
+
+/// The bar with the rooms.
+#[component]
+pub fn Rooms(
+    /// What the app works with.
+    shell: Shell,
+) -> impl IntoView {
+    let route = shell.router.route();
+    let rooms = Signal::derive(move || {
+        let names = &shell.words.strings().common.rooms;
+        let route = route.get();
+        let link = |to: Route, label: &str, icon, current| RoomLink {
+            href: to.hash(),
+            label: label.to_owned(),
+            icon,
+            current,
+        };
+        vec![
+            link(
+                Route::Tonight,
+                names.tonight,
+                Icon::Tonight,
+                route == Route::Tonight,
+            ),
+            link(
+                Route::Diary(None),
+                names.diary,
+                Icon::Diary,
+                matches!(route, Route::Diary(_)),
+            ),
+            link(
+                Route::Cooker(None),
+                names.cooker,
+                Icon::Cooker,
+                matches!(route, Route::Cooker(_)),
+            ),
+            link(
+                Route::More(MorePage::Menu),
+                names.more,
+                Icon::More,
+                matches!(route, Route::More(_)),
+            ),
+        ]
+    });
+    view! {
+        <Show when=move || route.get() != Route::Start>
+            <RoomBar label=shell.words.text(|strings| strings.common.rooms_label) rooms />
+        </Show>
+    }
+}
+
+/// What the app has to say about itself, above the screen: saving, other windows, updates, the
+/// example.
+#[component]
+pub fn Announcements(
+    /// What the app works with.
+    shell: Shell,
+    /// Whether a new version waits.
+    updates: Updates,
+) -> impl IntoView {
+    let store = shell.store;
+    let words = shell.words;
+    let whose = store.whose();
+    let trouble = move || {
+        let status = store.status().get();
+        trouble_text(&status, &words.strings().common.saving).map(|_| {
+            let text = Signal::derive(move || {
+                let saving = &words.strings().common.saving;
+                trouble_text(&store.status().get(), saving)
+                    .unwrap_or_default()
+                    .to_owned()
+            });
+            view! {
+                <StatusLine
+                    tone=StatusTone::Trouble
+                    text
+                    action=words.text(|strings| strings.common.saving.copy_to_file)
+                    on_action=Callback::new(move |()| download_copy(shell))
+                    test="save-trouble"
+                />
+            }
+        })
+    };
+    let notice = move || {
+        store
+            .notice()
+            .get()
+            .map(|notice| view! { <NoticeLine shell notice /> })
+    };
+    view! {
+        {trouble}
+        {notice}
+        <Show when=move || updates.waits().get()>
+            <StatusLine
+                tone=StatusTone::Notice
+                text=words.text(|strings| strings.common.saving.update_waits)
+                action=words.text(|strings| strings.common.saving.update_now)
+                on_action=Callback::new(move |()| updates.apply(shell))
+                test="update"
+            />
+        </Show>
+        <Show when=move || whose.get() == Whose::Example>
+            <StatusLine
+                tone=StatusTone::Notice
+                text=words.text(|strings| strings.common.example_banner)
+                action=words.text(|strings| strings.more.example_leave)
+                on_action=Callback::new(move |()| leave_example(shell))
+                test="example"
+            />
+        </Show>
+    }
+}
+
+/// What has to be told once, until it is put away.
+#[component]
+fn NoticeLine(shell: Shell, notice: Notice) -> impl IntoView {
+    let words = shell.words;
+    let (tone, text, aside): (_, fn(&Common) -> &'static str, _) = match notice {
+        Notice::PutAside { key } => (
+            StatusTone::Trouble,
+            |common| common.saving.damaged,
+            Some(key),
+        ),
+        Notice::ChangedElsewhere => (
+            StatusTone::Notice,
+            |common| common.saving.changed_elsewhere,
+            None,
+        ),
+        Notice::ChangeLost => (
+            StatusTone::Trouble,
+            |common| common.saving.change_lost,
+            None,
+        ),
+        Notice::CopyBroughtIn => (
+            StatusTone::Notice,
+            |common| common.notes.copy_brought_in,
+            None,
+        ),
+    };
+    let is_aside = aside.is_some();
+    let action = Signal::derive(move || {
+        let common = &words.strings().common;
+        let label = if is_aside {
+            common.saving.copy_damaged_to_file
+        } else {
+            common.buttons.close
+        };
+        label.to_owned()
+    });
+    let on_action = Callback::new(move |()| {
+        if let Some(key) = &aside {
+            download_aside(shell.store, key);
+        }
+        shell.store.dismiss_notice();
+    });
+    view! {
+        <StatusLine
+            tone
+            text=Signal::derive(move || text(&words.strings().common).to_owned())
+            action
+            on_action
+            test="notice"
+        />
+    }
+}
+
+/// What was just done, with the way to take it back.
+#[component]
+pub fn UndoToast(
+    /// What the app works with.
+    shell: Shell,
+) -> impl IntoView {
+    let Shell {
+        toasts,
+        words,
+        dispatch,
+        ..
+    } = shell;
+    let shown = toasts.shown();
+    let view = Signal::derive(move || {
+        shown.get().map(|toast| {
+            let common = &words.strings().common;
+            let undo = toast.undo.is_some().then_some(common.buttons.undo);
+            ToastView {
+                text: toast_text(&toast.about, common),
+                action: undo.unwrap_or_default().to_owned(),
+            }
+        })
+    });
+    Effect::new(move || {
+        if let Some(ToastNote { number, .. }) = shown.get() {
+            let stay = Duration::from_millis(u64::from(TOAST_MS));
+            set_timeout(move || toasts.put_away(number), stay);
+        }
+    });
+    let put_away = move || {
+        let toast = shown.get_untracked();
+        if let Some(toast) = &toast {
+            toasts.put_away(toast.number);
+        }
+        toast
+    };
+    let on_action = move |()| {
+        if let Some(undo) = put_away().and_then(|toast| toast.undo)
+            && dispatch.run(undo).is_ok()
+        {
+            toasts.show(ToastAbout::BroughtBack, None);
+        }
+    };
+    view! {
+        <Toast
+            view
+            close=words.text(|strings| strings.common.buttons.close)
+            on_action=Callback::new(on_action)
+            on_close=Callback::new(move |()| {
+                put_away();
+            })
+        />
+    }
+}
+
+/// Hands the household to the person as a file.
+pub fn download_copy(shell: Shell) {
+    let name = format!("duskpot-{}.json", file_stamp(shell));
+    if let Ok(text) = shell.store.copy_text() {
+        download(&name, &text);
+    }
+}
+
+/// Goes back to the person's own household.
+pub fn leave_example(shell: Shell) {
+    shell.clock.pin(None);
+    // The example is always kept or of no worth; there is nothing to be told.
+    let _ = shell.store.show(Whose::Own, None);
+    shell.router.go(Route::Tonight);
+}
+
+fn download_aside(store: Store, key: &str) {
+    if let Ok(Some(text)) = store.aside_text(key) {
+        download(&format!("{key}.json"), &text);
+    }
+}
+
+fn download(name: &str, text: &str) {
+    // A browser that can't hand out files shows that itself.
+    let _ = files::download(name, "application/json", text);
+}
+
+fn file_stamp(shell: Shell) -> String {
+    let now = shell.clock.device_now();
+    let (year, month, day) = now.day().ymd();
+    format!(
+        "{year:04}-{month:02}-{day:02}-{:02}{:02}",
+        now.hour(),
+        now.minute()
+    )
+}
+
+fn trouble_text(status: &SaveStatus, saving: &Saving) -> Option<&'static str> {
+    match status {
+        SaveStatus::Saved | SaveStatus::Pending => None,
+        SaveStatus::Failed(StorageError::Full) => Some(saving.full),
+        SaveStatus::Failed(StorageError::NotAllowed) => Some(saving.not_allowed),
+        SaveStatus::Failed(_) => Some(saving.failed),
+        SaveStatus::Locked(Lock::Newer) => Some(saving.newer_version),
+        SaveStatus::Locked(Lock::DamagedInPlace) => Some(saving.damaged_in_place),
+    }
+}
+
+fn toast_text(about: &ToastAbout, common: &Common) -> String {
+    let notes = &common.notes;
+    match about {
+        ToastAbout::EntryErased => notes.entry_erased.to_owned(),
+        ToastAbout::CookerErased { name } => (notes.cooker_erased)(name),
+        ToastAbout::SkyErased => notes.sky_erased.to_owned(),
+        ToastAbout::BroughtBack => notes.brought_back.to_owned(),
+    }
+}

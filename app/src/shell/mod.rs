@@ -1,0 +1,98 @@
+//! Where signals, the saved household and the browser meet.
+//!
+//! [`App`] builds one store, one clock, one router and one set of words, and hands them to the
+//! screens through the context. A screen asks for them with [`use_shell`].
+
+pub mod chrome;
+pub mod clock;
+pub mod keeper;
+pub mod locale;
+pub mod router;
+pub mod store;
+pub mod toasts;
+mod wiring;
+pub mod words;
+
+#[cfg(test)]
+mod tests;
+
+use leptos::prelude::*;
+
+use crate::platform::storage::DeviceShelf;
+use crate::platform::{clock as device_clock, locale as device_locale, page};
+use crate::screens::Screen;
+use crate::shell::chrome::{Announcements, Rooms, UndoToast};
+use crate::shell::clock::Clock;
+use crate::shell::keeper::Keeper;
+use crate::shell::router::Router;
+use crate::shell::store::{Dispatch, Store};
+use crate::shell::toasts::Toasts;
+use crate::shell::wiring::Updates;
+use crate::shell::words::Words;
+use crate::state::route::Route;
+
+/// Everything a screen works with. Copies stand for the same things.
+#[derive(Clone, Copy)]
+pub struct Shell {
+    /// The household.
+    pub store: Store,
+    /// The way to change it.
+    pub dispatch: Dispatch,
+    /// Now.
+    pub clock: Clock,
+    /// Where we are.
+    pub router: Router,
+    /// Language and formats.
+    pub words: Words,
+    /// Notes that come and go.
+    pub toasts: Toasts,
+}
+
+/// What a screen works with. Call it in the body of a screen, not in a closure.
+///
+/// # Panics
+///
+/// When called outside [`App`].
+pub fn use_shell() -> Shell {
+    expect_context()
+}
+
+/// Id of the element that holds the screen, for the focus and the skip link.
+pub(crate) const CONTENT_ID: &str = "content";
+
+/// The whole app.
+#[component]
+pub fn App() -> impl IntoView {
+    let shell = build();
+    provide_context(shell);
+    let updates = Updates::watch();
+    wiring::wire(shell);
+    let skip = shell.words.text(|strings| strings.common.skip_to_content);
+    // The skip link is a button, since its address would be taken for a place in the app.
+    view! {
+        <button type="button" class="unseen" on:click=move |_| page::focus_on(CONTENT_ID)>
+            {move || skip.get()}
+        </button>
+        <Announcements shell updates />
+        <main id=CONTENT_ID tabindex="-1">
+            <Screen route=shell.router.route() />
+        </main>
+        <UndoToast shell />
+        <Rooms shell />
+    }
+}
+
+fn build() -> Shell {
+    let clock = Clock::new(device_clock::now);
+    let toasts = Toasts::default();
+    let keeper = Keeper::new(Box::new(DeviceShelf));
+    let store = Store::open(keeper, wiring::last_shown(), clock, toasts);
+    Shell {
+        store,
+        dispatch: store.dispatch(),
+        clock,
+        router: Router::new(store, Route::from_hash(&page::hash())),
+        words: Words::new(store, device_locale::languages(), locale::locale_format),
+        toasts,
+    }
+}

@@ -1,0 +1,181 @@
+//! What reaches out to the browser by itself: saving, the address, the language, the looks, the
+//! clock, the worker.
+
+use std::time::Duration;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::platform::page::{self, PageTheme};
+use crate::platform::storage::{Shelf, WindowShelf, ask_to_persist, watch_other_windows};
+use crate::platform::worker;
+use crate::shell::keeper::SaveStatus;
+use crate::shell::{CONTENT_ID, Shell};
+use crate::state::document::Whose;
+use crate::state::route::Route;
+use crate::state::settings::Theme;
+
+/// A change is written so long after it was made, and those that follow meanwhile with it.
+const SAVE_AFTER: Duration = Duration::from_millis(250);
+
+/// How often the device's clock is looked at. The shown minute is late by this at most.
+const TICK: Duration = Duration::from_secs(20);
+
+/// Where the window remembers whose household it shows, so that a reload shows it again.
+const SHOWN_KEY: &str = "duskpot.shown";
+
+/// The mark of the example.
+const EXAMPLE: &str = "example";
+
+/// Whether a new version of the app waits.
+#[derive(Clone, Copy)]
+pub struct Updates {
+    waits: RwSignal<bool>,
+}
+
+impl Updates {
+    /// Starts the worker that keeps the app on the device, and watches for new versions.
+    pub fn watch() -> Self {
+        let waits = RwSignal::new(false);
+        worker::watch_updates(move || waits.set(true));
+        spawn_local(async move {
+            // Without a worker the app works all the same for as long as there is a connection;
+            // the page about the app says whether it is kept.
+            let _ = worker::start().await;
+        });
+        Self { waits }
+    }
+
+    /// Whether a new version waits.
+    pub fn waits(&self) -> Signal<bool> {
+        self.waits.into()
+    }
+
+    /// Takes the new version, once everything is saved.
+    pub fn apply(&self, shell: Shell) {
+        shell.store.save_now();
+        let waits = self.waits;
+        spawn_local(async move {
+            // A version that can't be reached goes on waiting; there is nothing to update to now.
+            if worker::apply_update().await.is_err() {
+                waits.set(false);
+            }
+        });
+    }
+}
+
+/// Whose household this window showed last.
+pub(super) fn last_shown() -> Whose {
+    match WindowShelf.get(SHOWN_KEY) {
+        Ok(Some(mark)) if mark == EXAMPLE => Whose::Example,
+        _ => Whose::Own,
+    }
+}
+
+/// Sets everything up; for as long as the page lives.
+pub(super) fn wire(shell: Shell) {
+    wire_saving(shell);
+    wire_address(shell);
+    wire_looks(shell);
+    wire_clock(shell);
+    wire_example(shell);
+}
+
+fn wire_saving(shell: Shell) {
+    let store = shell.store;
+    let changes = store.changes();
+    let is_planned = StoredValue::new(false);
+    Effect::new(move || {
+        if changes.get() == 0 || is_planned.get_value() {
+            return;
+        }
+        is_planned.set_value(true);
+        set_timeout(
+            move || {
+                is_planned.set_value(false);
+                store.save_now();
+            },
+            SAVE_AFTER,
+        );
+    });
+    page::watch_leaving(move || store.save_now());
+    page::watch_return(move || store.look_again());
+    watch_other_windows(move |key| {
+        if key.is_none_or(|key| store.is_kept_under(&key)) {
+            store.look_again();
+        }
+    });
+    let status = store.status();
+    let has_household = store.has_household();
+    let is_asked = StoredValue::new(false);
+    Effect::new(move || {
+        let is_kept = status.get() == SaveStatus::Saved && has_household.get();
+        if is_kept && !is_asked.get_value() {
+            is_asked.set_value(true);
+            ask_to_persist();
+        }
+    });
+}
+
+fn wire_address(shell: Shell) {
+    let router = shell.router;
+    let route = router.route();
+    page::watch_hash(move |hash| router.follow(Route::from_hash(&hash)));
+    Effect::new(move |before: Option<Route>| {
+        let route = route.get();
+        if page::hash() != route.hash() {
+            page::replace_hash(&route.hash());
+        }
+        if before.is_some_and(|before| before != route) {
+            page::focus_on(CONTENT_ID);
+        }
+        route
+    });
+    let words = shell.words;
+    Effect::new(move || {
+        let strings = words.strings();
+        let room = match route.get() {
+            Route::Tonight => strings.tonight.title,
+            Route::Diary(_) => strings.diary.title,
+            Route::Cooker(_) => strings.cooker.title,
+            Route::More(_) => strings.more.title,
+            Route::Start => strings.first_start.title,
+        };
+        page::set_title(&format!("{room} · {}", strings.common.app_name));
+    });
+}
+
+fn wire_looks(shell: Shell) {
+    let language = shell.words.language();
+    Effect::new(move || {
+        let language = language.get();
+        page::set_language(language.tag(), language.direction().attribute());
+    });
+    let settings = shell.store.settings();
+    let theme = Memo::new(move |_| settings.get().theme);
+    Effect::new(move || {
+        page::set_theme(match theme.get() {
+            Theme::Automatic => PageTheme::Automatic,
+            Theme::Light => PageTheme::Light,
+            Theme::Dark => PageTheme::Dark,
+        });
+    });
+}
+
+fn wire_clock(shell: Shell) {
+    let clock = shell.clock;
+    set_interval(move || clock.tick(), TICK);
+    page::watch_return(move || clock.tick());
+}
+
+fn wire_example(shell: Shell) {
+    let whose = shell.store.whose();
+    Effect::new(move || {
+        // A window that can't remember shows the person's own household after a reload, which is
+        // the right one of the two.
+        let _ = match whose.get() {
+            Whose::Own => WindowShelf.remove(SHOWN_KEY),
+            Whose::Example => WindowShelf.set(SHOWN_KEY, EXAMPLE),
+        };
+    });
+}

@@ -1,0 +1,122 @@
+//! Adding, changing and erasing cookers.
+
+mod check;
+
+use model::cooker::Cooker;
+use model::local_time::LocalTime;
+
+use crate::state::action::{Done, entries, next_id};
+use crate::state::document::{Document, OwnedCooker};
+use crate::state::erased::ErasedWhat;
+use crate::state::ids::CookerId;
+use crate::state::limits;
+use crate::state::refused::{Field, Refused, Wrong};
+
+pub(super) fn add(document: &mut Document, name: &str, cooker: Cooker) -> Result<Done, Refused> {
+    let name = checked_name(name)?;
+    check::check(&cooker)?;
+    let id = push(document, name, cooker)?;
+    document.in_use = Some(id);
+    Ok(Done::AddedCooker(id))
+}
+
+pub(super) fn copy(document: &mut Document, id: CookerId, name: &str) -> Result<Done, Refused> {
+    let name = checked_name(name)?;
+    let cooker = document.cooker(id).ok_or(gone())?.cooker.clone();
+    push(document, name, cooker).map(Done::AddedCooker)
+}
+
+pub(super) fn rename(document: &mut Document, id: CookerId, name: &str) -> Result<Done, Refused> {
+    let name = checked_name(name)?;
+    find(document, id)?.name = name;
+    Ok(Done::Changed)
+}
+
+pub(super) fn change(
+    document: &mut Document,
+    id: CookerId,
+    cooker: Cooker,
+) -> Result<Done, Refused> {
+    check::check(&cooker)?;
+    find(document, id)?.cooker = cooker;
+    Ok(Done::Changed)
+}
+
+pub(super) fn take_into_use(document: &mut Document, id: CookerId) -> Result<Done, Refused> {
+    find(document, id)?;
+    document.in_use = Some(id);
+    Ok(Done::Changed)
+}
+
+pub(super) fn erase(
+    document: &mut Document,
+    id: CookerId,
+    now: LocalTime,
+) -> Result<Done, Refused> {
+    let place = document
+        .cookers
+        .iter()
+        .position(|cooker| cooker.id == id)
+        .ok_or(gone())?;
+    if document.cookers.len() < 2 {
+        return Err(Field::Cooker.refuse(Wrong::LastCooker));
+    }
+    let cooker = Box::new(document.cookers.remove(place));
+    let entries = document
+        .entries
+        .extract_if(.., |entry| entry.cooker == id)
+        .collect::<Vec<_>>();
+    if entries
+        .iter()
+        .any(|entry| Some(entry.id) == document.running)
+    {
+        document.running = None;
+    }
+    let was_in_use = document.in_use == Some(id);
+    if was_in_use {
+        document.in_use = document.cookers.first().map(|cooker| cooker.id);
+    }
+    let what = ErasedWhat::Cooker {
+        cooker,
+        place,
+        was_in_use,
+        entries,
+    };
+    Ok(Done::Erased(entries::keep_erased(document, what, now)))
+}
+
+fn push(document: &mut Document, name: String, cooker: Cooker) -> Result<CookerId, Refused> {
+    if limits::COOKERS <= document.cookers.len() {
+        return Err(Field::Cooker.refuse(Wrong::TooMany {
+            n_most: limits::COOKERS,
+        }));
+    }
+    let id = CookerId(next_id(document));
+    document.cookers.push(OwnedCooker { id, name, cooker });
+    Ok(id)
+}
+
+fn find(document: &mut Document, id: CookerId) -> Result<&mut OwnedCooker, Refused> {
+    document
+        .cookers
+        .iter_mut()
+        .find(|cooker| cooker.id == id)
+        .ok_or(gone())
+}
+
+fn gone() -> Refused {
+    Field::Cooker.refuse(Wrong::Gone)
+}
+
+fn checked_name(name: &str) -> Result<String, Refused> {
+    let name = name.trim();
+    if name.is_empty() {
+        return Err(Field::Name.refuse(Wrong::Empty));
+    }
+    if limits::NAME_LETTERS < name.chars().count() {
+        return Err(Field::Name.refuse(Wrong::TooLong {
+            n_most: limits::NAME_LETTERS,
+        }));
+    }
+    Ok(name.to_owned())
+}

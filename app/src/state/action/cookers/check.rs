@@ -1,0 +1,119 @@
+//! Whether the numbers of a cooker can be meant. What burns or can't work is the model's to say.
+
+use model::cooker::{Cooker, Panels, Store};
+use model::jacket::{Jacket, JacketShape, LayerKind, LayeredJacket};
+use model::panel::{Datasheet, Drive, Heater};
+
+use crate::state::limits;
+use crate::state::refused::{Field, Refused, Wrong};
+
+/// # Errors
+///
+/// [`Refused`] with the first field that can't be meant.
+pub(super) fn check(cooker: &Cooker) -> Result<(), Refused> {
+    check_panels(&cooker.panels)?;
+    check_heater(&cooker.heater)?;
+    check_store(&cooker.store)?;
+    match &cooker.jacket {
+        Jacket::Layers(layered) => check_layers(layered)?,
+        Jacket::Measured {
+            loss_w_k,
+            capacity_j_k,
+        } => {
+            Field::LossWK.within(*loss_w_k, limits::LOSS_W_K)?;
+            Field::CapacityJK.within(*capacity_j_k, limits::CAPACITY_J_K)?;
+        }
+    }
+    if let Some(measured_w_m2k) = cooker.contact.measured_w_m2k {
+        Field::ContactWM2k.within(measured_w_m2k, limits::CONTACT_W_M2K)?;
+    }
+    Ok(())
+}
+
+fn check_panels(panels: &Panels) -> Result<(), Refused> {
+    Field::ModuleW.within(panels.module_w, limits::MODULE_W)?;
+    Field::Modules.count(panels.in_series, limits::MODULES)?;
+    Field::Modules.count(panels.in_parallel, limits::MODULES)?;
+    Field::TiltDeg.within(panels.tilt_deg, limits::TILT_DEG)?;
+    Field::AzimuthDeg.within(panels.azimuth_deg, limits::AZIMUTH_DEG)?;
+    panels.sheet.as_ref().map_or(Ok(()), check_sheet)
+}
+
+fn check_sheet(sheet: &Datasheet) -> Result<(), Refused> {
+    for rating in [sheet.v_mp_v, sheet.i_mp_a, sheet.v_oc_v, sheet.i_sc_a] {
+        Field::Datasheet.within(rating, limits::RATING)?;
+    }
+    for per_k in [sheet.alpha_sc_a_k, sheet.beta_voc_v_k] {
+        Field::Datasheet.within(per_k, limits::RATING_PER_K)?;
+    }
+    // Between maximum power and the two ends of the curve the order is a law.
+    Field::Datasheet.within(sheet.v_mp_v, (limits::RATING.0, sheet.v_oc_v))?;
+    Field::Datasheet.within(sheet.i_mp_a, (limits::RATING.0, sheet.i_sc_a))?;
+    Field::Datasheet.count(sheet.cells, limits::CELLS)
+}
+
+fn check_heater(heater: &Heater) -> Result<(), Refused> {
+    Field::Ohm.within(heater.resistance_ohm, limits::HEATER_OHM)?;
+    Field::Ohm.within(heater.wire_ohm, limits::WIRE_OHM)?;
+    Field::ElementAlpha.within(heater.alpha_per_k, limits::ELEMENT_ALPHA)?;
+    match heater.drive {
+        Drive::Direct => Ok(()),
+        Drive::Tracker { efficiency } => Field::TrackerEfficiency
+            .within(efficiency, limits::TRACKER_EFFICIENCY)
+            .map(|_| ()),
+    }
+}
+
+fn check_store(store: &Store) -> Result<(), Refused> {
+    length(Field::Charges, store.charges.len(), limits::CHARGES)?;
+    for charge in &store.charges {
+        Field::ChargeKg.within(charge.mass_kg, limits::CHARGE_KG)?;
+    }
+    Field::DepthM.within(store.depth_m, limits::DEPTH_M)?;
+    Field::CutoutC.within(store.cutout_c, limits::CUTOUT_C)?;
+    Ok(())
+}
+
+fn check_layers(jacket: &LayeredJacket) -> Result<(), Refused> {
+    let sizes_m = match jacket.shape {
+        JacketShape::Cylinder {
+            inner_radius_m,
+            inner_height_m,
+        } => {
+            vec![inner_radius_m, inner_height_m]
+        }
+        JacketShape::Box {
+            inner_length_m,
+            inner_width_m,
+            inner_height_m,
+        } => {
+            vec![inner_length_m, inner_width_m, inner_height_m]
+        }
+    };
+    for size_m in sizes_m {
+        Field::JacketSizeM.within(size_m, limits::JACKET_SIZE_M)?;
+    }
+    length(Field::Layers, jacket.layers.len(), limits::LAYERS)?;
+    for layer in &jacket.layers {
+        Field::LayerM.within(layer.thickness_m, limits::LAYER_M)?;
+        if let LayerKind::StillAir {
+            hot_emissivity,
+            cold_emissivity,
+        } = layer.kind
+        {
+            Field::Emissivity.within(hot_emissivity, limits::EMISSIVITY)?;
+            Field::Emissivity.within(cold_emissivity, limits::EMISSIVITY)?;
+        }
+    }
+    Field::Rods.count(jacket.through_rods, limits::RODS)
+}
+
+fn length(field: Field, n: usize, (least, most): (usize, usize)) -> Result<(), Refused> {
+    if n < least {
+        Err(field.refuse(Wrong::Empty))
+    } else if most < n {
+        Err(field.refuse(Wrong::TooMany { n_most: most }))
+    } else {
+        Ok(())
+    }
+}

@@ -1,0 +1,193 @@
+//! Which screen is shown, and the address that leads there.
+//!
+//! Addresses live after the `#`, so that a reload of any of them needs no server that knows it.
+
+use model::local_time::Day;
+
+use crate::state::ids::CookerId;
+
+/// Where a person is in the app.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Route {
+    /// Will it boil, when, how long to leave it in.
+    #[default]
+    Tonight,
+    /// What the sun and the pots did: today, or the day named.
+    Diary(Option<Day>),
+    /// What is cooked on: the cooker in use, or the one named.
+    Cooker(Option<CookerId>),
+    /// The rest.
+    More(MorePage),
+    /// The first start.
+    Start,
+}
+
+/// A page of the room More.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum MorePage {
+    /// The list of the pages.
+    #[default]
+    Menu,
+    /// Place and people, language, looks, units.
+    Settings,
+    /// Keep a copy, bring one back, what was set aside.
+    Copies,
+    /// The example household.
+    Example,
+    /// Cautions.
+    Safety,
+    /// What this is, how sure it is, the licence.
+    About,
+}
+
+impl MorePage {
+    /// Every page, in the order of the menu.
+    pub const ALL: [Self; 6] = [
+        Self::Menu,
+        Self::Settings,
+        Self::Copies,
+        Self::Example,
+        Self::Safety,
+        Self::About,
+    ];
+
+    fn slug(self) -> &'static str {
+        match self {
+            Self::Menu => "",
+            Self::Settings => "settings",
+            Self::Copies => "copies",
+            Self::Example => "example",
+            Self::Safety => "safety",
+            Self::About => "about",
+        }
+    }
+}
+
+impl Route {
+    /// The address of this place, with its `#`.
+    pub fn hash(self) -> String {
+        match self {
+            Self::Tonight => "#/tonight".into(),
+            Self::Diary(None) => "#/diary".into(),
+            Self::Diary(Some(day)) => {
+                let (year, month, day) = day.ymd();
+                format!("#/diary/{year:04}-{month:02}-{day:02}")
+            }
+            Self::Cooker(None) => "#/cooker".into(),
+            Self::Cooker(Some(id)) => format!("#/cooker/{}", id.0),
+            Self::More(MorePage::Menu) => "#/more".into(),
+            Self::More(page) => format!("#/more/{}", page.slug()),
+            Self::Start => "#/start".into(),
+        }
+    }
+
+    /// The place an address leads to; an address that leads nowhere is Tonight's.
+    pub fn from_hash(hash: &str) -> Self {
+        let path = hash.trim_start_matches('#').trim_matches('/');
+        let (room, rest) = path.split_once('/').unwrap_or((path, ""));
+        match (room, rest) {
+            ("diary", "") => Self::Diary(None),
+            ("diary", day) => Self::Diary(day_from(day)),
+            ("cooker", "") => Self::Cooker(None),
+            ("cooker", id) => Self::Cooker(id.parse().ok().map(CookerId)),
+            ("more", slug) => MorePage::ALL
+                .into_iter()
+                .find(|page| page.slug() == slug)
+                .map_or(Self::More(MorePage::Menu), Self::More),
+            ("start", _) => Self::Start,
+            _ => Self::Tonight,
+        }
+    }
+
+    /// Where a person is taken who asks for this place: the first start as long as there is no
+    /// household, except for pages that need none; Tonight instead of the first start after it.
+    pub fn allowed(self, has_household: bool) -> Self {
+        match self {
+            Self::Start if has_household => Self::Tonight,
+            Self::Start | Self::More(_) => self,
+            Self::Tonight | Self::Diary(_) | Self::Cooker(_) if has_household => self,
+            Self::Tonight | Self::Diary(_) | Self::Cooker(_) => Self::Start,
+        }
+    }
+}
+
+fn day_from(text: &str) -> Option<Day> {
+    let mut parts = text.splitn(3, '-');
+    let year = parts.next()?.parse().ok()?;
+    let month = parts.next()?.parse().ok()?;
+    let day = parts.next()?.parse().ok()?;
+    Day::from_ymd(year, month, day)
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    fn check(hash: &str, expected: Route) {
+        assert_eq!(Route::from_hash(hash), expected, "{hash:?}");
+    }
+
+    #[test]
+    fn addresses_lead_to_places() {
+        check("", Route::Tonight);
+        check("#", Route::Tonight);
+        check("#/tonight", Route::Tonight);
+        check("#/diary", Route::Diary(None));
+        check("#/diary/", Route::Diary(None));
+        check(
+            "#/diary/2026-11-25",
+            Route::Diary(Day::from_ymd(2026, 11, 25)),
+        );
+        check("#/cooker", Route::Cooker(None));
+        check("#/cooker/3", Route::Cooker(Some(CookerId(3))));
+        check("#/more", Route::More(MorePage::Menu));
+        check("#/more/copies", Route::More(MorePage::Copies));
+        check("#/start", Route::Start);
+    }
+
+    #[test]
+    fn an_address_that_leads_nowhere_leads_somewhere_sensible() {
+        check("#/nowhere", Route::Tonight);
+        check("#/diary/2026-02-30", Route::Diary(None));
+        check("#/diary/yesterday", Route::Diary(None));
+        check("#/cooker/first", Route::Cooker(None));
+        check("#/more/nothing", Route::More(MorePage::Menu));
+    }
+
+    #[test]
+    fn without_a_household_only_the_start_and_more_are_open() {
+        assert_eq!(Route::Tonight.allowed(false), Route::Start);
+        assert_eq!(Route::Diary(None).allowed(false), Route::Start);
+        assert_eq!(
+            Route::More(MorePage::Safety).allowed(false),
+            Route::More(MorePage::Safety)
+        );
+        assert_eq!(Route::Start.allowed(true), Route::Tonight);
+        assert_eq!(Route::Diary(None).allowed(true), Route::Diary(None));
+    }
+
+    fn any_route() -> impl Strategy<Value = Route> {
+        prop_oneof![
+            Just(Route::Tonight),
+            Just(Route::Start),
+            proptest::option::of(-5000..60_000).prop_map(|day| Route::Diary(day.map(Day))),
+            proptest::option::of(any::<u32>()).prop_map(|id| Route::Cooker(id.map(CookerId))),
+            (0..MorePage::ALL.len()).prop_map(|page| Route::More(MorePage::ALL[page])),
+        ]
+    }
+
+    proptest! {
+        #[test]
+        fn an_address_leads_back(route in any_route()) {
+            prop_assert_eq!(Route::from_hash(&route.hash()), route);
+        }
+
+        #[test]
+        fn no_text_is_too_odd(hash in ".{0,40}") {
+            let route = Route::from_hash(&hash);
+            prop_assert_eq!(Route::from_hash(&route.hash()), route);
+        }
+    }
+}
