@@ -15,3 +15,4 @@ pub mod refused;
 pub mod route;
 pub mod saved;
 pub mod settings;
+pub mod zones;
