@@ -5,6 +5,7 @@
 
 pub mod chrome;
 pub mod clock;
+pub mod estimates;
 pub mod keeper;
 pub mod locale;
 pub mod router;
@@ -23,6 +24,7 @@ use crate::platform::{clock as device_clock, locale as device_locale, page};
 use crate::screens::Screen;
 use crate::shell::chrome::{Announcements, Rooms, UndoToast};
 use crate::shell::clock::Clock;
+use crate::shell::estimates::Estimates;
 use crate::shell::keeper::Keeper;
 use crate::shell::router::Router;
 use crate::shell::store::{Dispatch, Store};
@@ -40,6 +42,8 @@ pub struct Shell {
     pub dispatch: Dispatch,
     /// Now.
     pub clock: Clock,
+    /// What the model makes of it all.
+    pub estimates: Estimates,
     /// Where we are.
     pub router: Router,
     /// Language and formats.
@@ -91,6 +95,7 @@ fn build() -> Shell {
         store,
         dispatch: store.dispatch(),
         clock,
+        estimates: Estimates::new(store, clock),
         router: Router::new(store, Route::from_hash(&page::hash())),
         words: Words::new(store, device_locale::languages(), locale::locale_format),
         toasts,
