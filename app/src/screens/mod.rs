@@ -3,8 +3,9 @@
 use leptos::prelude::*;
 
 use crate::components::RoomHeader;
+use crate::i18n::format::Sure;
 use crate::i18n::strings::Strings;
-use crate::shell::use_shell;
+use crate::shell::{Shell, use_shell};
 use crate::state::route::{MorePage, Route};
 
 /// The screen of a place.
@@ -31,12 +32,22 @@ pub fn Screen(
     }
 }
 
-/// A screen that has its name only.
+/// A screen that has its name and the time only.
 #[component]
 fn Titled(title: fn(&Strings) -> &'static str) -> impl IntoView {
+    let Shell { words, clock, .. } = use_shell();
+    let line = Signal::derive(move || {
+        let now = clock.now().get();
+        let formats = words.formats().get();
+        format!(
+            "{} · {}",
+            formats.day(now.day()),
+            formats.clock(now, Sure::Known)
+        )
+    });
     view! {
         <div class="screen">
-            <RoomHeader title=use_shell().words.text(title) />
+            <RoomHeader title=words.text(title) line />
         </div>
     }
 }

@@ -74,7 +74,7 @@ pub enum Action {
         day: Day,
         /// What was seen.
         log: DayLog,
-        /// Hours from sunrise to sunset on that day, from the model. [h]
+        /// Hours from sunrise to sunset on that day, from the model. \[h\]
         possible_h: f64,
     },
     /// Erases the sky of a day.

@@ -22,7 +22,7 @@ pub struct Plan {
     pub put_in: Option<TimeOfDay>,
     /// When it is to be eaten.
     pub eat: TimeOfDay,
-    /// Temperature of what goes in; none means that of the air. [°C]
+    /// Temperature of what goes in; none means that of the air. \[°C\]
     pub start_c: Option<f64>,
 }
 
@@ -33,9 +33,9 @@ pub enum Amount {
     People(u32),
     /// Weighed and measured.
     Measured {
-        /// Dry or raw food. [kg]
+        /// Dry or raw food. \[kg\]
         food_kg: f64,
-        /// Water. [kg]
+        /// Water. \[kg\]
         water_kg: f64,
     },
 }
@@ -47,7 +47,7 @@ pub struct TimeOfDay(u16);
 /// Minutes in a day.
 const DAY_MIN: u16 = 1440;
 
-/// A time of day that went by less than this long ago is late, not tomorrow's. [s]
+/// A time of day that went by less than this long ago is late, not tomorrow's. \[s\]
 const LATE_S: i64 = 6 * 3600;
 
 /// A pot that was to go in this long ago at most went in when it was to. [s]

@@ -3,6 +3,7 @@
 use super::flows::{DONENESS, Flows, NODES, Q, STEAM, X};
 use super::parts::Network;
 use super::pot::{PotPhase, PotState};
+use super::run::TOLERANCE_K;
 use super::state::State;
 use crate::numerics::cubic::Cubic;
 use crate::numerics::rosenbrock::Step;
@@ -11,6 +12,15 @@ use crate::water::CP_J_KGK;
 /// A pot is at the boil when it is this far above the boiling point, K: less than any rounding error of
 /// its neighbours, more than its own, so that a pot that has just gone off the boil is not on it.
 const ABOVE_BOIL_K: f64 = 1e-9;
+
+/// How far past the end of its stretch, or below the least cooking temperature, a state goes before it
+/// switches, K of sensible heat.
+///
+/// Within a step the solver's polynomial is only as good as its error estimate, and can dip by that much where
+/// the true solution rises. Without this margin, twice as wide as the dip, a state on a break point
+/// could switch to and fro without moving on. The formulas go on smoothly past the ends, so the price is
+/// an error of the size already allowed.
+const MARGIN_K: f64 = TOLERANCE_K;
 
 /// A change of one discrete part of the state.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,13 +78,20 @@ fn store_changes(net: &Network<'_>, state: &State, step: &Step<X, Q>, earliest: 
         };
         let index = state.segment[node];
         let segment = net.curve.segment(index);
+        let margin_j = MARGIN_K * net.curve.sensible_j_k();
         if segment.high_j.is_finite() {
             let to = index + 1;
-            earliest.offer(above(segment.high_j), Change::Segment { node, to });
+            earliest.offer(
+                above(segment.high_j + margin_j),
+                Change::Segment { node, to },
+            );
         }
         if segment.low_j.is_finite() {
             let to = index.saturating_sub(1);
-            earliest.offer(below(segment.low_j), Change::Segment { node, to });
+            earliest.offer(
+                below(segment.low_j - margin_j),
+                Change::Segment { node, to },
+            );
         }
         if let (Some((out_j, in_j)), true) = (net.thermostat_j, node == row.thermostat_node) {
             if state.heater_on {
@@ -120,12 +137,17 @@ fn pot_changes(
     let capacity = Cubic::constant(pot.pot.c_dry_j_k).plus(CP_J_KGK, &water);
     if pot.phase == PotPhase::Simple {
         let above = heat.plus(-(net.boiling_c + ABOVE_BOIL_K), &capacity);
-        earliest.offer(above.first_rise(), Change::Phase(PotPhase::Boiling));
+        let boils = above
+            .first_rise()
+            .and_then(|touched| boil_begins(flows, step, &above, touched));
+        earliest.offer(boils, Change::Phase(PotPhase::Boiling));
     }
-    if let Some(cook) = pot.pot.cook {
+    if let (Some(cook), PotPhase::Simple) = (pot.pot.cook, pot.phase) {
         let above = heat.plus(-cook.t_min_c(), &capacity);
         if pot.cooking {
-            let below = Cubic::default().plus(-1.0, &above);
+            let below = Cubic::default()
+                .plus(-1.0, &above)
+                .plus(-MARGIN_K, &capacity);
             earliest.offer(below.first_rise(), Change::Cooking(false));
         } else {
             earliest.offer(above.first_rise(), Change::Cooking(true));
@@ -133,19 +155,36 @@ fn pot_changes(
     }
 }
 
+/// When a pot that touches the boil begins to boil.
+///
+/// The polynomial may touch the boil by its own error alone; what boils has heat to spare. So the pot
+/// waits for the surplus, which comes in the same step or in a later one.
+fn boil_begins(flows: &Flows<'_>, step: &Step<X, Q>, above: &Cubic, touched: f64) -> Option<f64> {
+    let boils =
+        |fraction: f64| above.at(fraction) >= 0.0 && flows.surplus_w(&step.x_at(fraction)) > 0.0;
+    if boils(touched) {
+        return Some(touched);
+    }
+    first_true(boils, touched)
+}
+
 /// When the surplus of a boiling pot falls below zero.
 ///
 /// The surplus is not a polynomial, so it is looked at in four places: it moves with the store, which
 /// turns at most once within a step.
 fn surplus_gone(flows: &Flows<'_>, step: &Step<X, Q>) -> Option<f64> {
-    let lacks = |fraction: f64| flows.surplus_w(&step.x_at(fraction)) < 0.0;
-    let mut low = 0.0;
-    for high in [0.25, 0.5, 0.75, 1.0] {
-        if lacks(high) {
-            let mut high = high;
+    first_true(|fraction| flows.surplus_w(&step.x_at(fraction)) < 0.0, 0.0)
+}
+
+/// Where a condition that is false at `from` first holds, looked at in four places up to 1.
+fn first_true(holds: impl Fn(f64) -> bool, from: f64) -> Option<f64> {
+    let mut low = from;
+    for quarter in [0.25, 0.5, 0.75, 1.0] {
+        let mut high = from + (1.0 - from) * quarter;
+        if holds(high) {
             for _ in 0..50 {
                 let middle = 0.5 * (low + high);
-                if lacks(middle) {
+                if holds(middle) {
                     high = middle;
                 } else {
                     low = middle;
