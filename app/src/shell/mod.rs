@@ -5,6 +5,7 @@
 
 pub mod chrome;
 pub mod clock;
+pub mod copies;
 pub mod keeper;
 pub mod locale;
 pub mod router;
