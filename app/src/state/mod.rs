@@ -7,6 +7,7 @@
 pub mod action;
 pub mod document;
 pub mod erased;
+pub mod example;
 pub mod ids;
 pub mod limits;
 pub mod parse;
