@@ -12,7 +12,7 @@ use crate::state::action::Action;
 use crate::state::document::Household;
 use crate::state::limits;
 use crate::state::refused::{Field, Wrong};
-use crate::state::zones::{LOWLAND_M, ZonePlace, longitude_of_clock};
+use crate::state::zones::{LOWLAND_M, Whereabouts, longitude_of_clock};
 
 /// A question.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -160,15 +160,6 @@ pub const DEGREE_STEPS: Steps = Steps {
     range: (0.0, 180.0),
     start: 0.0,
 };
-
-/// Where the device is, as far as it tells.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Whereabouts {
-    /// The principal place of its time zone.
-    pub zone: Option<ZonePlace>,
-    /// Its clock less universal time. [min]
-    pub utc_offset_min: i32,
-}
 
 /// The answers as they stand on the screen.
 #[derive(Debug, Clone, PartialEq)]

@@ -12,6 +12,7 @@ pub mod locale;
 pub mod router;
 pub mod store;
 pub mod toasts;
+pub mod whereabouts;
 mod wiring;
 pub mod words;
 
@@ -60,6 +61,11 @@ pub struct Shell {
 /// When called outside [`App`].
 pub fn use_shell() -> Shell {
     expect_context()
+}
+
+/// Goes to the top of a screen that shows something new, and has a screen reader begin there.
+pub fn begin_screen() {
+    page::focus_on(CONTENT_ID);
 }
 
 /// Id of the element that holds the screen, for the focus and the skip link.

@@ -87,6 +87,15 @@ pub struct ZonePlace {
     pub altitude_m: f64,
 }
 
+/// Where the device is, as far as it tells.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Whereabouts {
+    /// The principal place of its time zone.
+    pub zone: Option<ZonePlace>,
+    /// Its clock less universal time. [min]
+    pub utc_offset_min: i32,
+}
+
 impl ZonePlace {
     /// The principal place of a zone; none for a zone without one, such as `UTC`.
     pub fn of(time_zone: &str) -> Option<Self> {

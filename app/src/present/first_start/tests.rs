@@ -7,6 +7,7 @@ use crate::i18n::Language;
 use crate::present::tests::{english, speaking};
 use crate::state::action::apply;
 use crate::state::document::{Document, Whose};
+use crate::state::zones::ZonePlace;
 
 fn nairobi() -> Whereabouts {
     Whereabouts {
