@@ -6,6 +6,7 @@
 pub mod chrome;
 pub mod clock;
 pub mod copies;
+pub mod example;
 pub mod keeper;
 pub mod locale;
 pub mod router;
@@ -24,6 +25,7 @@ use crate::platform::{clock as device_clock, locale as device_locale, page};
 use crate::screens::Screen;
 use crate::shell::chrome::{Announcements, Rooms, UndoToast};
 use crate::shell::clock::Clock;
+use crate::shell::example::Example;
 use crate::shell::keeper::Keeper;
 use crate::shell::router::Router;
 use crate::shell::store::{Dispatch, Store};
@@ -47,6 +49,8 @@ pub struct Shell {
     pub words: Words,
     /// Notes that come and go.
     pub toasts: Toasts,
+    /// The example household.
+    pub example: Example,
 }
 
 /// What a screen works with. Call it in the body of a screen, not in a closure.
@@ -88,12 +92,14 @@ fn build() -> Shell {
     let toasts = Toasts::default();
     let keeper = Keeper::new(Box::new(DeviceShelf));
     let store = Store::open(keeper, wiring::last_shown(), clock, toasts);
+    let router = Router::new(store, Route::from_hash(&page::hash()));
     Shell {
         store,
         dispatch: store.dispatch(),
         clock,
-        router: Router::new(store, Route::from_hash(&page::hash())),
+        router,
         words: Words::new(store, device_locale::languages(), locale::locale_format),
         toasts,
+        example: Example::new(store, clock, router),
     }
 }
