@@ -19,8 +19,6 @@ use crate::screens::first_start::questions::Answers;
 use crate::shell::whereabouts::whereabouts;
 use crate::shell::{Shell, begin_screen, use_shell};
 use crate::state::action::Action;
-use crate::state::document::Whose;
-use crate::state::example::example_document;
 use crate::state::route::{MorePage, Route};
 use crate::state::settings::LanguageChoice;
 
@@ -45,16 +43,14 @@ pub(super) fn FirstStart() -> impl IntoView {
 #[component]
 fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
     let Shell {
-        store,
-        clock,
+        example,
         words,
         dispatch,
         ..
     } = use_shell();
     let on_example = move |()| {
-        let example = example_document(clock.now_untracked());
         // There is no household yet that could be lost on the way.
-        let _ = store.show(Whose::Example, Some(example));
+        let _ = example.enter();
     };
     let languages: Vec<ChoiceOption> = Language::ALL
         .into_iter()

@@ -7,6 +7,7 @@ pub mod chrome;
 pub mod clock;
 pub mod copies;
 pub mod estimates;
+pub mod example;
 pub mod keeper;
 pub mod locale;
 pub mod router;
@@ -27,6 +28,7 @@ use crate::screens::Screen;
 use crate::shell::chrome::{Announcements, Rooms, UndoToast};
 use crate::shell::clock::Clock;
 use crate::shell::estimates::Estimates;
+use crate::shell::example::Example;
 use crate::shell::keeper::Keeper;
 use crate::shell::router::Router;
 use crate::shell::store::{Dispatch, Store};
@@ -52,6 +54,8 @@ pub struct Shell {
     pub words: Words,
     /// Notes that come and go.
     pub toasts: Toasts,
+    /// The example household.
+    pub example: Example,
 }
 
 /// What a screen works with. Call it in the body of a screen, not in a closure.
@@ -98,13 +102,15 @@ fn build() -> Shell {
     let toasts = Toasts::default();
     let keeper = Keeper::new(Box::new(DeviceShelf));
     let store = Store::open(keeper, wiring::last_shown(), clock, toasts);
+    let router = Router::new(store, Route::from_hash(&page::hash()));
     Shell {
         store,
         dispatch: store.dispatch(),
         clock,
         estimates: Estimates::new(store, clock),
-        router: Router::new(store, Route::from_hash(&page::hash())),
+        router,
         words: Words::new(store, device_locale::languages(), locale::locale_format),
         toasts,
+        example: Example::new(store, clock, router),
     }
 }

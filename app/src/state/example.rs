@@ -7,6 +7,7 @@
 mod days;
 #[cfg(test)]
 mod tests;
+pub mod today;
 
 use model::dish::Dish;
 use model::local_time::{Day, LocalTime};
@@ -44,6 +45,11 @@ const RUFO: CookerId = CookerId(0);
 /// The older one, of soapstone.
 const BRINA: CookerId = CookerId(1);
 
+/// When the pot of the example's plan goes in.
+const PLAN_PUT_IN: TimeOfDay = TimeOfDay::at(17, 45);
+/// When it is to be eaten.
+const PLAN_EAT: TimeOfDay = TimeOfDay::at(19, 30);
+
 /// Days before today that the diary goes back.
 const DAYS_BACK: i32 = 13;
 
@@ -64,6 +70,20 @@ pub fn example_document(now: LocalTime) -> Document {
         }
     }
     document
+}
+
+/// Whether an example that was left at some time is of no use at `now`: it stopped on another day,
+/// or it knows of what has not happened yet.
+pub fn is_stale(document: &Document, now: LocalTime) -> bool {
+    let last_day = |document: &Document| document.days().map(|(_, last)| last);
+    let knows_later = |at: LocalTime| now < at;
+    let today = match document.skies.get(&now.day()) {
+        Some(DayLog::Hourly(skies)) => skies.iter().rposition(Option::is_some),
+        Some(DayLog::SunHours(_)) | None => None,
+    };
+    last_day(document) != last_day(&example_document(now))
+        || document.entries.iter().any(|entry| knows_later(entry.at))
+        || today.is_some_and(|hour| knows_later(hour_of(now.day(), hour)))
 }
 
 /// The sky that the example's today has in an hour; none at night.
@@ -88,8 +108,8 @@ pub fn plan() -> Plan {
         amount: Amount::People(5),
         pot: None,
         lid: Lid::On,
-        put_in: Some(TimeOfDay::from_min(17 * 60 + 45)),
-        eat: TimeOfDay::from_min(19 * 60 + 30),
+        put_in: Some(PLAN_PUT_IN),
+        eat: PLAN_EAT,
         start_c: None,
     }
 }

@@ -66,6 +66,14 @@ const LEAST_AHEAD_S: i64 = 90 * 60;
 const IN_BEFORE_MIN: i64 = 60;
 
 impl TimeOfDay {
+    /// The time of day of a clock that shows this hour, 0 to 23, and minute, 0 to 59; beyond
+    /// these the last of each.
+    pub const fn at(hour: u16, minute: u16) -> Self {
+        let hour = if hour < 24 { hour } else { 23 };
+        let minute = if minute < 60 { minute } else { 59 };
+        Self(hour * 60 + minute)
+    }
+
     /// The time so many minutes after midnight; whole days are taken off.
     pub fn from_min(minutes: i64) -> Self {
         let minutes = minutes.rem_euclid(i64::from(DAY_MIN));

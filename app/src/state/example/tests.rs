@@ -1,6 +1,7 @@
 //! The example is valid, the same all day long, and worth looking at.
 
 use super::*;
+use crate::state::example::today::{Phase, due, phase, span_of};
 use model::journal::{Meal, Outcome, What};
 use model::tonight::{Evening, Site, Verdict};
 
@@ -149,4 +150,69 @@ fn its_pots_behave() {
             }
         }
     }
+}
+
+#[test]
+fn an_example_of_another_day_is_stale_and_so_is_one_that_knows_the_future() {
+    let document = example_document(at(13));
+    assert!(!is_stale(&document, at(13)));
+    assert!(!is_stale(&document, at(18)));
+    assert!(is_stale(&document, at(9)));
+    assert!(is_stale(&document, at(13).plus_s(86_400)));
+    let night = example_document(at(3));
+    assert!(!is_stale(&night, at(4)));
+    assert!(is_stale(&night, at(7)));
+}
+
+#[test]
+fn the_day_runs_from_first_light_to_the_meal() {
+    let (from, until) = span_of(day());
+    let mut document = example_document(from);
+    let mut phases = vec![phase(&document, from)];
+    let mut now = from;
+    while now < until {
+        let next = now.plus_s(900);
+        for action in due(&document, now, next) {
+            let told = format!("{action:?}");
+            apply(&mut document, action, next).unwrap_or_else(|error| panic!("{told}: {error}"));
+        }
+        now = next;
+        let reached = phase(&document, now);
+        if phases.last() != Some(&reached) {
+            phases.push(reached);
+        }
+    }
+    assert_eq!(phases.first(), Some(&Phase::Sun(Sky::Thin)));
+    assert!(
+        phases.ends_with(&[Phase::PotIn, Phase::Boils, Phase::Done]),
+        "{phases:?}"
+    );
+    assert_eq!(document.running, None);
+    assert_eq!(
+        document.skies.get(&day()),
+        example_document(until).skies.get(&day())
+    );
+    let What::Meal(meal) = &document.entries.last().unwrap().what else {
+        panic!("the meal comes last")
+    };
+    assert!(meal.outcome.boiled_at < meal.outcome.done_at);
+    assert!(meal.out.unwrap() <= meal.eat_at.plus_s(60));
+}
+
+#[test]
+fn long_steps_do_as_much_as_short_ones() {
+    let (from, until) = span_of(day());
+    let run = |step_s| {
+        let mut document = example_document(from);
+        let mut now = from;
+        while now < until {
+            let next = now.plus_s(step_s).min(until);
+            for action in due(&document, now, next) {
+                apply(&mut document, action, next).unwrap();
+            }
+            now = next;
+        }
+        document
+    };
+    assert_eq!(run(900).entries, run(3600).entries);
 }
