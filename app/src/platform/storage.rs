@@ -117,6 +117,15 @@ impl MemoryShelf {
         self.lock().room = Some(bytes);
     }
 
+    /// Bytes it holds now, keys and texts together.
+    pub fn n_bytes(&self) -> usize {
+        let kept = self.lock();
+        kept.texts
+            .iter()
+            .map(|(key, text)| key.len() + text.len())
+            .sum()
+    }
+
     fn lock(&self) -> std::sync::MutexGuard<'_, Kept> {
         self.0.lock().unwrap_or_else(PoisonError::into_inner)
     }

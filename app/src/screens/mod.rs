@@ -1,5 +1,7 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod first_start;
+
 use leptos::prelude::*;
 
 use crate::components::RoomHeader;
@@ -20,7 +22,7 @@ pub fn Screen(
             Route::Tonight => |strings| strings.tonight.title,
             Route::Diary(_) => |strings| strings.diary.title,
             Route::Cooker(_) => |strings| strings.cooker.title,
-            Route::Start => |strings| strings.first_start.title,
+            Route::Start => return view! { <first_start::FirstStart /> }.into_any(),
             Route::More(MorePage::Menu) => |strings| strings.more.title,
             Route::More(MorePage::Settings) => |strings| strings.more.settings,
             Route::More(MorePage::Copies) => |strings| strings.more.copies,

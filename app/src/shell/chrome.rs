@@ -120,7 +120,7 @@ pub fn Announcements(
                 tone=StatusTone::Notice
                 text=words.text(|strings| strings.common.example_banner)
                 action=words.text(|strings| strings.more.example_leave)
-                on_action=Callback::new(move |()| leave_example(shell))
+                on_action=Callback::new(move |()| shell.example.leave())
                 test="example"
             />
         </Show>
@@ -233,14 +233,6 @@ pub fn UndoToast(
             })
         />
     }
-}
-
-/// Goes back to the person's own household.
-pub fn leave_example(shell: Shell) {
-    shell.clock.pin(None);
-    // The example is always kept or of no worth; there is nothing to be told.
-    let _ = shell.store.show(Whose::Own, None);
-    shell.router.go(Route::Tonight);
 }
 
 fn trouble_text(status: &SaveStatus, saving: &Saving) -> Option<&'static str> {

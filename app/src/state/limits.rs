@@ -73,6 +73,9 @@ pub const AIR_C: (f64, f64) = (-50.0, 55.0);
 /// One module: from a lamp's to the largest on the market. \[W\]
 pub const MODULE_W: (f64, f64) = (1.0, 1000.0);
 
+/// All panels of one cooker: a lamp's to what a kitchen's wiring bears. [W]
+pub const PANELS_W: (f64, f64) = (5.0, 3600.0);
+
 /// Modules one behind the other, and rows of them: what a house can carry.
 pub const MODULES: (u32, u32) = (1, 20);
 
