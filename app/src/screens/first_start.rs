@@ -83,6 +83,20 @@ fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
                 />
                 <p class="lead">{move || what.get()}</p>
                 <p class="aside">{move || takes.get()}</p>
+                <div class="row">
+                    <LinkButton
+                        href=Route::More(MorePage::Copies).hash()
+                        label=words.text(|strings| strings.first_start.bring_copy)
+                        icon=Icon::Fetch
+                        test="start-bring-copy"
+                    />
+                    <LinkButton
+                        href=Route::More(MorePage::Safety).hash()
+                        label=words.text(|strings| strings.safety.title)
+                        icon=Icon::HotHand
+                        test="start-safety"
+                    />
+                </div>
                 <ActionDock>
                     <Button
                         label=words.text(|strings| strings.first_start.set_up)
@@ -98,20 +112,6 @@ fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
                         test="start-example"
                     />
                 </ActionDock>
-                <div class="stack">
-                    <LinkButton
-                        href=Route::More(MorePage::Copies).hash()
-                        label=words.text(|strings| strings.first_start.bring_copy)
-                        icon=Icon::Fetch
-                        test="start-bring-copy"
-                    />
-                    <LinkButton
-                        href=Route::More(MorePage::Safety).hash()
-                        label=words.text(|strings| strings.safety.title)
-                        icon=Icon::HotHand
-                        test="start-safety"
-                    />
-                </div>
             </div>
         </div>
     }
@@ -139,13 +139,13 @@ fn Asked(
             strings,
         ),
     };
-    let next = match question.next() {
-        Some(_) => strings.common.buttons.next,
-        None => strings.first_start.done,
+    let (next, icon) = match question.next() {
+        Some(_) => (strings.common.buttons.next, Icon::Onward),
+        None => (strings.first_start.done, Icon::Tick),
     };
     view! {
         <div class="screen" data-room="start">
-            <RoomHeader title=question.words(strings).to_owned() />
+            <RoomHeader title=strings.first_start.set_up.to_owned() />
             <div class="screen__body">
                 <StepperDots
                     steps=of
@@ -165,7 +165,7 @@ fn Asked(
                     />
                     <Button
                         label=next.to_owned()
-                        icon=Icon::Onward
+                        icon
                         tone=Tone::Primary
                         disabled=Signal::derive(move || {
                             draft.with(|draft| !draft.is_answered(question))

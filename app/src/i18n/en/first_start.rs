@@ -53,11 +53,13 @@ pub(super) const FIRST_START: FirstStart = FirstStart {
 
     panels: "How many watts of panels?",
     panels_why: "The watts stand on the back of each panel. Add up those that feed this cooker.",
-    panels_number: "Watts, all panels together",
+    panels_pick: "Usual sizes",
+    panels_number: "Or another number, all panels together",
 
     people: "How many people usually eat?",
     people_why: "Tonight’s pot starts with food for so many.",
-    people_number: "People",
+    people_pick: "At the table",
+    people_number: "Or another number",
 };
 
 fn preset(preset: Preset) -> &'static str {

@@ -53,11 +53,13 @@ pub(super) const FIRST_START: FirstStart = FirstStart {
 
     panels: "¿Cuántos vatios de paneles?",
     panels_why: "Los vatios están escritos detrás de cada panel. Sume los que alimentan esta cocina.",
-    panels_number: "Vatios, todos los paneles juntos",
+    panels_pick: "Tamaños usuales",
+    panels_number: "U otro número, todos los paneles juntos",
 
     people: "¿Cuántas personas comen de costumbre?",
     people_why: "La olla de esta noche empieza con comida para tantas personas.",
-    people_number: "Personas",
+    people_pick: "A la mesa",
+    people_number: "U otro número",
 };
 
 fn preset(preset: Preset) -> &'static str {

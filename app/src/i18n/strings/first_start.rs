@@ -89,13 +89,17 @@ pub struct FirstStart {
     pub panels: &'static str,
     /// Where the watts are written.
     pub panels_why: &'static str,
-    /// Label of the choice and of the number.
+    /// Label of the choice.
+    pub panels_pick: &'static str,
+    /// Label of the number.
     pub panels_number: &'static str,
 
     /// Question: people who usually eat.
     pub people: &'static str,
     /// What the number is for.
     pub people_why: &'static str,
-    /// Label of the choice and of the number.
+    /// Label of the choice.
+    pub people_pick: &'static str,
+    /// Label of the number.
     pub people_number: &'static str,
 }

@@ -234,6 +234,7 @@ fn PanelAnswer(draft: RwSignal<Draft>) -> impl IntoView {
             options=Signal::derive(move || panel_options(&formats.get()))
             unit="W"
             why=|strings| strings.first_start.panels_why
+            pick=|strings| strings.first_start.panels_pick
             label=|strings| strings.first_start.panels_number
             test="start-panels"
         />
@@ -255,6 +256,7 @@ fn PeopleAnswer(draft: RwSignal<Draft>) -> impl IntoView {
             options=Signal::derive(people_options)
             unit=""
             why=|strings| strings.first_start.people_why
+            pick=|strings| strings.first_start.people_pick
             label=|strings| strings.first_start.people_number
             test="start-people"
         />
@@ -268,6 +270,7 @@ fn Counted(
     options: Signal<Vec<ChoiceOption>>,
     unit: &'static str,
     why: fn(&Strings) -> &'static str,
+    pick: fn(&Strings) -> &'static str,
     label: fn(&Strings) -> &'static str,
     test: &'static str,
 ) -> impl IntoView {
@@ -278,7 +281,7 @@ fn Counted(
     view! {
         <p class="aside">{why(strings)}</p>
         <Choice
-            label=label(strings).to_owned()
+            label=pick(strings).to_owned()
             options
             picked
             on_pick=move |key: String| draft.update(|draft| *text(draft) = key)
