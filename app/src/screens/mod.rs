@@ -1,11 +1,13 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod more;
+
 use leptos::prelude::*;
 
 use crate::components::RoomHeader;
 use crate::i18n::strings::Strings;
 use crate::shell::use_shell;
-use crate::state::route::{MorePage, Route};
+use crate::state::route::Route;
 
 /// The screen of a place.
 #[component]
@@ -20,12 +22,7 @@ pub fn Screen(
             Route::Diary(_) => |strings| strings.diary.title,
             Route::Cooker(_) => |strings| strings.cooker.title,
             Route::Start => |strings| strings.first_start.title,
-            Route::More(MorePage::Menu) => |strings| strings.more.title,
-            Route::More(MorePage::Settings) => |strings| strings.more.settings,
-            Route::More(MorePage::Copies) => |strings| strings.more.copies,
-            Route::More(MorePage::Example) => |strings| strings.more.example,
-            Route::More(MorePage::Safety) => |strings| strings.safety.title,
-            Route::More(MorePage::About) => |strings| strings.more.about,
+            Route::More(page) => return view! { <more::MoreScreen page /> }.into_any(),
         };
         view! { <Titled title /> }.into_any()
     }
