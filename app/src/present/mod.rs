@@ -1,4 +1,11 @@
-//! What the screens show, worked out from the household and the model: numbers rounded, words
-//! chosen. Pure functions; no signals, no browser.
+//! From what is known to what a screen shows: numbers rounded, words chosen.
+//!
+//! Pure functions over the document, the model's results and the words of a language. Nothing
+//! here knows a signal or the page.
 
 pub mod copies;
+pub mod first_start;
+pub mod typed;
+
+#[cfg(test)]
+mod tests;

@@ -1,12 +1,14 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod first_start;
 mod more;
 
 use leptos::prelude::*;
 
 use crate::components::RoomHeader;
+use crate::i18n::format::Sure;
 use crate::i18n::strings::Strings;
-use crate::shell::use_shell;
+use crate::shell::{Shell, use_shell};
 use crate::state::route::Route;
 
 /// The screen of a place.
@@ -21,19 +23,29 @@ pub fn Screen(
             Route::Tonight => |strings| strings.tonight.title,
             Route::Diary(_) => |strings| strings.diary.title,
             Route::Cooker(_) => |strings| strings.cooker.title,
-            Route::Start => |strings| strings.first_start.title,
             Route::More(page) => return view! { <more::MoreScreen page /> }.into_any(),
+            Route::Start => return view! { <first_start::FirstStart /> }.into_any(),
         };
         view! { <Titled title /> }.into_any()
     }
 }
 
-/// A screen that has its name only.
+/// A screen that has its name and the time only.
 #[component]
 fn Titled(title: fn(&Strings) -> &'static str) -> impl IntoView {
+    let Shell { words, clock, .. } = use_shell();
+    let line = Signal::derive(move || {
+        let now = clock.now().get();
+        let formats = words.formats().get();
+        format!(
+            "{} · {}",
+            formats.day(now.day()),
+            formats.clock(now, Sure::Known)
+        )
+    });
     view! {
         <div class="screen">
-            <RoomHeader title=use_shell().words.text(title) />
+            <RoomHeader title=words.text(title) line />
         </div>
     }
 }

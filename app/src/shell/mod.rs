@@ -7,12 +7,14 @@ pub mod chrome;
 pub mod clock;
 pub mod copies;
 pub mod device;
+pub mod estimates;
 pub mod example;
 pub mod keeper;
 pub mod locale;
 pub mod router;
 pub mod store;
 pub mod toasts;
+pub mod whereabouts;
 mod wiring;
 pub mod words;
 
@@ -26,6 +28,7 @@ use crate::platform::{clock as device_clock, locale as device_locale, page};
 use crate::screens::Screen;
 use crate::shell::chrome::{Announcements, DayBar, Rooms, UndoToast};
 use crate::shell::clock::Clock;
+use crate::shell::estimates::Estimates;
 use crate::shell::example::Example;
 use crate::shell::keeper::Keeper;
 use crate::shell::router::Router;
@@ -44,6 +47,8 @@ pub struct Shell {
     pub dispatch: Dispatch,
     /// Now.
     pub clock: Clock,
+    /// What the model makes of it all.
+    pub estimates: Estimates,
     /// Where we are.
     pub router: Router,
     /// Language and formats.
@@ -61,6 +66,11 @@ pub struct Shell {
 /// When called outside [`App`].
 pub fn use_shell() -> Shell {
     expect_context()
+}
+
+/// Goes to the top of a screen that shows something new, and has a screen reader begin there.
+pub fn begin_screen() {
+    page::focus_on(CONTENT_ID);
 }
 
 /// Id of the element that holds the screen, for the focus and the skip link.
@@ -99,6 +109,7 @@ fn build() -> Shell {
         store,
         dispatch: store.dispatch(),
         clock,
+        estimates: Estimates::new(store, clock),
         router,
         words: Words::new(store, device_locale::languages(), locale::locale_format),
         toasts,

@@ -18,3 +18,4 @@ pub mod route;
 pub(crate) mod sample;
 pub mod saved;
 pub mod settings;
+pub mod zones;
