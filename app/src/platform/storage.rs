@@ -188,6 +188,23 @@ pub fn ask_to_persist() {
     }
 }
 
+/// Whether the browser has promised to keep what is stored; no where it does not know the question.
+pub async fn is_persisted() -> bool {
+    let Some(window) = web_sys::window() else {
+        return false;
+    };
+    let storage = window.navigator().storage();
+    if storage.is_undefined() {
+        return false;
+    }
+    let Ok(answer) = storage.persisted() else {
+        return false;
+    };
+    wasm_bindgen_futures::JsFuture::from(answer)
+        .await
+        .is_ok_and(|answer| answer.is_truthy())
+}
+
 fn device() -> Result<Storage, StorageError> {
     let window = web_sys::window().ok_or(StorageError::NotAllowed)?;
     match window.local_storage() {

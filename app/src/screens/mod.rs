@@ -1,6 +1,7 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
 mod first_start;
+mod more;
 
 use leptos::prelude::*;
 
@@ -8,7 +9,7 @@ use crate::components::RoomHeader;
 use crate::i18n::format::Sure;
 use crate::i18n::strings::Strings;
 use crate::shell::{Shell, use_shell};
-use crate::state::route::{MorePage, Route};
+use crate::state::route::Route;
 
 /// The screen of a place.
 #[component]
@@ -22,13 +23,8 @@ pub fn Screen(
             Route::Tonight => |strings| strings.tonight.title,
             Route::Diary(_) => |strings| strings.diary.title,
             Route::Cooker(_) => |strings| strings.cooker.title,
+            Route::More(page) => return view! { <more::MoreScreen page /> }.into_any(),
             Route::Start => return view! { <first_start::FirstStart /> }.into_any(),
-            Route::More(MorePage::Menu) => |strings| strings.more.title,
-            Route::More(MorePage::Settings) => |strings| strings.more.settings,
-            Route::More(MorePage::Copies) => |strings| strings.more.copies,
-            Route::More(MorePage::Example) => |strings| strings.more.example,
-            Route::More(MorePage::Safety) => |strings| strings.safety.title,
-            Route::More(MorePage::About) => |strings| strings.more.about,
         };
         view! { <Titled title /> }.into_any()
     }

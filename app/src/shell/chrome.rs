@@ -4,15 +4,21 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-use crate::components::{Icon, RoomBar, RoomLink, StatusLine, StatusTone, Toast, ToastView};
+use crate::components::{
+    Icon, RoomBar, RoomLink, RunBar, RunStep, RunView, StatusLine, StatusTone, Toast, ToastView,
+};
+use crate::i18n::format::{Formats, Sure};
+use crate::i18n::strings::Strings;
 use crate::i18n::strings::common::{Common, Saving};
 use crate::platform::storage::StorageError;
 use crate::shell::Shell;
 use crate::shell::copies::{download_aside, download_copy};
+use crate::shell::example::Told;
 use crate::shell::keeper::{Lock, Notice, SaveStatus};
 use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote};
 use crate::shell::wiring::Updates;
 use crate::state::document::Whose;
+use crate::state::example::today::Phase;
 use crate::state::route::{MorePage, Route};
 
 /// The bar with the rooms.
@@ -91,7 +97,9 @@ pub fn Announcements(
                     tone=StatusTone::Trouble
                     text
                     action=words.text(|strings| strings.common.saving.copy_to_file)
-                    on_action=Callback::new(move |()| download_copy(shell))
+                    on_action=Callback::new(move |()| {
+                        download_copy(shell);
+                    })
                     test="save-trouble"
                 />
             }
@@ -124,6 +132,61 @@ pub fn Announcements(
                 test="example"
             />
         </Show>
+    }
+}
+
+/// The example's day while it is told; over every screen, so that all of them can be looked at.
+#[component]
+pub fn DayBar(
+    /// What the app works with.
+    shell: Shell,
+) -> impl IntoView {
+    let Shell { words, example, .. } = shell;
+    let told = example.told();
+    let view = Signal::derive(move || {
+        told.get().map_or_else(RunView::default, |told| {
+            run_view(&told, words.strings(), &words.formats().get())
+        })
+    });
+    let on_step = move |step| match step {
+        RunStep::HoldOrRun => example.hold_or_run(),
+        RunStep::Step => example.step(),
+        RunStep::Stop => example.stop(),
+    };
+    let is_told = Memo::new(move |_| told.get().is_some());
+    view! {
+        <Show when=move || is_told.get()>
+            <RunBar
+                label=words.text(|strings| strings.more.day.title)
+                view
+                on_step=Callback::new(on_step)
+            />
+        </Show>
+    }
+}
+
+fn run_view(told: &Told, strings: &Strings, formats: &Formats) -> RunView {
+    let day = &strings.more.day;
+    let text = match told.phase {
+        Phase::Sun(sky) => (day.sun)((strings.tables.sky)(sky)),
+        Phase::Evening => day.evening.to_owned(),
+        Phase::PotIn => day.pot_in.to_owned(),
+        Phase::Boils => day.boils.to_owned(),
+        Phase::Done => day.done.to_owned(),
+    };
+    let hold_or_run = match told {
+        Told { runs: true, .. } => day.pause,
+        Told { is_over: true, .. } => day.again,
+        Told { .. } => day.go_on,
+    };
+    RunView {
+        clock: formats.clock(told.at, Sure::Known),
+        text,
+        share: told.share,
+        has_step: !told.runs && !told.is_over,
+        hold_or_run: hold_or_run.to_owned(),
+        step: day.step.to_owned(),
+        stop: day.stop.to_owned(),
     }
 }
 

@@ -18,15 +18,16 @@ pub enum CopyTrouble {
     Decode(#[from] DecodeError),
 }
 
-/// Hands the household to the person as a file.
-pub fn download_copy(shell: Shell) {
+/// Hands the household to the person as a file, and tells the file's name; nothing where there is
+/// no text to hand out.
+pub fn download_copy(shell: Shell) -> Option<String> {
     let now = shell.clock.device_now();
     let (year, month, day) = now.day().ymd();
     let (hour, minute) = (now.hour(), now.minute());
     let name = format!("duskpot-{year:04}-{month:02}-{day:02}-{hour:02}{minute:02}.json");
-    if let Ok(text) = shell.store.copy_text() {
-        download(&name, &text);
-    }
+    let text = shell.store.copy_text().ok()?;
+    download(&name, &text);
+    Some(name)
 }
 
 /// Hands something that was put aside to the person as a file.

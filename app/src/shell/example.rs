@@ -101,7 +101,7 @@ impl Example {
         self.enter()?;
         self.start_day();
         self.router.go(Route::Tonight);
-        if !page::wants_less_motion() {
+        if !self.goes_in_steps() {
             self.go_on();
         }
         Ok(())
@@ -126,8 +126,21 @@ impl Example {
         })
     }
 
-    /// Lets the day go on by itself; one that is over begins again.
-    pub fn go_on(&self) {
+    /// Holds the day where it runs; lets it run where it is held, or once more where it is over.
+    pub fn hold_or_run(&self) {
+        if self.runs.get_untracked() {
+            self.pause();
+        } else {
+            self.go_on();
+        }
+    }
+
+    /// Whether the day waits to be taken forward step by step, as the person wants less motion.
+    pub fn goes_in_steps(&self) -> bool {
+        page::wants_less_motion()
+    }
+
+    fn go_on(&self) {
         let Some(at) = self.at.get_untracked() else {
             return;
         };
@@ -139,8 +152,7 @@ impl Example {
         self.tick_later(self.run.get_value());
     }
 
-    /// Stops the day where it is.
-    pub fn pause(&self) {
+    fn pause(&self) {
         self.runs.set(false);
     }
 

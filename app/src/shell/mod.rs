@@ -6,6 +6,7 @@
 pub mod chrome;
 pub mod clock;
 pub mod copies;
+pub mod device;
 pub mod estimates;
 pub mod example;
 pub mod keeper;
@@ -25,7 +26,7 @@ use leptos::prelude::*;
 use crate::platform::storage::DeviceShelf;
 use crate::platform::{clock as device_clock, locale as device_locale, page};
 use crate::screens::Screen;
-use crate::shell::chrome::{Announcements, Rooms, UndoToast};
+use crate::shell::chrome::{Announcements, DayBar, Rooms, UndoToast};
 use crate::shell::clock::Clock;
 use crate::shell::estimates::Estimates;
 use crate::shell::example::Example;
@@ -89,6 +90,7 @@ pub fn App() -> impl IntoView {
             {move || skip.get()}
         </button>
         <Announcements shell updates />
+        <DayBar shell />
         <main id=CONTENT_ID tabindex="-1">
             <Screen route=shell.router.route() />
         </main>

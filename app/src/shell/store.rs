@@ -182,6 +182,20 @@ impl Store {
         Ok(())
     }
 
+    /// Brings back a household that was put aside under `key`; what is shown now is put aside in
+    /// its stead.
+    ///
+    /// # Errors
+    ///
+    /// As [`Store::replace`]; what was put aside stays there then.
+    pub fn bring_back_aside(&self, key: &str, document: Document) -> Result<(), StorageError> {
+        self.replace(document)?;
+        if self.status.get_untracked() == SaveStatus::Saved {
+            self.forget_aside(key)?;
+        }
+        Ok(())
+    }
+
     /// Puts the example back to how it begins; nothing where the person's own household is shown.
     pub fn start_example_over(&self, fresh: Document) {
         let (whose, settings) = self.now_is(|document| (document.whose, document.settings));
