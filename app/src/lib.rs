@@ -5,12 +5,14 @@
 //! - [`state`] is the household and everything a person can do with it; plain Rust.
 //! - [`i18n`] is every word and the way numbers are written.
 //! - [`shell`] wires both to signals and to the browser, which only [`platform`] touches.
+//! - [`present`] turns it and the model's results into what is shown; plain Rust.
 //! - [`screens`] are built from [`components`] and [`chart`], which know nothing of the rest.
 
 pub mod chart;
 pub mod components;
 pub mod i18n;
 pub mod platform;
+pub mod present;
 pub mod screens;
 pub mod shell;
 pub mod state;

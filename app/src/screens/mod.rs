@@ -1,5 +1,7 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod tonight;
+
 use leptos::prelude::*;
 
 use crate::components::RoomHeader;
@@ -16,7 +18,7 @@ pub fn Screen(
 ) -> impl IntoView {
     move || {
         let title: fn(&Strings) -> &'static str = match route.get() {
-            Route::Tonight => |strings| strings.tonight.title,
+            Route::Tonight => return view! { <tonight::Tonight /> }.into_any(),
             Route::Diary(_) => |strings| strings.diary.title,
             Route::Cooker(_) => |strings| strings.cooker.title,
             Route::Start => |strings| strings.first_start.title,

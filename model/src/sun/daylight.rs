@@ -46,9 +46,9 @@ impl Daylight {
             while 1 < after_s - before_s {
                 let middle_s = i64::midpoint(before_s, after_s);
                 if up(middle_s) == was_up {
-                    before_s = middle_s
+                    before_s = middle_s;
                 } else {
-                    after_s = middle_s
+                    after_s = middle_s;
                 }
             }
             start.plus_s(after_s)
