@@ -6,7 +6,6 @@
 //! - [`present`] says what a screen shows of it, in numbers rounded and words chosen.
 //! - [`i18n`] is every word and the way numbers are written.
 //! - [`shell`] wires both to signals and to the browser, which only [`platform`] touches.
-//! - [`present`] turns the household and the model's answers into what a screen shows.
 //! - [`screens`] are built from [`components`] and [`chart`], which know nothing of the rest.
 
 pub mod chart;

@@ -5,6 +5,7 @@
 
 pub mod copies;
 pub mod first_start;
+pub mod tonight;
 pub mod typed;
 
 #[cfg(test)]

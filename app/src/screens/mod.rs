@@ -2,6 +2,7 @@
 
 mod first_start;
 mod more;
+mod tonight;
 
 use leptos::prelude::*;
 
@@ -20,7 +21,7 @@ pub fn Screen(
 ) -> impl IntoView {
     move || {
         let title: fn(&Strings) -> &'static str = match route.get() {
-            Route::Tonight => |strings| strings.tonight.title,
+            Route::Tonight => return view! { <tonight::Tonight /> }.into_any(),
             Route::Diary(_) => |strings| strings.diary.title,
             Route::Cooker(_) => |strings| strings.cooker.title,
             Route::More(page) => return view! { <more::MoreScreen page /> }.into_any(),

@@ -316,5 +316,6 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::CookerErased { name } => (notes.cooker_erased)(name),
         ToastAbout::SkyErased => notes.sky_erased.to_owned(),
         ToastAbout::BroughtBack => notes.brought_back.to_owned(),
+        ToastAbout::Noted => notes.noted.to_owned(),
     }
 }

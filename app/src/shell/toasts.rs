@@ -34,6 +34,8 @@ pub enum ToastAbout {
     SkyErased,
     /// It is back.
     BroughtBack,
+    /// Something that was seen is in the diary.
+    Noted,
 }
 
 /// How long a note stays. Long enough to read it slowly and reach for the button. \[ms\]
