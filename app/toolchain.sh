@@ -26,7 +26,7 @@ fail() {
 
 have() { command -v "$1" >/dev/null 2>&1; }
 
-# Debian packages are the one thing that needs an administrator.
+# Debian packages are the one thing that needs an administrator. None of the machine's is removed.
 as_root() {
     if [ "$(id -u)" = 0 ]; then
         "$@"
@@ -40,7 +40,7 @@ as_root() {
 apt_install() {
     as_root apt-get update -qq </dev/null >&2 || say 'apt-get could not refresh its lists; trying with the old ones'
     as_root env DEBIAN_FRONTEND=noninteractive \
-        apt-get install -y -qq --no-install-recommends "$@" </dev/null >&2
+        apt-get install -y -qq --no-install-recommends --no-remove "$@" </dev/null >&2
 }
 
 # A closed network may swallow packets instead of refusing them.
@@ -48,6 +48,11 @@ at_most() {
     seconds=$1
     shift
     if have timeout; then timeout "$seconds" "$@"; else "$@"; fi
+}
+
+# Puts program $1 into the toolbox as $2; it may have been found there.
+link() {
+    [ "$1" = "$TOOLBOX/$2" ] || ln -sf "$1" "$TOOLBOX/$2"
 }
 
 # --- The compiler ---------------------------------------------------------------------------------
@@ -63,42 +68,45 @@ has_target() {
     [ -e "$1" ]
 }
 
+# The first of: what the machine has, what rustup can add, what Debian has.
 compiler() {
-    if have rustup; then
-        if has_target rustc && new_enough rustc; then
-            link_compiler "$(command -v cargo)" "$(command -v rustc)"
-            return
-        fi
-        say "rustup target add $WASM_TARGET"
-        if new_enough rustc && at_most 300 rustup -q target add "$WASM_TARGET" >&2 && has_target rustc; then
-            link_compiler "$(command -v cargo)" "$(command -v rustc)"
-            return
-        fi
-    elif have rustc && [ "$(command -v rustc)" != /usr/bin/rustc ] && has_target rustc && new_enough rustc; then
+    if [ "$(command -v rustc)" != /usr/bin/rustc ] && has_target rustc && new_enough rustc; then
         link_compiler "$(command -v cargo)" "$(command -v rustc)"
-        return
-    fi
-    if have apt-get; then
+    elif debian_is_ready; then
+        link_compiler /usr/bin/cargo /usr/bin/rustc
+    elif have rustup && new_enough rustc && rustup_target; then
+        link_compiler "$(command -v cargo)" "$(command -v rustc)"
+    elif have apt-get; then
+        say "using Debian's rustc-web to compile for the browser"
         debian_compiler
         link_compiler /usr/bin/cargo /usr/bin/rustc
+    else
+        fail "no Rust 1.$RUST_MINOR or later that can compile for $WASM_TARGET was found, and no apt-get to install one." \
+            "Install rustup (https://rustup.rs), then run: rustup target add $WASM_TARGET"
+    fi
+}
+
+rustup_target() {
+    say "rustup target add $WASM_TARGET"
+    if at_most 300 rustup -q target add "$WASM_TARGET" >/dev/null 2>&1 && has_target rustc; then
         return
     fi
-    fail "no Rust 1.$RUST_MINOR or later that can compile for $WASM_TARGET was found, and no apt-get to install one." \
-        'Install rustup (https://rustup.rs), then run: rustup target add '"$WASM_TARGET"
+    say 'rustup can add no target here'
+    return 1
 }
 
 link_compiler() {
-    ln -sf "$1" "$TOOLBOX/cargo"
-    ln -sf "$2" "$TOOLBOX/rustc"
+    link "$1" cargo
+    link "$2" rustc
 }
 
 # Debian's Rust for web browsers is recent and comes with the sources of the standard library, but
 # without the library built for the browser.
 debian_compiler() {
     if ! { [ -x /usr/bin/cargo ] && new_enough /usr/bin/rustc && [ -e /usr/bin/rust-lld ] && [ -d /usr/lib/rustlib/src ]; }; then
-        say "rustup can't add the target here: installing Debian's rustc-web instead (needs an administrator)"
+        say 'installing rustc-web and what belongs to it with apt-get (needs an administrator)'
         apt_install rustc-web cargo-web rust-web-src rust-web-llvm ||
-            fail 'apt-get could not install rustc-web.' \
+            fail "apt-get could not install rustc-web, which can't stand beside Debian's own rustc or rustup." \
                 "Install rustup (https://rustup.rs), then run: rustup target add $WASM_TARGET"
         # rust-lld is a link to a linker that no package above depends on.
         if [ ! -e /usr/bin/rust-lld ]; then
@@ -106,15 +114,18 @@ debian_compiler() {
         fi
         new_enough /usr/bin/rustc || fail "Debian's rustc here is older than 1.$RUST_MINOR; install rustup (https://rustup.rs)."
     fi
-    debian_standard_library
+    debian_is_ready || debian_standard_library
 }
 
-# The copy is told from one that an older compiler left behind by the text in `built-by`.
+DEBIAN_RUSTLIB=/usr/lib/rustlib/$WASM_TARGET/lib
+
+# The library is told from one that an older compiler left behind by the text in `built-by`.
+debian_is_ready() {
+    [ -f "$DEBIAN_RUSTLIB/built-by" ] && [ -x /usr/bin/cargo ] && new_enough /usr/bin/rustc &&
+        /usr/bin/rustc -vV | cmp -s - "$DEBIAN_RUSTLIB/built-by"
+}
+
 debian_standard_library() {
-    rustlib=/usr/lib/rustlib/$WASM_TARGET/lib
-    if has_target /usr/bin/rustc && /usr/bin/rustc -vV | cmp -s - "$rustlib/built-by"; then
-        return
-    fi
     say "building the standard library for $WASM_TARGET with Debian's rustc-web (half a minute)"
     scratch=$(mktemp -d)
     mkdir "$scratch/src"
@@ -128,11 +139,11 @@ debian_standard_library() {
                 -Zbuild-std=std,panic_abort,panic_unwind,proc_macro,test >&2
     ) || fail 'the standard library for the browser could not be built; the lines above say why.'
     rm -f "$scratch/target/$WASM_TARGET/release/deps"/libempty-*
-    as_root mkdir -p "$rustlib" &&
-        as_root find "$rustlib" -name '*.rlib' -delete &&
-        as_root cp "$scratch/target/$WASM_TARGET/release/deps"/*.rlib "$rustlib" &&
-        /usr/bin/rustc -vV | as_root tee "$rustlib/built-by" >/dev/null ||
-        fail "the standard library could not be copied to $rustlib."
+    as_root mkdir -p "$DEBIAN_RUSTLIB" &&
+        as_root find "$DEBIAN_RUSTLIB" -name '*.rlib' -delete &&
+        as_root cp "$scratch/target/$WASM_TARGET/release/deps"/*.rlib "$DEBIAN_RUSTLIB" &&
+        /usr/bin/rustc -vV | as_root tee "$DEBIAN_RUSTLIB/built-by" >/dev/null ||
+        fail "the standard library could not be copied to $DEBIAN_RUSTLIB."
     rm -rf "$scratch"
 }
 
@@ -159,7 +170,8 @@ cargo_tool() {
         say "installing $crate $version (once; some minutes where it must be compiled)"
         install_crate "$crate" "$version" "$@" || fail "$crate $version could not be installed; the lines above say why."
     fi
-    ln -sf "$(find_tool "$program" "$version")" "$TOOLBOX/$program" || fail "$program $version was installed, but is not where cargo puts programs."
+    found=$(find_tool "$program" "$version") || fail "$program $version was installed, but is not where cargo puts programs."
+    link "$found" "$program"
 }
 
 install_crate() {
@@ -171,9 +183,8 @@ install_crate() {
     # The target folder of this repository is no place for the parts of a tool.
     (
         unset CARGO_TARGET_DIR
-        cargo_program=cargo
-        have cargo || cargo_program=$TOOLBOX/cargo
-        "$cargo_program" install --quiet "$@" "$crate@$version" >&2 </dev/null
+        PATH=$TOOLBOX:$PATH
+        cargo install --quiet "$@" "$crate@$version" >&2 </dev/null
     )
 }
 
@@ -194,7 +205,7 @@ wasm_opt() {
     WASM_OPT_VERSION=
     if [ -n "$program" ]; then WASM_OPT_VERSION=$("$program" --version 2>/dev/null || :); fi
     if [ -n "$WASM_OPT_VERSION" ]; then
-        ln -sf "$program" "$TOOLBOX/wasm-opt"
+        link "$program" wasm-opt
         return
     fi
     say 'no wasm-opt and no npm to install it: the app is built all the same, a fifth larger'

@@ -26,7 +26,7 @@ pub struct Cooker {
 /// The photovoltaic modules and where they look.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Panels {
-    /// Rated power of one module at 1000 W/m² and 25 °C. [W]
+    /// Rated power of one module at 1000 W/m² and 25 °C. \[W\]
     pub module_w: f64,
     /// Its data sheet, where there is one; otherwise a typical sheet is scaled to the watts.
     pub sheet: Option<Datasheet>,
@@ -34,9 +34,9 @@ pub struct Panels {
     pub in_series: u32,
     /// Such rows side by side.
     pub in_parallel: u32,
-    /// Slope of the plane, 0 lying flat. [deg]
+    /// Slope of the plane, 0 lying flat. \[deg\]
     pub tilt_deg: f64,
-    /// Where the plane looks, from north by east. [deg]
+    /// Where the plane looks, from north by east. \[deg\]
     pub azimuth_deg: f64,
 }
 
@@ -70,7 +70,7 @@ pub struct Store {
     pub charges: Vec<Charge>,
     /// Metal fins, foam or wires carry the heat through a poorly conducting medium.
     pub finned: bool,
-    /// Thickness of the medium under the seat. [m]
+    /// Thickness of the medium under the seat. \[m\]
     pub depth_m: f64,
     /// Temperature at which the thermostat takes the heater off. [°C]
     pub cutout_c: f64,
@@ -81,7 +81,7 @@ pub struct Store {
 pub struct Charge {
     /// Which.
     pub medium: Medium,
-    /// How much. [kg]
+    /// How much. \[kg\]
     pub mass_kg: f64,
 }
 
@@ -90,6 +90,6 @@ pub struct Charge {
 pub struct Contact {
     /// Kind of seat.
     pub seat: Seat,
-    /// Contact conductance, where it was measured. [W/(m² K)]
+    /// Contact conductance, where it was measured. \[W/(m² K)\]
     pub measured_w_m2k: Option<f64>,
 }

@@ -10,13 +10,13 @@ use crate::sun::{SolarDay, SunError, day_of_year};
 /// A place on earth and the household's clock.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Place {
-    /// North positive, -90 to 90. [deg]
+    /// North positive, -90 to 90. \[deg\]
     pub latitude_deg: f64,
-    /// East positive, -180 to 180. [deg]
+    /// East positive, -180 to 180. \[deg\]
     pub longitude_deg: f64,
-    /// Above mean sea level, -500 to 9000. [m]
+    /// Above mean sea level, -500 to 9000. \[m\]
     pub altitude_m: f64,
-    /// The household's clock less UTC: local time is UTC plus this. [min]
+    /// The household's clock less UTC: local time is UTC plus this. \[min\]
     pub utc_offset_min: i32,
 }
 
@@ -44,24 +44,24 @@ impl Place {
     }
 
     /// What the sun's clock shows when the household's clock shows `hour`, without the equation
-    /// of time (at most 17 min): 12 is when the sun is highest. May lie outside 0 to 24. [h]
+    /// of time (at most 17 min): 12 is when the sun is highest. May lie outside 0 to 24. \[h\]
     fn solar_hour(&self, hour: f64) -> f64 {
         hour - f64::from(self.utc_offset_min) / 60.0 + self.longitude_deg / 15.0
     }
 }
 
-/// Solar hour at which the air is warmest. Common practice, no source. [h]
+/// Solar hour at which the air is warmest. Common practice, no source. \[h\]
 const WARMEST_H: f64 = 15.0;
-/// Fall of temperature with height in the standard atmosphere, ISO 2533:1975. [K/m]
+/// Fall of temperature with height in the standard atmosphere, ISO 2533:1975. \[K/m\]
 const LAPSE_K_M: f64 = 0.0065;
-/// How far the warmest and the coolest hour are from the day's mean, inland. From memory. [K]
+/// How far the warmest and the coolest hour are from the day's mean, inland. From memory. \[K\]
 const HALF_DAILY_RANGE_K: f64 = 5.5;
 /// Day of the year on which the air of the northern temperate belt is coldest, in the mean:
 /// a month after the solstice. From memory.
 const COLDEST_DAY: f64 = 20.0;
 
 /// Zonal mean temperature of the air at sea level in January and July, from 70 deg south to
-/// 70 deg north by 10 deg. From memory: the classic climatological means. [degC]
+/// 70 deg north by 10 deg. From memory: the classic climatological means. \[degC\]
 const ZONAL_JANUARY_JULY_C: [(f64, f64); 15] = [
     (-1.5, -20.0),
     (2.1, -9.1),
@@ -83,9 +83,9 @@ const ZONAL_JANUARY_JULY_C: [(f64, f64); 15] = [
 /// The air of a typical year, by month.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct AirYear {
-    /// Typical temperature in the warmest hour of the day, January first. [degC]
+    /// Typical temperature in the warmest hour of the day, January first. \[degC\]
     pub day_c: [f64; 12],
-    /// Typical temperature in the coolest hour, about sunrise, January first. [degC]
+    /// Typical temperature in the coolest hour, about sunrise, January first. \[degC\]
     pub night_c: [f64; 12],
 }
 
@@ -95,8 +95,8 @@ impl AirYear {
     ///
     /// # Arguments
     ///
-    /// * `latitude_deg`: -90 to 90; beyond 70 the value at 70 is taken. [deg]
-    /// * `altitude_m`: -500 to 9000. [m]
+    /// * `latitude_deg`: -90 to 90; beyond 70 the value at 70 is taken. \[deg\]
+    /// * `altitude_m`: -500 to 9000. \[m\]
     ///
     /// # Errors
     ///
@@ -154,12 +154,12 @@ impl AirYear {
     /// # Arguments
     ///
     /// * `place`: where, for its sunrise and its clock.
-    /// * `local_day`: on the household's clock. [days since 1970-01-01]
-    /// * `second_of_day`: after midnight of the household's clock. [s]
+    /// * `local_day`: on the household's clock. \[days since 1970-01-01\]
+    /// * `second_of_day`: after midnight of the household's clock. \[s\]
     ///
     /// # Returns
     ///
-    /// Between the night's and the day's temperature of the season. [degC]
+    /// Between the night's and the day's temperature of the season. \[degC\]
     pub fn air_c(&self, place: &Place, local_day: i32, second_of_day: f64) -> f64 {
         let day = day_of_year(local_day).map_or(182.0, f64::from);
         let year_day = day + second_of_day / 86_400.0;

@@ -260,7 +260,7 @@ pub enum Caution {
 mod cautions;
 mod refusals;
 
-/// The light of full sun, for the highest voltage of a cold morning. [W/m2]
+/// The light of full sun, for the highest voltage of a cold morning. \[W/m2\]
 const FULL_SUN_W_M2: f64 = 1000.0;
 
 impl Build {
@@ -271,8 +271,8 @@ impl Build {
     ///
     /// # Arguments
     ///
-    /// * `air_c`: round the jacket. [degC]
-    /// * `coldest_c`: of the panels' cells on a cold bright morning. [degC]
+    /// * `air_c`: round the jacket. \[degC\]
+    /// * `coldest_c`: of the panels' cells on a cold bright morning. \[degC\]
     ///
     /// # Errors
     ///

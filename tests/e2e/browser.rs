@@ -26,9 +26,9 @@ pub(crate) enum Theme {
 /// The phone a story is played on.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Phone {
-    /// Width of the page. [CSS px]
+    /// Width of the page, in CSS pixels.
     pub(crate) width: u32,
-    /// Height of the page. [CSS px]
+    /// Height of the page, in CSS pixels.
     pub(crate) height: u32,
     pub(crate) theme: Theme,
     /// How many times slower than this machine it computes; 6 stands for a low-cost phone.

@@ -14,7 +14,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::thread::JoinHandle;
 use std::time::Duration;
 
-/// The longest head of a request that is read; a browser sends well below a tenth of it. [bytes]
+/// The longest head of a request that is read; a browser sends well below a tenth of it. In bytes.
 const REQUEST_LIMIT: u64 = 64 * 1024;
 
 /// How long a connection may say nothing. Browsers open some in advance and never use them.

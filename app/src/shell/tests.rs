@@ -1,1 +1,238 @@
-//! The store, without a browser.
+//! The store and what hangs on it, without a browser.
+
+use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering};
+
+use leptos::prelude::*;
+use model::journal::What;
+use model::local_time::LocalTime;
+
+use crate::i18n::Language;
+use crate::i18n::format::LocaleFormat;
+use crate::platform::storage::{MemoryShelf, StorageError};
+use crate::shell::clock::Clock;
+use crate::shell::keeper::{Keeper, Notice, SaveStatus};
+use crate::shell::router::Router;
+use crate::shell::store::Store;
+use crate::shell::toasts::{ToastAbout, Toasts};
+use crate::shell::words::Words;
+use crate::state::action::{Action, Done};
+use crate::state::document::{Document, Whose};
+use crate::state::refused::{Field, Refused, Wrong};
+use crate::state::route::{MorePage, Route};
+use crate::state::sample::{at, full, set_up, set_up_action};
+use crate::state::settings::{Degrees, LanguageChoice};
+
+fn evening() -> LocalTime {
+    at(20, 0).plus_s(31)
+}
+
+struct Kitchen {
+    store: Store,
+    toasts: Toasts,
+    shelf: MemoryShelf,
+    /// Signals live as long as their owner.
+    _owner: Owner,
+}
+
+impl Kitchen {
+    fn open() -> Self {
+        let owner = Owner::new();
+        owner.set();
+        let shelf = MemoryShelf::default();
+        let toasts = Toasts::default();
+        let clock = Clock::new(evening);
+        let keeper = Keeper::new(Box::new(shelf.clone()));
+        let store = Store::open(keeper, Whose::Own, clock, toasts);
+        Self {
+            store,
+            toasts,
+            shelf,
+            _owner: owner,
+        }
+    }
+
+    fn set_up() -> Self {
+        let kitchen = Self::open();
+        kitchen.store.act(set_up_action()).unwrap();
+        kitchen
+    }
+}
+
+fn reading(store_c: f64) -> Action {
+    Action::AddEntry {
+        at: at(12, 0),
+        what: What::Reading { store_c },
+    }
+}
+
+#[test]
+fn an_action_is_seen_at_once_and_saved_later() {
+    let kitchen = Kitchen::set_up();
+    assert!(kitchen.store.has_household().get_untracked());
+    assert_eq!(kitchen.store.status().get_untracked(), SaveStatus::Pending);
+    assert_eq!(kitchen.store.changes().get_untracked(), 1);
+    kitchen.store.save_now();
+    assert_eq!(kitchen.store.status().get_untracked(), SaveStatus::Saved);
+}
+
+#[test]
+fn a_refused_action_changes_nothing_and_says_why() {
+    let kitchen = Kitchen::set_up();
+    kitchen.store.save_now();
+    let refused = kitchen.store.dispatch().run(reading(900.0));
+    let wrong = Wrong::TooHigh { most: 650.0 };
+    assert_eq!(
+        refused,
+        Err(Refused {
+            field: Field::ReadingC,
+            wrong
+        })
+    );
+    assert_eq!(kitchen.store.status().get_untracked(), SaveStatus::Saved);
+}
+
+#[test]
+fn a_reader_is_told_only_of_its_own_part() {
+    let kitchen = Kitchen::set_up();
+    let n_runs = Arc::new(AtomicUsize::new(0));
+    let counted = Arc::clone(&n_runs);
+    let in_use = kitchen.store.in_use();
+    let follower = Memo::new(move |_| {
+        counted.fetch_add(1, Ordering::Relaxed);
+        in_use.get()
+    });
+    follower.get_untracked();
+    kitchen.store.act(reading(90.0)).unwrap();
+    follower.get_untracked();
+    assert_eq!(n_runs.load(Ordering::Relaxed), 1);
+}
+
+#[test]
+fn what_was_erased_can_be_taken_back_from_the_note() {
+    let kitchen = Kitchen::set_up();
+    let Ok(Done::AddedEntry(id)) = kitchen.store.act(reading(90.0)) else {
+        panic!("no entry")
+    };
+    kitchen.store.act(Action::EraseEntry(id)).unwrap();
+    let toast = kitchen.toasts.shown().get_untracked().unwrap();
+    assert_eq!(toast.about, ToastAbout::EntryErased);
+    kitchen.store.act(toast.undo.unwrap()).unwrap();
+    assert!(
+        kitchen
+            .store
+            .now_is(|document| document.entry(id).is_some())
+    );
+    kitchen.toasts.put_away(toast.number);
+    assert_eq!(kitchen.toasts.shown().get_untracked(), None);
+}
+
+#[test]
+fn a_failed_save_is_told_until_it_works() {
+    let kitchen = Kitchen::set_up();
+    kitchen.shelf.set_room(10);
+    kitchen.store.save_now();
+    let status = kitchen.store.status();
+    assert_eq!(
+        status.get_untracked(),
+        SaveStatus::Failed(StorageError::Full)
+    );
+    let shown = kitchen.store.show(Whose::Example, None);
+    assert_eq!(shown, Err(StorageError::Full));
+    kitchen.shelf.set_room(100_000);
+    kitchen.store.save_now();
+    assert_eq!(status.get_untracked(), SaveStatus::Saved);
+}
+
+#[test]
+fn the_example_comes_and_goes_and_the_settings_stay() {
+    let kitchen = Kitchen::set_up();
+    let store = kitchen.store;
+    store
+        .act(Action::ChooseDegrees(Degrees::Fahrenheit))
+        .unwrap();
+    let example = Document {
+        whose: Whose::Example,
+        ..full()
+    };
+    store.show(Whose::Example, Some(example)).unwrap();
+    assert_eq!(store.whose().get_untracked(), Whose::Example);
+    assert_eq!(
+        store.settings().get_untracked().degrees,
+        Degrees::Fahrenheit
+    );
+    assert_eq!(
+        store.settings().get_untracked().language,
+        LanguageChoice::Automatic
+    );
+    store.act(Action::ChooseDegrees(Degrees::Celsius)).unwrap();
+    store.show(Whose::Own, None).unwrap();
+    assert_eq!(store.settings().get_untracked().degrees, Degrees::Celsius);
+    assert_eq!(store.now_is(Clone::clone), set_up());
+    store.show(Whose::Example, None).unwrap();
+    assert_eq!(
+        store.now_is(|document| document.entries.len()),
+        full().entries.len()
+    );
+}
+
+#[test]
+fn a_copy_goes_out_and_comes_in() {
+    let kitchen = Kitchen::set_up();
+    let copy = kitchen.store.copy_text().unwrap();
+    kitchen.store.act(reading(90.0)).unwrap();
+    let decoded = crate::state::saved::decode(&copy).unwrap();
+    kitchen.store.replace(decoded.document).unwrap();
+    assert_eq!(kitchen.store.now_is(Clone::clone), set_up());
+    assert_eq!(
+        kitchen.store.notice().get_untracked(),
+        Some(Notice::CopyBroughtIn)
+    );
+    assert_eq!(kitchen.store.asides().map(|asides| asides.len()), Ok(1));
+}
+
+#[test]
+fn a_language_is_changed_at_once() {
+    let kitchen = Kitchen::set_up();
+    let browser = vec!["en-GB".to_owned()];
+    let words = Words::new(kitchen.store, browser, |tag| LocaleFormat {
+        decimal: if tag.starts_with("es") { ',' } else { '.' },
+        ..LocaleFormat::default()
+    });
+    let room = words.text(|strings| strings.tonight.title);
+    assert_eq!(room.get_untracked(), "Tonight");
+    let choice = LanguageChoice::Chosen(Language::Spanish);
+    kitchen.store.act(Action::ChooseLanguage(choice)).unwrap();
+    assert_eq!(room.get_untracked(), "Esta noche");
+    let litres = words.formats().get_untracked().litres(2.4);
+    assert_eq!(litres, "2,4\u{A0}L");
+}
+
+#[test]
+fn the_first_start_comes_first() {
+    let kitchen = Kitchen::open();
+    let router = Router::new(kitchen.store, Route::Diary(None));
+    assert_eq!(router.route().get_untracked(), Route::Start);
+    router.follow(Route::More(MorePage::Safety));
+    assert_eq!(
+        router.route().get_untracked(),
+        Route::More(MorePage::Safety)
+    );
+    router.follow(Route::Start);
+    kitchen.store.act(set_up_action()).unwrap();
+    assert_eq!(router.route().get_untracked(), Route::Tonight);
+}
+
+#[test]
+fn the_clock_shows_whole_minutes_and_can_be_pinned() {
+    let owner = Owner::new();
+    owner.set();
+    let clock = Clock::new(evening);
+    assert_eq!(clock.now().get_untracked(), at(20, 0));
+    assert_eq!(clock.now_untracked(), evening());
+    clock.pin(Some(at(6, 0)));
+    assert_eq!(clock.now().get_untracked(), at(6, 0));
+    clock.pin(None);
+    clock.tick();
+    assert_eq!(clock.now().get_untracked(), at(20, 0));
+}

@@ -13,5 +13,7 @@ pub mod parse;
 pub mod plan;
 pub mod refused;
 pub mod route;
+#[cfg(test)]
+pub(crate) mod sample;
 pub mod saved;
 pub mod settings;

@@ -3,6 +3,7 @@
 use super::flows::{DONENESS, Flows, NODES, Q, STEAM, X};
 use super::parts::Network;
 use super::pot::{PotPhase, PotState};
+use super::run::TOLERANCE_K;
 use super::state::State;
 use crate::numerics::cubic::Cubic;
 use crate::numerics::rosenbrock::Step;
@@ -11,6 +12,15 @@ use crate::water::CP_J_KGK;
 /// A pot is at the boil when it is this far above the boiling point, K: less than any rounding error of
 /// its neighbours, more than its own, so that a pot that has just gone off the boil is not on it.
 const ABOVE_BOIL_K: f64 = 1e-9;
+
+/// How far past the end of its stretch, or below the least cooking temperature, a state goes before it
+/// switches, K of sensible heat.
+///
+/// Within a step the solver's polynomial is only as good as its error estimate, and can dip by that much where
+/// the true solution rises. Without this margin, twice as wide as the dip, a state on a break point
+/// could switch to and fro without moving on. The formulas go on smoothly past the ends, so the price is
+/// an error of the size already allowed.
+const MARGIN_K: f64 = TOLERANCE_K;
 
 /// A change of one discrete part of the state.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,13 +78,20 @@ fn store_changes(net: &Network<'_>, state: &State, step: &Step<X, Q>, earliest: 
         };
         let index = state.segment[node];
         let segment = net.curve.segment(index);
+        let margin_j = MARGIN_K * net.curve.sensible_j_k();
         if segment.high_j.is_finite() {
             let to = index + 1;
-            earliest.offer(above(segment.high_j), Change::Segment { node, to });
+            earliest.offer(
+                above(segment.high_j + margin_j),
+                Change::Segment { node, to },
+            );
         }
         if segment.low_j.is_finite() {
             let to = index.saturating_sub(1);
-            earliest.offer(below(segment.low_j), Change::Segment { node, to });
+            earliest.offer(
+                below(segment.low_j - margin_j),
+                Change::Segment { node, to },
+            );
         }
         if let (Some((out_j, in_j)), true) = (net.thermostat_j, node == row.thermostat_node) {
             if state.heater_on {
@@ -120,12 +137,18 @@ fn pot_changes(
     let capacity = Cubic::constant(pot.pot.c_dry_j_k).plus(CP_J_KGK, &water);
     if pot.phase == PotPhase::Simple {
         let above = heat.plus(-(net.boiling_c + ABOVE_BOIL_K), &capacity);
-        earliest.offer(above.first_rise(), Change::Phase(PotPhase::Boiling));
+        // The polynomial may touch the boil by its own error; what boils has heat to spare.
+        let boils = above
+            .first_rise()
+            .filter(|fraction| flows.surplus_w(&step.x_at(*fraction)) > 0.0);
+        earliest.offer(boils, Change::Phase(PotPhase::Boiling));
     }
     if let Some(cook) = pot.pot.cook {
         let above = heat.plus(-cook.t_min_c(), &capacity);
         if pot.cooking {
-            let below = Cubic::default().plus(-1.0, &above);
+            let below = Cubic::default()
+                .plus(-1.0, &above)
+                .plus(-MARGIN_K, &capacity);
             earliest.offer(below.first_rise(), Change::Cooking(false));
         } else {
             earliest.offer(above.first_rise(), Change::Cooking(true));

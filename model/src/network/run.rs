@@ -24,7 +24,7 @@ pub struct Span {
 }
 
 /// Error of temperature a step may make, by its own estimate, K.
-const TOLERANCE_K: f64 = 1e-3;
+pub(crate) const TOLERANCE_K: f64 = 1e-3;
 /// The same for doneness.
 const TOLERANCE_DONENESS: f64 = 1e-4;
 /// A step is taken at this length whatever its estimate, s: the solver is L-stable, so what is faster

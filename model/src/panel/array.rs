@@ -46,7 +46,7 @@ impl Array {
         })
     }
 
-    /// Maximum power at standard test conditions. [W]
+    /// Maximum power at standard test conditions. \[W\]
     pub fn rated_w(&self) -> f64 {
         self.max_power(1000.0, 25.0).power_w()
     }
@@ -55,8 +55,8 @@ impl Array {
     ///
     /// # Arguments
     ///
-    /// * `irradiance_w_m2`: on the panels. [W/m2]
-    /// * `cell_c`: of their cells. [degC]
+    /// * `irradiance_w_m2`: on the panels. \[W/m2\]
+    /// * `cell_c`: of their cells. \[degC\]
     pub fn max_power(&self, irradiance_w_m2: f64, cell_c: f64) -> OperatingPoint {
         self.together(self.panel.at(irradiance_w_m2, cell_c).max_power())
     }
@@ -65,20 +65,20 @@ impl Array {
     ///
     /// # Arguments
     ///
-    /// * `irradiance_w_m2`: on the panels. [W/m2]
-    /// * `cell_c`: of their cells. [degC]
-    /// * `load_ohm`: all that lies between the terminals, wire included. [ohm]
+    /// * `irradiance_w_m2`: on the panels. \[W/m2\]
+    /// * `cell_c`: of their cells. \[degC\]
+    /// * `load_ohm`: all that lies between the terminals, wire included. \[ohm\]
     pub fn on_load(&self, irradiance_w_m2: f64, cell_c: f64, load_ohm: f64) -> OperatingPoint {
         let share_ohm = load_ohm * f64::from(self.in_parallel) / f64::from(self.in_series);
         self.together(self.panel.at(irradiance_w_m2, cell_c).on_load(share_ohm))
     }
 
-    /// Open-circuit voltage of all panels together. [V]
+    /// Open-circuit voltage of all panels together. \[V\]
     ///
     /// # Arguments
     ///
-    /// * `irradiance_w_m2`: on the panels. [W/m2]
-    /// * `cell_c`: of their cells. [degC]
+    /// * `irradiance_w_m2`: on the panels. \[W/m2\]
+    /// * `cell_c`: of their cells. \[degC\]
     pub fn open_circuit_v(&self, irradiance_w_m2: f64, cell_c: f64) -> f64 {
         let one_v = self.panel.at(irradiance_w_m2, cell_c).open_circuit_v();
         one_v * f64::from(self.in_series)
@@ -88,8 +88,8 @@ impl Array {
     ///
     /// # Arguments
     ///
-    /// * `irradiance_w_m2`: on the panels. [W/m2]
-    /// * `cell_c`: of their cells. [degC]
+    /// * `irradiance_w_m2`: on the panels. \[W/m2\]
+    /// * `cell_c`: of their cells. \[degC\]
     /// * `n_steps`: into which the voltage is cut, evenly; the curve has one point more.
     pub fn curve(&self, irradiance_w_m2: f64, cell_c: f64, n_steps: u32) -> Vec<OperatingPoint> {
         let diode = self.panel.at(irradiance_w_m2, cell_c);

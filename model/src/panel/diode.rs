@@ -7,9 +7,9 @@ const MAX_STEPS: usize = 200;
 /// Where on its curve a panel works.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct OperatingPoint {
-    /// At the panel's terminals. [V]
+    /// At the panel's terminals. \[V\]
     pub voltage_v: f64,
-    /// Out of the panel. [A]
+    /// Out of the panel. \[A\]
     pub current_a: f64,
 }
 
@@ -20,7 +20,7 @@ impl OperatingPoint {
         current_a: 0.0,
     };
 
-    /// Power out of the panel. [W]
+    /// Power out of the panel. \[W\]
     pub fn power_w(&self) -> f64 {
         self.voltage_v * self.current_a
     }
@@ -32,55 +32,65 @@ impl OperatingPoint {
 /// exponential is ever taken of more than the open-circuit voltage over a, so nothing overflows.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SingleDiode {
-    /// Light current, IL; 0 or more. [A]
+    /// Light current, IL; 0 or more. \[A\]
     pub light_a: f64,
-    /// Diode saturation current, I0; above 0. [A]
+    /// Diode saturation current, I0; above 0. \[A\]
     pub saturation_a: f64,
-    /// Series resistance, Rs; 0 or more. [ohm]
+    /// Series resistance, Rs; 0 or more. \[ohm\]
     pub series_ohm: f64,
-    /// Shunt conductance, 1/Rsh; 0 or more. [S]
+    /// Shunt conductance, 1/Rsh. A fit may make it negative: then at most a fifth of IL over the
+    /// open-circuit voltage. \[S\]
     pub shunt_s: f64,
-    /// Modified ideality factor n Ns k T/q, a; above 0. [V]
+    /// Modified ideality factor n Ns k T/q, a; above 0. \[V\]
     pub thermal_v: f64,
 }
 
 impl SingleDiode {
-    /// Current and its slope at a diode voltage. [A], [A/V]
+    /// Current and its slope at a diode voltage. \[A\], \[A/V\]
     fn at_diode(&self, diode_v: f64) -> (f64, f64) {
         let grown = self.saturation_a * (diode_v / self.thermal_v).exp();
         let current = self.light_a + self.saturation_a - grown - self.shunt_s * diode_v;
         (current, -grown / self.thermal_v - self.shunt_s)
     }
 
-    /// Open-circuit voltage. [V]
+    /// A voltage at or above open circuit, where there is light.
+    fn beyond_open_v(&self) -> f64 {
+        // Without a shunt the logarithm is the answer, with one it is above it. A negative shunt
+        // adds a current that is known once the voltage is, to within a factor of two.
+        let open = |current_a: f64| self.thermal_v * (current_a / self.saturation_a).ln_1p();
+        let extra_a = (-self.shunt_s).max(0.0) * 2.0 * open(self.light_a);
+        open(self.light_a + extra_a)
+    }
+
+    /// Open-circuit voltage. \[V\]
     pub fn open_circuit_v(&self) -> f64 {
         if self.light_a <= 0.0 {
             return 0.0;
         }
-        // Without the shunt this is the answer, with it an upper bound. The current is concave,
-        // so that Newton's method closes in from above and never passes the root.
-        let mut v = self.thermal_v * (self.light_a / self.saturation_a).ln_1p();
+        // The current is concave, so that Newton's method closes in from above and never passes
+        // the root.
+        let mut v = self.beyond_open_v();
         for _ in 0..MAX_STEPS {
             let (current, slope) = self.at_diode(v);
             let step = current / slope;
             v -= step;
-            if step.abs() <= 1e-13 * v.abs() {
+            if step.abs() <= 1e-12 * v.abs() {
                 break;
             }
         }
         v.max(0.0)
     }
 
-    /// Current at a voltage at the terminals; negative above the open-circuit voltage. [A]
+    /// Current at a voltage at the terminals; negative above the open-circuit voltage. \[A\]
     ///
     /// # Arguments
     ///
-    /// * `voltage_v`: 0 to a little above the open-circuit voltage. [V]
+    /// * `voltage_v`: 0 to a little above the open-circuit voltage. \[V\]
     pub fn current_a(&self, voltage_v: f64) -> f64 {
         self.at_diode(self.crossing(self.series_ohm, voltage_v)).0
     }
 
-    /// Short-circuit current. [A]
+    /// Short-circuit current. \[A\]
     pub fn short_circuit_a(&self) -> f64 {
         self.current_a(0.0)
     }
@@ -89,7 +99,7 @@ impl SingleDiode {
     ///
     /// # Arguments
     ///
-    /// * `load_ohm`: all that lies between the terminals, 0 or more. [ohm]
+    /// * `load_ohm`: all that lies between the terminals, 0 or more. \[ohm\]
     pub fn on_load(&self, load_ohm: f64) -> OperatingPoint {
         if self.light_a <= 0.0 {
             return OperatingPoint::NONE;
@@ -111,15 +121,16 @@ impl SingleDiode {
     /// Diode voltage at which Vd = I(Vd) r + v: where the curve meets a resistance behind a
     /// source of voltage.
     fn crossing(&self, resistance_ohm: f64, source_v: f64) -> f64 {
-        // Both are to the right of the crossing; from there Newton's method on a concave, falling
-        // function closes in from one side.
-        let open_v = self.thermal_v * (self.light_a / self.saturation_a).ln_1p();
-        let mut v = (self.light_a * resistance_ohm + source_v).min(open_v.max(source_v));
+        // Both are to the right of the crossing; from there Newton's method on a concave function
+        // closes in from one side.
+        let open_v = self.beyond_open_v().max(source_v);
+        let most_a = self.light_a + (-self.shunt_s).max(0.0) * open_v;
+        let mut v = (most_a * resistance_ohm + source_v).min(open_v);
         for _ in 0..MAX_STEPS {
             let (current, slope) = self.at_diode(v);
             let step = (current * resistance_ohm - v + source_v) / (slope * resistance_ohm - 1.0);
             v -= step;
-            if step.abs() <= 1e-13 * v.abs() {
+            if step.abs() <= 1e-12 * v.abs() {
                 break;
             }
         }
@@ -133,9 +144,10 @@ impl SingleDiode {
             return OperatingPoint::NONE;
         }
         // dP/dVd = 0: positive at 0, negative at open circuit, and once zero between, since the
-        // power has one maximum. Newton's steps, halving where one would leave the bracket.
+        // power has one maximum. Newton's steps, halving where one would leave the bracket, from
+        // the answer for a diode without resistances.
         let (mut low, mut high) = (0.0, open_v);
-        let mut v = 0.85 * open_v;
+        let mut v = open_v - self.thermal_v * (open_v / self.thermal_v).ln_1p();
         for _ in 0..MAX_STEPS {
             let (current, slope) = self.at_diode(v);
             let curvature = (slope + self.shunt_s) / self.thermal_v;
@@ -155,7 +167,7 @@ impl SingleDiode {
             };
             let step = next - v;
             v = next;
-            if step.abs() <= 1e-12 * v {
+            if step.abs() <= 1e-9 * v {
                 break;
             }
         }
@@ -240,18 +252,19 @@ mod tests {
         #[test]
         fn a_load_sits_on_the_curve_and_below_the_maximum(
             light in -9.0..1.5_f64, saturation in -14.0..-5.0_f64, series in 0.0..1.0_f64,
-            shunt in 0.0..0.02_f64, thermal in 0.3..3.0_f64, load in -4.0..6.0_f64,
+            shunt in -0.15..0.3_f64, thermal in 0.3..3.0_f64, load in -4.0..6.0_f64,
         ) {
-            let diode = SingleDiode {
+            let mut diode = SingleDiode {
                 light_a: 10_f64.powf(light),
                 saturation_a: 10_f64.powf(saturation),
                 series_ohm: series,
-                shunt_s: shunt,
+                shunt_s: 0.0,
                 thermal_v: thermal,
             };
+            diode.shunt_s = shunt * diode.light_a / diode.open_circuit_v();
             let load = 10_f64.powf(load);
             let point = diode.on_load(load);
-            prop_assert!(0.0 <= point.power_w());
+            prop_assert!(0.0 <= point.power_w() && point.power_w().is_finite());
             let on_curve = diode.at_diode(point.voltage_v + point.current_a * series).0;
             // Near open circuit the current is the small rest of two large ones.
             prop_assert!((on_curve - point.current_a).abs() < 1e-9 * diode.light_a);

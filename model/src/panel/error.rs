@@ -13,17 +13,17 @@ pub enum PanelError {
     /// Open-circuit voltage is not a number above the voltage at maximum power.
     #[error("open-circuit voltage {v_oc_v} V is not above {v_mp_v} V at maximum power")]
     OpenCircuitVoltage {
-        /// What the sheet says. [V]
+        /// What the sheet says. \[V\]
         v_oc_v: f64,
-        /// What it has to exceed. [V]
+        /// What it has to exceed. \[V\]
         v_mp_v: f64,
     },
     /// Short-circuit current is not a number above the current at maximum power.
     #[error("short-circuit current {i_sc_a} A is not above {i_mp_a} A at maximum power")]
     ShortCircuitCurrent {
-        /// What the sheet says. [A]
+        /// What the sheet says. \[A\]
         i_sc_a: f64,
-        /// What it has to exceed. [A]
+        /// What it has to exceed. \[A\]
         i_mp_a: f64,
     },
     /// The short-circuit current changes by more than 0.5 % per kelvin, or by no number.
@@ -34,12 +34,12 @@ pub enum PanelError {
     /// The open-circuit voltage does not fall by 0.05 to 1 % per kelvin.
     #[error("open-circuit voltage's coefficient {0} V/K is not a fall of 0.05 to 1 % per kelvin")]
     VoltageCoefficient(f64),
-    /// The number of cells does not go with the open-circuit voltage: 0.15 to 3 V a cell.
+    /// The number of cells does not go with the open-circuit voltage: 0.1 to 3 V a cell.
     #[error("{cells} cells do not go with {v_oc_v} V")]
     Cells {
         /// What the sheet says.
         cells: u32,
-        /// The open-circuit voltage. [V]
+        /// The open-circuit voltage. \[V\]
         v_oc_v: f64,
     },
     /// No diode passes through the sheet's points: the maximum-power point is too near to, or

@@ -2,27 +2,30 @@
 
 use crate::panel::{Datasheet, PanelError, SingleDiode};
 
-/// Irradiance of the standard test conditions. [W/m2]
+/// Irradiance of the standard test conditions. \[W/m2\]
 pub const REFERENCE_W_M2: f64 = 1000.0;
-/// Cell temperature of the standard test conditions. [degC]
+/// Cell temperature of the standard test conditions. \[degC\]
 pub const REFERENCE_CELL_C: f64 = 25.0;
-/// Band gap of silicon at 25 degC, De Soto 2006. [eV]
+/// Band gap of silicon at 25 degC, De Soto 2006. \[eV\]
 pub const BAND_GAP_EV: f64 = 1.121;
-/// Change of the band gap as a share of it, De Soto 2006. [1/K]
+/// Change of the band gap as a share of it, De Soto 2006. \[1/K\]
 pub const BAND_GAP_SLOPE_K: f64 = -0.000_267_7;
 
-/// Boltzmann's constant, CODATA 2018. [eV/K]
+/// Boltzmann's constant, CODATA 2018. \[eV/K\]
 const BOLTZMANN_EV_K: f64 = 8.617_333_262e-5;
 const ZERO_C_K: f64 = 273.15;
-/// Distance from 25 degC at which the fit meets the voltage coefficient. [K]
+/// Distance from 25 degC at which the fit meets the voltage coefficient. \[K\]
 const PROBE_K: f64 = 2.0;
 /// Range of a over Voc that is searched: a silicon cell of 0.6 V has 0.026 V times an ideality
 /// of 1 to 1.5, that is 0.04 to 0.065; the rest is room for odd sheets and other materials.
 const A_OF_VOC: (f64, f64) = (0.008, 0.14);
 /// Points of the coarse search for a, and for Rs at each a.
 const SCAN: u32 = 66;
-/// Least shunt conductance over Isc/Voc: a shunt that is not there.
-const LEAST_SHUNT_SHARE: f64 = 1e-9;
+/// Most by which the current may rise from short circuit to Voc for the sake of a sheet that no
+/// true shunt fits, as a share of Isc.
+const MOST_RISE: f64 = 0.15;
+/// Miss of the temperature coefficient that counts as none, as a share of Isc.
+const EXACT: f64 = 1e-11;
 
 /// The five parameters of De Soto's model at standard test conditions.
 ///
@@ -33,17 +36,18 @@ const LEAST_SHUNT_SHARE: f64 = 1e-9;
 /// slope at maximum power is the right one.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct DeSoto {
-    /// Light current, IL. [A]
+    /// Light current, IL. \[A\]
     pub light_a: f64,
-    /// Diode saturation current, I0. [A]
+    /// Diode saturation current, I0. \[A\]
     pub saturation_a: f64,
-    /// Series resistance, Rs. [ohm]
+    /// Series resistance, Rs. \[ohm\]
     pub series_ohm: f64,
-    /// Shunt resistance, Rsh. [ohm]
-    pub shunt_ohm: f64,
-    /// Modified ideality factor, a. [V]
+    /// Shunt conductance, 1/Rsh. About one sheet in five fits no shunt of 0 or more: then it is
+    /// negative, and the current rises by some percent from short circuit to the knee. \[S\]
+    pub shunt_s: f64,
+    /// Modified ideality factor, a. \[V\]
     pub thermal_v: f64,
-    /// Temperature coefficient of the short-circuit current. [A/K]
+    /// Temperature coefficient of the short-circuit current. \[A/K\]
     pub alpha_sc_a_k: f64,
 }
 
@@ -52,7 +56,7 @@ pub struct DeSoto {
 struct Candidate {
     a: f64,
     rs: f64,
-    /// Diode current at open circuit, I0 exp(Voc/a): of the size of Isc where I0 is 1e-10. [A]
+    /// Diode current at open circuit, I0 exp(Voc/a): of the size of Isc where I0 is 1e-10. \[A\]
     knee: f64,
     g: f64,
 }
@@ -61,9 +65,10 @@ impl DeSoto {
     /// Parameters whose curve passes through the sheet's three points, is level in power at the
     /// maximum, and whose open-circuit voltage changes with temperature as the sheet says.
     ///
-    /// Sheets are rounded, and some fit no diode exactly. Then the curve still passes through
-    /// the three points and is level at the maximum, and its change with temperature comes as
-    /// near to the sheet's as a diode with resistances of 0 or more allows.
+    /// Sheets are rounded, and their points come from different panels: about one in five fits
+    /// no diode with a shunt. There a slightly negative shunt meets all five conditions. Where
+    /// even that fails, the curve still passes through the three points and is level at the
+    /// maximum, and its change with temperature comes as near to the sheet's as it can.
     ///
     /// # Arguments
     ///
@@ -83,8 +88,12 @@ impl DeSoto {
         let mut nearest: Option<(f64, Candidate)> = None;
         let mut keep = |candidate: Candidate| {
             let miss = temperature_miss(&sheet, &candidate);
-            if nearest.is_none_or(|(least, _)| miss.abs() < least) {
-                nearest = Some((miss.abs(), candidate));
+            let distance = miss.abs().max(EXACT);
+            let nearer = nearest.is_none_or(|(least, best)| {
+                distance < least || (distance <= least && best.g < candidate.g)
+            });
+            if nearer {
+                nearest = Some((distance, candidate));
             }
             miss
         };
@@ -112,9 +121,9 @@ impl DeSoto {
                         (_, None) => false,
                     };
                     if same_side {
-                        low = middle
+                        low = middle;
                     } else {
-                        high = middle
+                        high = middle;
                     }
                 }
             }
@@ -125,13 +134,12 @@ impl DeSoto {
     }
 
     fn of(sheet: &Datasheet, best: &Candidate) -> Self {
-        let g = best.g.max(LEAST_SHUNT_SHARE * sheet.i_sc_a / sheet.v_oc_v);
         let saturation_a = best.knee * (-sheet.v_oc_v / best.a).exp();
         Self {
             light_a: best.knee - saturation_a + best.g * sheet.v_oc_v,
             saturation_a,
             series_ohm: best.rs,
-            shunt_ohm: 1.0 / g,
+            shunt_s: best.g,
             thermal_v: best.a,
             alpha_sc_a_k: sheet.alpha_sc_a_k,
         }
@@ -141,8 +149,8 @@ impl DeSoto {
     ///
     /// # Arguments
     ///
-    /// * `irradiance_w_m2`: on the panel; 0 or less is darkness. [W/m2]
-    /// * `cell_c`: of its cells, -60 to 150. [degC]
+    /// * `irradiance_w_m2`: on the panel; 0 or less is darkness. \[W/m2\]
+    /// * `cell_c`: of its cells, -60 to 150. \[degC\]
     pub fn at(&self, irradiance_w_m2: f64, cell_c: f64) -> SingleDiode {
         let light = irradiance_w_m2.max(0.0) / REFERENCE_W_M2;
         let warmer_k = cell_c - REFERENCE_CELL_C;
@@ -150,7 +158,7 @@ impl DeSoto {
             light_a: (light * (self.light_a + self.alpha_sc_a_k * warmer_k)).max(0.0),
             saturation_a: self.saturation_a * saturation_growth(warmer_k),
             series_ohm: self.series_ohm,
-            shunt_s: light / self.shunt_ohm,
+            shunt_s: light * self.shunt_s,
             thermal_v: self.thermal_v * thermal_growth(warmer_k),
         }
     }
@@ -185,11 +193,13 @@ fn temperature_miss(sheet: &Datasheet, candidate: &Candidate) -> f64 {
 }
 
 /// The curve with this a through the three points, level in power at the maximum, if there is
-/// one with a series and a shunt resistance of 0 or more.
+/// one with a series resistance of 0 or more and a shunt that is not too far from one. Of several
+/// the one with the most shunt.
 fn through_points(sheet: &Datasheet, a: f64) -> Option<Candidate> {
     // Beyond this the diode at maximum power would see more than Voc.
     let most_rs = (sheet.v_oc_v - sheet.v_mp_v) / sheet.i_mp_a;
     let mut before: Option<(f64, f64)> = None;
+    let mut found: Option<Candidate> = None;
     for idx in 0..SCAN {
         let rs = most_rs * f64::from(idx) / f64::from(SCAN);
         let here = slope_miss(sheet, a, rs).map(|(miss, _)| (rs, miss));
@@ -200,20 +210,21 @@ fn through_points(sheet: &Datasheet, a: f64) -> Option<Candidate> {
                 let middle = 0.5 * (low + high);
                 let (miss, _) = slope_miss(sheet, a, middle)?;
                 if 0.0 < low_miss * miss {
-                    low = middle
+                    low = middle;
                 } else {
-                    high = middle
+                    high = middle;
                 }
             }
-            let rs = 0.5 * (low + high);
-            let (_, candidate) = slope_miss(sheet, a, rs)?;
-            if 0.0 <= candidate.g {
-                return Some(candidate);
+            let (_, candidate) = slope_miss(sheet, a, 0.5 * (low + high))?;
+            if -MOST_RISE * sheet.i_sc_a / sheet.v_oc_v <= candidate.g
+                && found.is_none_or(|other| other.g < candidate.g)
+            {
+                found = Some(candidate);
             }
         }
         before = here;
     }
-    None
+    found
 }
 
 /// For one a and Rs the three points fix IL, I0 and the shunt. How far the curve's slope at

@@ -3,7 +3,7 @@
 use crate::panel::{Array, PanelError};
 use crate::sun::PlaneState;
 
-/// Temperature at which an element's resistance is given. [degC]
+/// Temperature at which an element's resistance is given. \[degC\]
 const ELEMENT_REFERENCE_C: f64 = 20.0;
 
 /// How the resistor takes its power from the panel.
@@ -24,12 +24,12 @@ pub enum Drive {
 pub struct Heater {
     /// Straight or through a tracker.
     pub drive: Drive,
-    /// Of the element at 20 degC, 0.001 to 100000. [ohm]
+    /// Of the element at 20 degC, 0.001 to 100000. \[ohm\]
     pub resistance_ohm: f64,
-    /// Of the wires from the panel and back, 0 to 1000. Their heat is lost. [ohm]
+    /// Of the wires from the panel and back, 0 to 1000. Their heat is lost. \[ohm\]
     pub wire_ohm: f64,
     /// Change of the element's resistance as a share of that at 20 degC. Nickel-chromium has
-    /// about 0.0001, a lamp's tungsten 0.0045 (from memory); 0 where nobody knows. [1/K]
+    /// about 0.0001, a lamp's tungsten 0.0045 (from memory); 0 where nobody knows. \[1/K\]
     pub alpha_per_k: f64,
 }
 
@@ -62,7 +62,7 @@ impl Heater {
     ///
     /// # Arguments
     ///
-    /// * `element_c`: -60 to 1500. [degC]
+    /// * `element_c`: -60 to 1500. \[degC\]
     ///
     /// # Errors
     ///
@@ -86,13 +86,13 @@ impl Heater {
     /// # Arguments
     ///
     /// * `array`: the panels it hangs on.
-    /// * `irradiance_w_m2`: on the panels. [W/m2]
-    /// * `cell_c`: of their cells. [degC]
+    /// * `irradiance_w_m2`: on the panels. \[W/m2\]
+    /// * `cell_c`: of their cells. \[degC\]
     ///
     /// # Returns
     ///
     /// 0 in the dark, never above the array's maximum power. The element is taken at 20 degC:
-    /// see [`Heater::at_element_c`]. [W]
+    /// see [`Heater::at_element_c`]. \[W\]
     ///
     /// # Example
     ///
@@ -131,7 +131,7 @@ impl Heater {
     ///
     /// # Returns
     ///
-    /// As [`Heater::heat_w`]. [W]
+    /// As [`Heater::heat_w`]. \[W\]
     pub fn mean_heat_w(&self, array: &Array, states: &[PlaneState]) -> f64 {
         states
             .iter()

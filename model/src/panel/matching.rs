@@ -14,7 +14,7 @@ const FINE: f64 = 1e-4;
 /// A resistance and what it takes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BestResistance {
-    /// Of the element, hot, without the wire. [ohm]
+    /// Of the element, hot, without the wire. \[ohm\]
     pub resistance_ohm: f64,
     /// Its heat over the days as a share of the energy at the panels' maximum power.
     pub share: f64,
@@ -44,7 +44,7 @@ pub fn match_share(array: &Array, heater: &Heater, days: &[IrradianceSeries]) ->
 /// # Arguments
 ///
 /// * `array`: the panels.
-/// * `wire_ohm`: of the wires to the element and back, 0 to 1000. [ohm]
+/// * `wire_ohm`: of the wires to the element and back, 0 to 1000. \[ohm\]
 /// * `days`: the typical days of a year, as [`crate::sun::typical_year`] makes them.
 ///
 /// # Errors
@@ -121,7 +121,7 @@ fn light_of(days: &[IrradianceSeries]) -> Vec<PlaneState> {
         .collect()
 }
 
-/// Energy of the panels at their maximum power. [J]
+/// Energy of the panels at their maximum power. \[J\]
 fn energy_at_maximum(array: &Array, light: &[PlaneState]) -> f64 {
     light
         .iter()

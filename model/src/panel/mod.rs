@@ -27,3 +27,6 @@ pub use fit::{BAND_GAP_EV, BAND_GAP_SLOPE_K, DeSoto, REFERENCE_CELL_C, REFERENCE
 pub use heater::{Drive, Heater};
 pub use matching::{BestResistance, best_resistance, match_share};
 pub use table::HeatTable;
+
+#[cfg(test)]
+mod laws;

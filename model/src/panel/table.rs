@@ -22,7 +22,7 @@ const ROW: usize = LIGHT_STEPS + 1;
 pub struct HeatTable {
     array: Array,
     heater: Heater,
-    /// Row by row of cell temperature, each by irradiance. [W]
+    /// Row by row of cell temperature, each by irradiance. \[W\]
     heat_w: Vec<f64>,
 }
 
@@ -60,12 +60,12 @@ impl HeatTable {
     ///
     /// # Arguments
     ///
-    /// * `irradiance_w_m2`: on the panels; 0 or less is darkness. [W/m2]
-    /// * `cell_c`: of their cells. [degC]
+    /// * `irradiance_w_m2`: on the panels; 0 or less is darkness. \[W/m2\]
+    /// * `cell_c`: of their cells. \[degC\]
     ///
     /// # Returns
     ///
-    /// [W]
+    /// \[W\]
     pub fn heat_w(&self, irradiance_w_m2: f64, cell_c: f64) -> f64 {
         if irradiance_w_m2 <= 0.0 {
             return 0.0;
@@ -84,7 +84,7 @@ impl HeatTable {
     ///
     /// # Returns
     ///
-    /// [W]
+    /// \[W\]
     pub fn mean_heat_w(&self, states: &[PlaneState]) -> f64 {
         states
             .iter()

@@ -4,9 +4,9 @@ use chrono::{Datelike, NaiveDate};
 
 use crate::sun::SunError;
 
-/// The first day the solar position is offered for: 1 January 1950. [days since 1970-01-01]
+/// The first day the solar position is offered for: 1 January 1950. \[days since 1970-01-01\]
 pub const FIRST_DAY: i32 = -7_305;
-/// The last day the solar position is offered for: 31 December 2100. [days since 1970-01-01]
+/// The last day the solar position is offered for: 31 December 2100. \[days since 1970-01-01\]
 pub const LAST_DAY: i32 = 47_846;
 
 /// 1970-01-01 in days since 1 January of the year 1, which itself counts as day 1.
@@ -16,7 +16,7 @@ const EPOCH_FROM_CE: i32 = 719_163;
 ///
 /// # Arguments
 ///
-/// * `day`: [`FIRST_DAY`] to [`LAST_DAY`]. [days since 1970-01-01]
+/// * `day`: [`FIRST_DAY`] to [`LAST_DAY`]. \[days since 1970-01-01\]
 ///
 /// # Returns
 ///

@@ -2,13 +2,13 @@
 
 use std::f64::consts::TAU;
 
-/// Radiation on a surface facing the sun outside the air, at the mean distance. [W/m2]
+/// Radiation on a surface facing the sun outside the air, at the mean distance. \[W/m2\]
 ///
 /// The value that goes with the Fourier series of Spencer as pvlib 0.16.1 uses it.
 pub const SOLAR_CONSTANT_W_M2: f64 = 1366.1;
 
 /// Beyond this zenith angle the Erbs split calls all light diffuse: the division by a small
-/// cosine would make beams of hundreds of W/m2 out of nothing. pvlib 0.16.1's limit. [deg]
+/// cosine would make beams of hundreds of W/m2 out of nothing. pvlib 0.16.1's limit. \[deg\]
 const NO_BEAM_BEYOND_ZENITH_DEG: f64 = 87.0;
 /// Least cosine of the zenith angle in the clearness index. pvlib 0.16.1's limit.
 const LEAST_COS_ZENITH: f64 = 0.065;
@@ -23,7 +23,7 @@ const LEAST_COS_ZENITH: f64 = 0.065;
 ///
 /// # Returns
 ///
-/// 1320 to 1415. [W/m2]
+/// 1320 to 1415. \[W/m2\]
 ///
 /// # Sources
 ///
@@ -46,11 +46,11 @@ pub fn extraterrestrial_normal_w_m2(day_of_year: u32) -> f64 {
 ///
 /// # Arguments
 ///
-/// * `zenith_deg`: without refraction. [deg]
+/// * `zenith_deg`: without refraction. \[deg\]
 ///
 /// # Returns
 ///
-/// 0 with the sun at or below the horizon, up to 1035. [W/m2]
+/// 0 with the sun at or below the horizon, up to 1035. \[W/m2\]
 ///
 /// # Sources
 ///
@@ -67,9 +67,9 @@ pub fn haurwitz_ghi_w_m2(zenith_deg: f64) -> f64 {
 /// Light divided into what comes straight from the sun and what comes from the whole sky.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Split {
-    /// Diffuse light on level ground. [W/m2]
+    /// Diffuse light on level ground. \[W/m2\]
     pub dhi_w_m2: f64,
-    /// Beam on a surface facing the sun. [W/m2]
+    /// Beam on a surface facing the sun. \[W/m2\]
     pub dni_w_m2: f64,
 }
 
@@ -80,9 +80,9 @@ pub struct Split {
 ///
 /// # Arguments
 ///
-/// * `ghi_w_m2`: global horizontal irradiance, 0 or more. [W/m2]
-/// * `zenith_deg`: without refraction. [deg]
-/// * `extraterrestrial_w_m2`: on a surface facing the sun. [W/m2]
+/// * `ghi_w_m2`: global horizontal irradiance, 0 or more. \[W/m2\]
+/// * `zenith_deg`: without refraction. \[deg\]
+/// * `extraterrestrial_w_m2`: on a surface facing the sun. \[W/m2\]
 ///
 /// # Sources
 ///

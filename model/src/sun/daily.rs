@@ -6,10 +6,10 @@ use crate::sun::SunError;
 use crate::sun::error::within;
 
 /// How far logged hours of sunshine may exceed the day before they are refused. People log to
-/// the nearest half hour. Such a log counts as sunshine from sunrise to sunset. [h]
+/// the nearest half hour. Such a log counts as sunshine from sunrise to sunset. \[h\]
 pub const ROUNDING_H: f64 = 0.25;
 
-/// Solar constant of FAO-56, eq. 21. [MJ/m2 min]
+/// Solar constant of FAO-56, eq. 21. \[MJ/m2 min\]
 const FAO_SOLAR_CONSTANT_MJ_M2_MIN: f64 = 0.0820;
 
 /// What the heavens alone decide about a day at a latitude.
@@ -20,9 +20,9 @@ const FAO_SOLAR_CONSTANT_MJ_M2_MIN: f64 = 0.0820;
 /// and Drainage Paper 56 (1998), eqs. 21 to 25, 34 and 35.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SolarDay {
-    /// Radiation on level ground without air, Ra. [MJ/m2]
+    /// Radiation on level ground without air, Ra. \[MJ/m2\]
     pub extraterrestrial_mj_m2: f64,
-    /// Hours from sunrise to sunset, N, of the sun's centre without refraction. [h]
+    /// Hours from sunrise to sunset, N, of the sun's centre without refraction. \[h\]
     pub daylight_h: f64,
 }
 
@@ -33,7 +33,7 @@ impl SolarDay {
     ///
     /// # Arguments
     ///
-    /// * `latitude_deg`: north positive, -90 to 90. [deg]
+    /// * `latitude_deg`: north positive, -90 to 90. \[deg\]
     /// * `day_of_year`: 1 to 366.
     ///
     /// # Errors
@@ -87,7 +87,7 @@ impl SolarDay {
     ///
     /// # Arguments
     ///
-    /// * `sun_hours`: hours with sharp shadows, n. [h]
+    /// * `sun_hours`: hours with sharp shadows, n. \[h\]
     ///
     /// # Returns
     ///
@@ -119,11 +119,11 @@ impl SolarDay {
     ///
     /// # Arguments
     ///
-    /// * `sun_hours`: hours with sharp shadows, n. [h]
+    /// * `sun_hours`: hours with sharp shadows, n. \[h\]
     ///
     /// # Returns
     ///
-    /// The day's radiation. [MJ/m2]
+    /// The day's radiation. \[MJ/m2\]
     ///
     /// # Errors
     ///

@@ -40,9 +40,9 @@ pub enum SunError {
     /// A month's night is warmer than its day.
     #[error("nights of {night_c} degC are warmer than days of {day_c} degC")]
     NightWarmerThanDay {
-        /// The month's afternoon temperature. [degC]
+        /// The month's afternoon temperature. \[degC\]
         day_c: f64,
-        /// The month's temperature before dawn. [degC]
+        /// The month's temperature before dawn. \[degC\]
         night_c: f64,
     },
     /// Logged hours of sunshine are negative or not a number.
@@ -51,9 +51,9 @@ pub enum SunError {
     /// More sunshine was logged than the day is long.
     #[error("{logged_h} h of sunshine were logged, but the day has {possible_h:.1} h")]
     SunHoursExceedDay {
-        /// What was logged. [h]
+        /// What was logged. \[h\]
         logged_h: f64,
-        /// Sunrise to sunset that day. [h]
+        /// Sunrise to sunset that day. \[h\]
         possible_h: f64,
     },
     /// A share of the possible sunshine is not a number from 0 to 1.

@@ -6,7 +6,7 @@ use crate::sun::{HourSky, Sky, SkyState, SolarDay, SunError};
 /// What was logged about the sun of one day.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum DayLog {
-    /// Hours with sharp shadows in the whole day. [h]
+    /// Hours with sharp shadows in the whole day. \[h\]
     SunHours(f64),
     /// One sky for each hour of the household's clock, 0 to 23; `None` where none was logged.
     Hourly([Option<Sky>; 24]),
@@ -25,6 +25,9 @@ pub enum Unlogged {
 const UNSEEN_RELATIVE_SD: f64 = 0.50;
 /// How far the FAO's relation is off for one day. From memory.
 const ANGSTROM_RELATIVE_SD: f64 = 0.12;
+/// How far brighter and darker cloud are from the mean of the hours without sun, as a share of
+/// it: overcast skies range from about 0.15 to 0.6 of a clear one. From memory.
+const DULL_SPREAD: f64 = 0.4;
 /// Share of the clear-sky light that is left while the sun does not cast shadows: the FAO's
 /// overcast day over its clear day, 0.25 / 0.75. Only the spread between hours rests on it.
 const SHADOWLESS_INDEX: f64 = 1.0 / 3.0;
@@ -110,7 +113,7 @@ fn mean_of(hours: &[HourSky]) -> HourSky {
 /// n of about 0.9 N, and less in a low winter sun.
 ///
 /// Since nobody knows which hours were sunny, each is sunny with the weight n/N, and what is
-/// left of Rs comes while it is not.
+/// left of Rs comes while it is not, half of that time under brighter cloud than the other half.
 pub(super) fn sky_of_sun_hours(
     sun_hours: f64,
     day: SolarDay,
@@ -141,14 +144,20 @@ pub(super) fn sky_of_sun_hours(
     } else {
         0.0
     };
-    let states = [(sunny, sunny_index), (dull, dull_index)]
-        .into_iter()
-        .filter(|&(weight, _)| 0.0 < weight)
-        .map(|(weight, clear_sky_index)| SkyState {
-            weight,
-            clear_sky_index,
-        })
-        .collect();
+    let spread = (DULL_SPREAD * dull_index).min((1.0 - dull_index).max(0.0));
+    let half = 0.5 * dull;
+    let states = [
+        (sunny, sunny_index),
+        (half, dull_index + spread),
+        (half, dull_index - spread),
+    ]
+    .into_iter()
+    .filter(|&(weight, _)| 0.0 < weight)
+    .map(|(weight, clear_sky_index)| SkyState {
+        weight,
+        clear_sky_index,
+    })
+    .collect();
     Ok(HourSky {
         states,
         relative_sd: ANGSTROM_RELATIVE_SD.hypot(between),

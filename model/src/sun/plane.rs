@@ -6,9 +6,9 @@ use crate::sun::{Split, SunError, SunPosition};
 /// How the panel is mounted.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Plane {
-    /// 0 lying flat, 90 upright. [deg]
+    /// 0 lying flat, 90 upright. \[deg\]
     pub tilt_deg: f64,
-    /// Where its face looks, from north clockwise: 180 is south. [deg]
+    /// Where its face looks, from north clockwise: 180 is south. \[deg\]
     pub azimuth_deg: f64,
     /// Share of the light that the ground in front reflects: grass and soil about 0.2.
     pub albedo: f64,
@@ -35,12 +35,12 @@ impl Plane {
     /// # Arguments
     ///
     /// * `sun`: where it stands.
-    /// * `ghi_w_m2`: global horizontal irradiance. [W/m2]
+    /// * `ghi_w_m2`: global horizontal irradiance. \[W/m2\]
     /// * `split`: the same light, divided.
     ///
     /// # Returns
     ///
-    /// 0 or more. [W/m2]
+    /// 0 or more. \[W/m2\]
     ///
     /// # Sources
     ///
@@ -63,13 +63,13 @@ impl Plane {
 ///
 /// # Arguments
 ///
-/// * `irradiance_w_m2`: on the panel. [W/m2]
-/// * `air_c`: air temperature. [degC]
-/// * `wind_m_s`: at the panel. [m/s]
+/// * `irradiance_w_m2`: on the panel. \[W/m2\]
+/// * `air_c`: air temperature. \[degC\]
+/// * `wind_m_s`: at the panel. \[m/s\]
 ///
 /// # Returns
 ///
-/// Cell temperature. [degC]
+/// Cell temperature. \[degC\]
 ///
 /// # Sources
 ///

@@ -10,7 +10,7 @@ use crate::sun::{
 const DAY_S: u32 = 86_400;
 /// The fifteenth of each month, the FAO's day for a month, counted from 1 January 2026.
 const MID_MONTH_DAYS: [i32; 12] = [14, 45, 73, 104, 134, 165, 195, 226, 257, 287, 318, 348];
-/// 1 January 2026. [days since 1970-01-01]
+/// 1 January 2026. \[days since 1970-01-01\]
 const NEW_YEAR_2026: i32 = 20_454;
 
 /// Where the panel stands and how.
@@ -22,7 +22,7 @@ pub struct Setting {
     pub air: AirYear,
     /// The panel's tilt and direction.
     pub plane: Plane,
-    /// Wind at the panel; 1 m/s when nobody knows. [m/s]
+    /// Wind at the panel; 1 m/s when nobody knows. \[m/s\]
     pub wind_m_s: f64,
 }
 
@@ -31,22 +31,22 @@ pub struct Setting {
 pub struct PlaneState {
     /// Share of the step. The shares of a step add up to 1.
     pub weight: f64,
-    /// On the panel's plane. [W/m2]
+    /// On the panel's plane. \[W/m2\]
     pub irradiance_w_m2: f64,
-    /// Of the panel's cells, as if the state had lasted for some minutes. [degC]
+    /// Of the panel's cells, as if the state had lasted for some minutes. \[degC\]
     pub cell_c: f64,
 }
 
 /// A time step of the day. Its sun is the sun in the middle of the step.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SeriesStep {
-    /// When it begins, after midnight of the household's clock. [s]
+    /// When it begins, after midnight of the household's clock. \[s\]
     pub start_s: u32,
     /// Where the sun stands.
     pub sun: SunPosition,
-    /// Air temperature. [degC]
+    /// Air temperature. \[degC\]
     pub air_c: f64,
-    /// Mean global horizontal irradiance. [W/m2]
+    /// Mean global horizontal irradiance. \[W/m2\]
     pub ghi_w_m2: f64,
     /// The light on the panel: one state or a few by day, none by night.
     pub states: Vec<PlaneState>,
@@ -56,7 +56,7 @@ pub struct SeriesStep {
 }
 
 impl SeriesStep {
-    /// Mean irradiance on the panel. [W/m2]
+    /// Mean irradiance on the panel. \[W/m2\]
     pub fn plane_w_m2(&self) -> f64 {
         self.states
             .iter()
@@ -68,9 +68,9 @@ impl SeriesStep {
 /// The light of one day on the household's clock.
 #[derive(Debug, Clone, PartialEq)]
 pub struct IrradianceSeries {
-    /// The day. [days since 1970-01-01]
+    /// The day. \[days since 1970-01-01\]
     pub local_day: i32,
-    /// Length of each step. [s]
+    /// Length of each step. \[s\]
     pub step_s: u32,
     /// From midnight to midnight.
     pub steps: Vec<SeriesStep>,
@@ -82,10 +82,10 @@ impl IrradianceSeries {
     /// # Arguments
     ///
     /// * `setting`: the panel's place, air and mounting.
-    /// * `local_day`: on the household's clock, 1950 to 2100. [days since 1970-01-01]
+    /// * `local_day`: on the household's clock, 1950 to 2100. \[days since 1970-01-01\]
     /// * `log`: what the household saw.
     /// * `unlogged`: what to take for hours without an entry.
-    /// * `step_min`: a divisor of 60; 15 to 30 is fine enough for a day's heat. [min]
+    /// * `step_min`: a divisor of 60; 15 to 30 is fine enough for a day's heat. \[min\]
     ///
     /// # Errors
     ///
@@ -130,7 +130,7 @@ impl IrradianceSeries {
         Ok(clear.under(&skies))
     }
 
-    /// The day's radiation on level ground. [J/m2]
+    /// The day's radiation on level ground. \[J/m2\]
     pub fn horizontal_j_m2(&self) -> f64 {
         self.steps
             .iter()
@@ -138,7 +138,7 @@ impl IrradianceSeries {
             .sum()
     }
 
-    /// The day's radiation on the panel. [J/m2]
+    /// The day's radiation on the panel. \[J/m2\]
     pub fn plane_j_m2(&self) -> f64 {
         self.steps
             .iter()
@@ -159,7 +159,7 @@ impl IrradianceSeries {
 ///
 /// * `setting`: the panel's place, air and mounting.
 /// * `sunshine_share`: sharp shadows over daylight, n/N, a mean of the year; 0 to 1.
-/// * `step_min`: a divisor of 60. [min]
+/// * `step_min`: a divisor of 60. \[min\]
 ///
 /// # Errors
 ///

@@ -4,7 +4,7 @@ use super::*;
 use crate::sun::Sky;
 use proptest::prelude::*;
 
-/// 21 March 2026. [days since 1970-01-01]
+/// 21 March 2026. \[days since 1970-01-01\]
 const EQUINOX: i32 = 20_533;
 
 fn setting(latitude_deg: f64, longitude_deg: f64, utc_offset_min: i32) -> Setting {

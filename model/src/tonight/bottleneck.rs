@@ -15,11 +15,11 @@ use crate::tonight::hold::water;
 use crate::tonight::track::{PotWatch, Track};
 use crate::tonight::{Leaning, Rig, Site, TonightError, Weather};
 
-/// The pot must boil within this of sunset, and then stays in for all of it. [s]
+/// The pot must boil within this of sunset, and then stays in for all of it. \[s\]
 const WITHIN_S: i64 = 3600;
 /// Days of the same kind, one after another: by the last the store no longer remembers the first.
 const DAYS: i32 = 4;
-/// The least and the most water sought. [kg]
+/// The least and the most water sought. \[kg\]
 const SOUGHT_KG: (f64, f64) = (0.1, 60.0);
 /// How closely the water is found, as a share of it.
 const CLOSE: f64 = 0.03;
@@ -103,7 +103,7 @@ impl Trial {
     }
 
     /// The most water of 20 °C that boils within an hour of sunset, every evening; 0 where not
-    /// even a cup does. In a pot like the household's, as if it held any amount. [L]
+    /// even a cup does. In a pot like the household's, as if it held any amount. \[L\]
     ///
     /// # Errors
     ///

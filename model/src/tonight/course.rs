@@ -174,7 +174,7 @@ fn inside(intervals: &[Interval], at: LocalTime) -> bool {
     intervals.iter().any(|&(from, to)| from <= at && at < to)
 }
 
-/// Local time as the network counts it. [s]
+/// Local time as the network counts it. \[s\]
 #[expect(clippy::cast_precision_loss, reason = "exact for 285 million years")]
 pub(super) fn seconds(at: LocalTime) -> f64 {
     at.0 as f64

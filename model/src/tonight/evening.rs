@@ -13,9 +13,11 @@ use crate::tonight::{Leaning, Point, Rig, Site, TonightError, Weather};
 
 /// Days carried through before now: a store forgets what it held within two or three.
 const DAYS_BACK: i32 = 14;
+/// Days carried through before now for the leanings, which are not plotted.
+const DAYS_BACK_LEANING: i32 = 5;
 /// Days worked out after today.
 const DAYS_AHEAD: i32 = 2;
-/// Step of the points kept of the past. [s]
+/// Step of the points kept of the past. \[s\]
 const POINT_STEP_S: f64 = 1800.0;
 
 /// The store as it is thought to be now.
@@ -25,7 +27,7 @@ pub struct StoreNow {
     pub store_c: f64,
     /// The same, leaning against and in favour of the cook. [°C]
     pub band_c: (f64, f64),
-    /// Litres of water of 20 °C that the heat above the boil would bring to the boil. [L]
+    /// Litres of water of 20 °C that the heat above the boil would bring to the boil. \[L\]
     pub litres: f64,
     /// Share of the useful span, boil to cut-out, that is full: 0 to 1.
     pub full_share: f64,
@@ -95,15 +97,10 @@ impl Evening {
             (first, from),
             &mut points,
         )?;
+        let lately = first.max(today.plus(-DAYS_BACK_LEANING));
         let leaning = |leaning| {
-            carried(
-                &rig,
-                &weather,
-                journal,
-                leaning,
-                (first, from),
-                &mut Track::default(),
-            )
+            let unwatched = &mut Track::default();
+            carried(&rig, &weather, journal, leaning, (lately, from), unwatched)
         };
         let states = [
             as_told,

@@ -5,7 +5,7 @@ use crate::panel::Drive;
 use crate::place::AirYear;
 use crate::tonight::{CoolDown, LightLine, Rig, Site, TonightError, light_lines};
 
-/// Water whose time to boil is told. [kg]
+/// Water whose time to boil is told. \[kg\]
 const LITRE_KG: f64 = 1.0;
 /// Months of a year.
 const MONTHS: f64 = 12.0;
@@ -19,25 +19,25 @@ pub struct Figures {
     pub boiling_c: f64,
     /// Where the thermostat cuts out. [°C]
     pub cutout_c: f64,
-    /// Heat from the boil to the cut-out. [J]
+    /// Heat from the boil to the cut-out. \[J\]
     pub capacity_j: f64,
-    /// The same as water of 20 °C that it brings to the boil. [L]
+    /// The same as water of 20 °C that it brings to the boil. \[L\]
     pub capacity_l: f64,
     /// The full store as it cools.
     pub cool: CoolDown,
-    /// What is left after a night, as water. [L]
+    /// What is left after a night, as water. \[L\]
     pub after_night_l: f64,
-    /// What the jacket lets out with the store at the cut-out. [W]
+    /// What the jacket lets out with the store at the cut-out. \[W\]
     pub loss_w: f64,
-    /// The same by the kelvin. [W/K]
+    /// The same by the kelvin. \[W/K\]
     pub loss_w_k: f64,
     /// The outer face of the jacket then; not known where the loss was measured. [°C]
     pub outer_face_c: Option<f64>,
-    /// From the store to the food. [W/K]
+    /// From the store to the food. \[W/K\]
     pub seat_w_k: f64,
-    /// Into water at the boil from a store at the cut-out. [W]
+    /// Into water at the boil from a store at the cut-out. \[W\]
     pub seat_w: f64,
-    /// How long a litre takes in a full store; `None` where it never boils. [s]
+    /// How long a litre takes in a full store; `None` where it never boils. \[s\]
     pub litre_s: Option<f64>,
     /// Melting range of the medium that melts. [°C]
     pub melting_c: Option<(f64, f64)>,

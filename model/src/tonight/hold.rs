@@ -9,11 +9,11 @@ use crate::tonight::rig::FRESH_WATER_C;
 use crate::tonight::track::{PotWatch, Track};
 use crate::tonight::{Leaning, Rig, TonightError};
 
-/// A night without sun, as cooks count it. [s]
+/// A night without sun, as cooks count it. \[s\]
 const NIGHT_S: f64 = 12.0 * 3600.0;
-/// A pot that does not boil within this is taken never to boil. [s]
+/// A pot that does not boil within this is taken never to boil. \[s\]
 const PATIENCE_S: f64 = 12.0 * 3600.0;
-/// Steps of the points, so that each divides whole hours or days. [s]
+/// Steps of the points, so that each divides whole hours or days. \[s\]
 const STEPS_S: [f64; 9] = [
     600.0, 900.0, 1800.0, 3600.0, 7200.0, 14_400.0, 21_600.0, 43_200.0, 86_400.0,
 ];
@@ -26,19 +26,19 @@ const MOST_POINTS: usize = 160;
 #[derive(Debug, Clone, PartialEq)]
 pub struct CoolDown {
     /// How long it takes from the cut-out to the local boil; `None` where the cut-out is not
-    /// above the boil, or where it takes longer than was followed. [s]
+    /// above the boil, or where it takes longer than was followed. \[s\]
     pub hold_s: Option<f64>,
     /// Store after a night of twelve hours. [°C]
     pub after_night_c: f64,
-    /// Heat in it then, above 0 °C. [J]
+    /// Heat in it then, above 0 °C. \[J\]
     pub after_night_j: f64,
     /// Time since the cut-out and temperature, at even steps until some time after the boil is
-    /// passed. [s, °C]
+    /// passed. \[s, °C\]
     pub points: Vec<(f64, f64)>,
 }
 
 impl Rig {
-    /// Heat from the local boil to the cut-out; 0 where the cut-out is below the boil. [J]
+    /// Heat from the local boil to the cut-out; 0 where the cut-out is below the boil. \[J\]
     ///
     /// # Errors
     ///
@@ -49,7 +49,7 @@ impl Rig {
     }
 
     /// Heat that passes through the seat at first, into water at the local boil, from a store at
-    /// the cut-out. [W]
+    /// the cut-out. \[W\]
     ///
     /// # Errors
     ///
@@ -100,7 +100,7 @@ impl Rig {
     }
 
     /// How long so much water of 20 °C takes to boil, the pot put into a full store and its lid
-    /// on; `None` where it does not within half a day. [s]
+    /// on; `None` where it does not within half a day. \[s\]
     ///
     /// # Errors
     ///

@@ -29,12 +29,12 @@ const LUMPED_BIOT: f64 = 0.3;
 /// Temperature of the pot for which the seat's conductance is taken. [°C]
 const POT_IN_SEAT_C: f64 = 80.0;
 /// What an open cooker loses from the store's face: convection and radiation of a dull hot face.
-/// Common practice, no source. [W/(m² K)]
+/// Common practice, no source. \[W/(m² K)\]
 const OPEN_FACE_W_M2K: f64 = 15.0;
 /// Water's rise to the boil is told for water of this temperature. [°C]
 pub(super) const FRESH_WATER_C: f64 = 20.0;
 
-/// A thermometer this near the melting range says nothing of how much has melted. [K]
+/// A thermometer this near the melting range says nothing of how much has melted. \[K\]
 const MELTING_MARGIN_K: f64 = 2.0;
 
 /// Where the household lives.
@@ -159,12 +159,12 @@ impl Rig {
         self.cutout_c
     }
 
-    /// Steady loss through the jacket. [W/K]
+    /// Steady loss through the jacket. \[W/K\]
     pub fn loss_w_k(&self) -> f64 {
         self.parts.g_loss_w_k
     }
 
-    /// From the store to the food through the seat, nothing frozen on it. [W/K]
+    /// From the store to the food through the seat, nothing frozen on it. \[W/K\]
     pub fn seat_w_k(&self) -> f64 {
         self.parts.seat.g_contact_w_k
     }
@@ -186,18 +186,18 @@ impl Rig {
         self.melting.map(|(_, range_c)| range_c)
     }
 
-    /// Heat in the store between two temperatures. [J]
+    /// Heat in the store between two temperatures. \[J\]
     pub fn heat_between_j(&self, from_c: f64, to_c: f64) -> f64 {
         self.curve.enthalpy_j(to_c) - self.curve.enthalpy_j(from_c)
     }
 
-    /// Heat in the store at this temperature, above 0 °C. [J]
+    /// Heat in the store at this temperature, above 0 °C. \[J\]
     pub(super) fn heat_at_j(&self, store_c: f64) -> f64 {
         self.curve.enthalpy_j(store_c)
     }
 
     /// What the heat above the local boil would bring to the boil: litres of water of 20 °C in
-    /// pots like this one, filled to four fifths, nothing lost. [L]
+    /// pots like this one, filled to four fifths, nothing lost. \[L\]
     ///
     /// # Errors
     ///

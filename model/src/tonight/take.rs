@@ -7,14 +7,14 @@ use crate::sun::{DayLog, IrradianceSeries, Sky, Unlogged, faiman_cell_c, typical
 use crate::tonight::rig::WIND_M_S;
 use crate::tonight::{Site, TonightError};
 
-/// Steps in which a day's light is followed. [min]
+/// Steps in which a day's light is followed. \[min\]
 const DAY_STEP_MIN: u32 = 30;
-/// The same for the days of a year. [min]
+/// The same for the days of a year. \[min\]
 const YEAR_STEP_MIN: u32 = 60;
 /// Sharp shadows over daylight, in the mean of a year, where such cookers are built. Common
 /// practice, no source.
 const YEAR_SUNSHINE_SHARE: f64 = 0.6;
-/// Full sun and half of it. [W/m²]
+/// Full sun and half of it. \[W/m²\]
 const LIGHTS_W_M2: [f64; 2] = [1000.0, 500.0];
 /// Steps of a drawn curve.
 const CURVE_STEPS: u32 = 60;
@@ -24,7 +24,7 @@ const CURVE_STEPS: u32 = 60;
 pub struct DayTake {
     /// Heat in the element over the energy at the panels' maximum power: 0 to 1.
     pub share: f64,
-    /// Heat in the element, the thermostat left out. [J]
+    /// Heat in the element, the thermostat left out. \[J\]
     pub heat_j: f64,
 }
 
@@ -40,7 +40,7 @@ pub struct YearTake {
 /// The panels and the heater in one light.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LightLine {
-    /// On the panels. [W/m²]
+    /// On the panels. \[W/m²\]
     pub irradiance_w_m2: f64,
     /// Current against voltage of all panels together.
     pub curve: Vec<OperatingPoint>,
@@ -48,7 +48,7 @@ pub struct LightLine {
     pub works_at: OperatingPoint,
     /// Where they would give most.
     pub best_at: OperatingPoint,
-    /// Heat in the element. [W]
+    /// Heat in the element. \[W\]
     pub heat_w: f64,
 }
 

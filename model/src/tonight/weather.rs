@@ -6,9 +6,9 @@ use crate::local_time::{DAY_S, Day, LocalTime};
 use crate::sun::{DayLog, IrradianceSeries, Sky, SunError, Unlogged};
 use crate::tonight::Rig;
 
-/// Step of the heater's power and of the air. [min]
+/// Step of the heater's power and of the air. \[min\]
 const STEP_MIN: u32 = 30;
-/// The same. [s]
+/// The same. \[s\]
 pub(super) const STEP_S: i64 = 60 * STEP_MIN as i64;
 
 /// The sky of a day nobody wrote down: sun and clouds by turns, the middle of the five.
@@ -17,7 +17,7 @@ pub const ORDINARY_SKY: Sky = Sky::Patchy;
 /// One day of heater power and air.
 #[derive(Debug, Clone, PartialEq)]
 struct DayHeat {
-    /// Power of the heater in each step. [W]
+    /// Power of the heater in each step. \[W\]
     heater_w: Vec<f64>,
     /// Air temperature in each step. [°C]
     air_c: Vec<f64>,
@@ -64,7 +64,7 @@ impl Weather {
         Ok(Self { first, days })
     }
 
-    /// Heater power and air at an instant; darkness and 20 °C outside the days worked out. [W, °C]
+    /// Heater power and air at an instant; darkness and 20 °C outside the days worked out. \[W, °C\]
     pub(super) fn at(&self, at: LocalTime) -> (f64, f64) {
         let found = || {
             let day = usize::try_from(at.day().0.checked_sub(self.first.0)?).ok()?;
@@ -75,7 +75,7 @@ impl Weather {
         found().unwrap_or((0.0, 20.0))
     }
 
-    /// Heat that reaches the heater in a day. [J]
+    /// Heat that reaches the heater in a day. \[J\]
     pub fn day_heat_j(&self, day: Day) -> Option<f64> {
         let idx = usize::try_from(day.0.checked_sub(self.first.0)?).ok()?;
         let sum_w: f64 = self.days.get(idx)?.heater_w.iter().sum();

@@ -1,1 +1,201 @@
 //! What is written is read back.
+
+use model::dish::Dish;
+use model::insulation::Insulation;
+use model::jacket::LidFit;
+use model::media::Medium;
+use model::pot::{Lid, PotKind, PotSize, Wrap};
+use model::seat::Seat;
+use proptest::prelude::*;
+use serde::Serialize;
+
+use super::*;
+use crate::state::action::apply;
+use crate::state::sample::{any_action, at, full, set_up};
+
+/// A save of the first version, written by the app.
+const V1: &str = include_str!("v1/sample.json");
+
+fn round_trip(document: &Document) -> Decoded {
+    let text = encode(document, at(20, 0), Layout::Compact).unwrap();
+    decode(&text).unwrap()
+}
+
+fn check_error(change: impl FnOnce(&mut serde_json::Value), expected: DecodeError) {
+    let mut save: serde_json::Value = serde_json::from_str(V1).unwrap();
+    change(&mut save);
+    assert_eq!(decode(&save.to_string()), Err(expected));
+}
+
+fn value(at: &str, value: &str) -> DecodeError {
+    DecodeError::Value {
+        at: at.to_owned(),
+        value: value.to_owned(),
+    }
+}
+
+#[test]
+fn a_full_household_survives() {
+    let document = full();
+    assert_eq!(
+        round_trip(&document),
+        Decoded {
+            document,
+            saved_at: at(20, 0)
+        }
+    );
+}
+
+#[test]
+fn an_empty_one_survives_too() {
+    assert_eq!(
+        round_trip(&Document::default()).document,
+        Document::default()
+    );
+}
+
+#[test]
+fn the_committed_save_of_version_1_is_read_and_written_alike() {
+    let decoded = decode(V1).unwrap();
+    let document = &decoded.document;
+    assert_eq!((document.cookers.len(), document.entries.len()), (2, 3));
+    assert_eq!((document.skies.len(), document.erased.len()), (2, 3));
+    assert!(document.running_meal().is_some() && document.plan.is_some());
+    let written = encode(&decoded.document, decoded.saved_at, Layout::Readable).unwrap();
+    assert_eq!(written.trim(), V1.trim());
+}
+
+#[test]
+fn what_is_not_ours_is_told_apart() {
+    for text in [
+        "",
+        "null",
+        "[]",
+        "{}",
+        "{\"format\":\"other\",\"version\":1}",
+        "not json",
+    ] {
+        assert_eq!(decode(text), Err(DecodeError::NotOurs), "{text}");
+    }
+    check_error(|save| save["version"] = 0.into(), DecodeError::NotOurs);
+}
+
+#[test]
+fn a_newer_save_is_left_alone() {
+    check_error(
+        |save| save["version"] = 2.into(),
+        DecodeError::Newer { version: 2 },
+    );
+}
+
+#[test]
+fn a_broken_value_is_named_with_its_place() {
+    check_error(
+        |save| save["body"]["entries"][0]["at"] = "2026-02-30T10:00:00".into(),
+        value("entries[0].at", "2026-02-30T10:00:00"),
+    );
+    check_error(
+        |save| {
+            save["body"]["cookers"][1]["cooker"]["store"]["charges"][0]["medium"] = "cheese".into();
+        },
+        value("cookers[1].cooker.store.charges[0].medium", "cheese"),
+    );
+    check_error(
+        |save| save["body"]["in_use"] = 77.into(),
+        value("in_use", "77"),
+    );
+    check_error(
+        |save| save["body"]["next_id"] = 1.into(),
+        value("next_id", "1"),
+    );
+    check_error(
+        |save| save["saved_at"] = "noon".into(),
+        value("saved_at", "noon"),
+    );
+    check_error(
+        |save| save["body"]["skies"]["2026-11-25"]["hourly"] = "cc".into(),
+        value("skies.2026-11-25.hourly", "cc"),
+    );
+}
+
+#[test]
+fn a_broken_shape_is_told() {
+    let mut save: serde_json::Value = serde_json::from_str(V1).unwrap();
+    save["body"]["cookers"] = 3.into();
+    assert!(matches!(
+        decode(&save.to_string()),
+        Err(DecodeError::Shape { .. })
+    ));
+    let cut = V1.get(..V1.len() / 2).unwrap();
+    assert!(decode(cut).is_err());
+}
+
+/// The names that saves of version 1 use. A change here breaks every diary there is.
+#[test]
+fn names_of_table_rows_are_frozen() {
+    fn check<T: Serialize>(rows: &[T], names: &str) {
+        let found: Vec<String> = rows
+            .iter()
+            .map(|row| {
+                serde_json::to_value(row)
+                    .unwrap()
+                    .as_str()
+                    .unwrap()
+                    .to_owned()
+            })
+            .collect();
+        assert_eq!(found.join(" "), names);
+    }
+    check(
+        &Medium::ALL,
+        "aluminium cast_iron mild_steel copper soapstone granite basalt dry_sand concrete \
+         firebrick erythritol mannitol adipic_acid magnesium_chloride_hexahydrate hdpe \
+         sodium_nitrate potassium_nitrate sodium_potassium_nitrate ternary_nitrate_nitrite \
+         vegetable_oil",
+    );
+    check(
+        &Insulation::ALL,
+        "glass_wool rock_wool perlite vermiculite calcium_silicate ceramic_fibre rice_husk straw \
+         wool aerogel_blanket",
+    );
+    check(
+        &Dish::ALL,
+        "white_rice brown_rice common_beans_soaked common_beans_unsoaked \
+         red_kidney_beans_soaked black_beans_soaked chickpeas_soaked lentils split_peas \
+         maize_porridge potatoes cassava pasta meat_stew vegetable_stew eggs milk tea_water",
+    );
+    check(
+        &Seat::ALL,
+        "machined_clamped dry_flat dry_ordinary dry_warped badly_warped oil_film sleeve \
+         sunk_in_melt",
+    );
+    check(&LidFit::ALL, "plug ordinary leaky");
+    check(
+        &PotKind::ALL,
+        "thin_aluminium thick_aluminium stainless_steel enamelled_steel cast_iron clay",
+    );
+    check(&PotSize::ALL, "1.5_l 2.5_l 4_l 6_l 10_l");
+    check(&Wrap::ALL, "bare wrapped sunk_in_cooker");
+    check(&Lid::ALL, "on ajar off");
+}
+
+proptest! {
+    #[test]
+    fn any_household_survives(actions in proptest::collection::vec(any_action(), 0..40)) {
+        let mut document = set_up();
+        for action in actions {
+            // A refusal changes nothing.
+            let _ = apply(&mut document, action, at(20, 0));
+        }
+        prop_assert_eq!(round_trip(&document).document, document);
+    }
+
+    #[test]
+    fn no_text_is_too_odd(text in ".{0,80}", cut in 0..V1.len(), byte in any::<u8>()) {
+        // Whatever is read, reading ends with a value.
+        let _ = decode(&text);
+        let mut damaged = V1.as_bytes().to_vec();
+        damaged[cut] = byte;
+        let _ = decode(&String::from_utf8_lossy(&damaged));
+    }
+}

@@ -1,0 +1,23 @@
+//! The model against values from outside the project.
+//!
+//! Each data file names its source; `make` holds the recipes of those that we had solved ourselves.
+
+#[path = "../../model/examples/simulate/case.rs"]
+mod case;
+#[path = "../../model/examples/simulate/fields.rs"]
+mod fields;
+#[path = "../../model/examples/simulate/outcome.rs"]
+mod outcome;
+#[path = "../../model/examples/simulate/syntax.rs"]
+mod syntax;
+
+mod boiling;
+mod network;
+mod refusals;
+
+use serde_json::Value;
+
+/// A data file, which must be JSON.
+fn data(text: &str) -> Value {
+    serde_json::from_str(text).unwrap()
+}
