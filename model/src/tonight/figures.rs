@@ -41,7 +41,7 @@ pub struct Figures {
     pub litre_s: Option<f64>,
     /// Melting range of the medium that melts. [°C]
     pub melting_c: Option<(f64, f64)>,
-    /// All that lies between the panels' terminals; `None` behind a tracker. [Ω]
+    /// All that lies between the panels' terminals; `None` behind a tracker. \[Ω\]
     pub load_ohm: Option<f64>,
     /// Panels and heater at full and at half sun.
     pub light: [LightLine; 2],

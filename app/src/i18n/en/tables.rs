@@ -5,6 +5,7 @@ use model::insulation::Insulation;
 use model::jacket::LidFit;
 use model::media::Medium;
 use model::pot::{Lid, PotKind, Wrap};
+use model::presets::Preset;
 use model::seat::Seat;
 use model::sun::Sky;
 
@@ -18,6 +19,7 @@ pub(super) const TABLES: Tables = Tables {
     pot_kind,
     wrap,
     pot_lid,
+    preset,
     dish,
     sky,
 };
@@ -107,6 +109,17 @@ fn pot_lid(row: Lid) -> &'static str {
         Lid::On => "lid on",
         Lid::Ajar => "lid ajar",
         Lid::Off => "no lid",
+    }
+}
+
+fn preset(row: Preset) -> &'static str {
+    match row {
+        Preset::AluminiumInPerlite => "a block of aluminium in perlite",
+        Preset::SteelInRockWool => "a plate of steel in rock wool",
+        Preset::SoapstoneInVermiculite => "soapstone in vermiculite",
+        Preset::SandInPerlite => "a bucket of sand in perlite",
+        Preset::ErythritolInGlassWool => "erythritol with fins in glass wool",
+        Preset::NitrateInCeramicFibre => "nitrate salt in ceramic fibre",
     }
 }
 

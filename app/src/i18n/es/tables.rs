@@ -5,6 +5,7 @@ use model::insulation::Insulation;
 use model::jacket::LidFit;
 use model::media::Medium;
 use model::pot::{Lid, PotKind, Wrap};
+use model::presets::Preset;
 use model::seat::Seat;
 use model::sun::Sky;
 
@@ -18,6 +19,7 @@ pub(super) const TABLES: Tables = Tables {
     pot_kind,
     wrap,
     pot_lid,
+    preset,
     dish,
     sky,
 };
@@ -107,6 +109,17 @@ fn pot_lid(row: Lid) -> &'static str {
         Lid::On => "con tapa",
         Lid::Ajar => "tapa entreabierta",
         Lid::Off => "sin tapa",
+    }
+}
+
+fn preset(row: Preset) -> &'static str {
+    match row {
+        Preset::AluminiumInPerlite => "bloque de aluminio en perlita",
+        Preset::SteelInRockWool => "placa de acero en lana de roca",
+        Preset::SoapstoneInVermiculite => "piedra jabón en vermiculita",
+        Preset::SandInPerlite => "balde de arena en perlita",
+        Preset::ErythritolInGlassWool => "eritritol con aletas en lana de vidrio",
+        Preset::NitrateInCeramicFibre => "sal de nitrato en fibra cerámica",
     }
 }
 

@@ -1,0 +1,57 @@
+//! What the room Cooker shows: what follows from a build, what limits it, and its parts as fields.
+
+pub mod cautions;
+pub mod facts;
+pub mod fault;
+pub mod limits;
+pub mod list;
+pub mod measure;
+pub mod parts;
+pub mod place;
+pub mod plots;
+
+#[cfg(test)]
+mod tests {
+    use model::place::{AirYear, Place};
+    use model::tonight::Site;
+
+    use crate::i18n::Language;
+    use crate::i18n::format::{Formats, LocaleFormat};
+    use crate::i18n::strings::Strings;
+    use crate::state::settings::Degrees;
+
+    fn in_language(language: Language, decimal: char) -> (&'static Strings, Formats) {
+        let strings = language.strings();
+        let formats = Formats {
+            locale: LocaleFormat {
+                decimal,
+                ..LocaleFormat::default()
+            },
+            degrees: Degrees::Celsius,
+            units: &strings.common.units,
+        };
+        (strings, formats)
+    }
+
+    pub(super) fn english() -> (&'static Strings, Formats) {
+        in_language(Language::English, '.')
+    }
+
+    pub(super) fn spanish() -> (&'static Strings, Formats) {
+        in_language(Language::Spanish, ',')
+    }
+
+    /// A made-up hill town at 1500 m, where water boils at 95 °C.
+    pub(super) fn household_site() -> Site {
+        let place = Place {
+            latitude_deg: 11.0,
+            longitude_deg: 38.0,
+            altitude_m: 1500.0,
+            utc_offset_min: 180,
+        };
+        Site {
+            place,
+            air: AirYear::guess(11.0, 1500.0).unwrap(),
+        }
+    }
+}
