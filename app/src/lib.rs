@@ -3,6 +3,7 @@
 //! Where to start:
 //!
 //! - [`state`] is the household and everything a person can do with it; plain Rust.
+//! - [`present`] says what a screen shows of it, in numbers rounded and words chosen.
 //! - [`i18n`] is every word and the way numbers are written.
 //! - [`present`] is what a screen shows of them and of the model.
 //! - [`shell`] wires them to signals and to the browser, which only [`platform`] touches.

@@ -1,3 +1,11 @@
-//! What a screen shows, from the household and the model: pure functions, no signals.
+//! From what is known to what a screen shows: numbers rounded, words chosen.
+//!
+//! Pure functions over the document, the model's results and the words of a language. Nothing
+//! here knows a signal or the page.
 
 pub mod cooker;
+pub mod first_start;
+pub mod typed;
+
+#[cfg(test)]
+mod tests;

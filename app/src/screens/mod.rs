@@ -1,10 +1,13 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod first_start;
+
 use leptos::prelude::*;
 
 use crate::components::RoomHeader;
+use crate::i18n::format::Sure;
 use crate::i18n::strings::Strings;
-use crate::shell::use_shell;
+use crate::shell::{Shell, use_shell};
 use crate::state::route::{MorePage, Route};
 
 /// The screen of a place.
@@ -19,7 +22,7 @@ pub fn Screen(
             Route::Tonight => |strings| strings.tonight.title,
             Route::Diary(_) => |strings| strings.diary.title,
             Route::Cooker(_) => |strings| strings.cooker.title,
-            Route::Start => |strings| strings.first_start.title,
+            Route::Start => return view! { <first_start::FirstStart /> }.into_any(),
             Route::More(MorePage::Menu) => |strings| strings.more.title,
             Route::More(MorePage::Settings) => |strings| strings.more.settings,
             Route::More(MorePage::Copies) => |strings| strings.more.copies,
@@ -31,12 +34,22 @@ pub fn Screen(
     }
 }
 
-/// A screen that has its name only.
+/// A screen that has its name and the time only.
 #[component]
 fn Titled(title: fn(&Strings) -> &'static str) -> impl IntoView {
+    let Shell { words, clock, .. } = use_shell();
+    let line = Signal::derive(move || {
+        let now = clock.now().get();
+        let formats = words.formats().get();
+        format!(
+            "{} · {}",
+            formats.day(now.day()),
+            formats.clock(now, Sure::Known)
+        )
+    });
     view! {
         <div class="screen">
-            <RoomHeader title=use_shell().words.text(title) />
+            <RoomHeader title=words.text(title) line />
         </div>
     }
 }

@@ -6,11 +6,10 @@ use leptos::prelude::*;
 
 use crate::components::{Icon, RoomBar, RoomLink, StatusLine, StatusTone, Toast, ToastView};
 use crate::i18n::strings::common::{Common, Saving};
-use crate::platform::files;
 use crate::platform::storage::StorageError;
 use crate::shell::Shell;
+use crate::shell::copies::{download_aside, download_copy};
 use crate::shell::keeper::{Lock, Notice, SaveStatus};
-use crate::shell::store::Store;
 use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote};
 use crate::shell::wiring::Updates;
 use crate::state::document::Whose;
@@ -121,7 +120,7 @@ pub fn Announcements(
                 tone=StatusTone::Notice
                 text=words.text(|strings| strings.common.example_banner)
                 action=words.text(|strings| strings.more.example_leave)
-                on_action=Callback::new(move |()| leave_example(shell))
+                on_action=Callback::new(move |()| shell.example.leave())
                 test="example"
             />
         </Show>
@@ -166,7 +165,7 @@ fn NoticeLine(shell: Shell, notice: Notice) -> impl IntoView {
     });
     let on_action = Callback::new(move |()| {
         if let Some(key) = &aside {
-            download_aside(shell.store, key);
+            download_aside(shell, key);
         }
         shell.store.dismiss_notice();
     });
@@ -234,43 +233,6 @@ pub fn UndoToast(
             })
         />
     }
-}
-
-/// Hands the household to the person as a file.
-pub fn download_copy(shell: Shell) {
-    let name = format!("duskpot-{}.json", file_stamp(shell));
-    if let Ok(text) = shell.store.copy_text() {
-        download(&name, &text);
-    }
-}
-
-/// Goes back to the person's own household.
-pub fn leave_example(shell: Shell) {
-    shell.clock.pin(None);
-    // The example is always kept or of no worth; there is nothing to be told.
-    let _ = shell.store.show(Whose::Own, None);
-    shell.router.go(Route::Tonight);
-}
-
-fn download_aside(store: Store, key: &str) {
-    if let Ok(Some(text)) = store.aside_text(key) {
-        download(&format!("{key}.json"), &text);
-    }
-}
-
-fn download(name: &str, text: &str) {
-    // A browser that can't hand out files shows that itself.
-    let _ = files::download(name, "application/json", text);
-}
-
-fn file_stamp(shell: Shell) -> String {
-    let now = shell.clock.device_now();
-    let (year, month, day) = now.day().ymd();
-    format!(
-        "{year:04}-{month:02}-{day:02}-{:02}{:02}",
-        now.hour(),
-        now.minute()
-    )
 }
 
 fn trouble_text(status: &SaveStatus, saving: &Saving) -> Option<&'static str> {

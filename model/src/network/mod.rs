@@ -32,3 +32,6 @@ pub use pot::{OpenSurface, Pot, PotPhase, PotState};
 pub use run::{Span, run};
 pub use state::State;
 pub use watch::{Event, Ledger, Watch};
+
+#[cfg(test)]
+mod tests;

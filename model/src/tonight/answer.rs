@@ -15,6 +15,8 @@ const FOLLOW_S: i64 = 5 * 3600;
 const PLOT_S: i64 = 1800;
 /// A pot is looked at this often to see whether it can come out. \[s\]
 const LOOK_S: i64 = 60;
+/// And this often where only the instants count, which are found exactly either way. \[s\]
+const GLANCE_S: i64 = 600;
 /// Step of the points for the plot. \[s\]
 const POINT_STEP_S: f64 = 120.0;
 /// Steps in which the latest time to put the pot in is first sought. \[s\]
@@ -120,9 +122,10 @@ impl Forecast {
         let before = state;
         let mut ledger = Ledger::default();
         let mut hottest_c = f64::NEG_INFINITY;
+        let look_s = if keep_points { LOOK_S } else { GLANCE_S };
         let mut out_at = put_in;
         while out_at < leaves_at {
-            out_at = out_at.plus_s(LOOK_S).min(leaves_at);
+            out_at = out_at.plus_s(look_s).min(leaves_at);
             advance(&mut state, out_at, &mut ledger, &mut watch)?;
             hottest_c = state
                 .pot()

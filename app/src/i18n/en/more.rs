@@ -46,6 +46,7 @@ pub(super) const MORE: More = More {
     copy_not_ours: "This file is not a copy of a Duskpot household.",
     copy_newer: "This copy was written by a newer version of Duskpot. Update first; the file is fine.",
     copy_damaged: |value| format!("This copy is damaged at: {value}. Nothing was changed here."),
+    copy_unreadable: "This file could not be read. Nothing was changed here.",
     copy_no_room: "There is no room to put aside what is here now, so nothing was changed.",
     aside: "Put aside",
     aside_replaced: |value| format!("The household before the copy, {value}"),

@@ -4,6 +4,7 @@ use crate::i18n::strings::safety::Safety;
 
 pub(super) const SAFETY: Safety = Safety {
     title: "Safety",
+    danger: "Danger",
     hot_metal: "Metal above 60 °C burns at a touch, and it does not look hot. Use a lifter or dry thick cloth, and keep children away.",
     fire: "A store at 250 °C can set oil, straw, husk, cloth and wood alight. Keep them off it and out of its jacket.",
     nitrate: "Molten nitrate salt burns through skin and feeds fire. Never let it meet sugar, oil, charcoal or other fuel, and never water.",

@@ -5,7 +5,6 @@ use model::insulation::Insulation;
 use model::jacket::LidFit;
 use model::media::Medium;
 use model::pot::{Lid, PotKind, Wrap};
-use model::presets::Preset;
 use model::seat::Seat;
 use model::sun::Sky;
 
@@ -19,7 +18,6 @@ pub(super) const TABLES: Tables = Tables {
     pot_kind,
     wrap,
     pot_lid,
-    preset,
     dish,
     sky,
 };
@@ -112,17 +110,6 @@ fn pot_lid(row: Lid) -> &'static str {
     }
 }
 
-fn preset(row: Preset) -> &'static str {
-    match row {
-        Preset::AluminiumInPerlite => "a block of aluminium in perlite",
-        Preset::SteelInRockWool => "a plate of steel in rock wool",
-        Preset::SoapstoneInVermiculite => "soapstone in vermiculite",
-        Preset::SandInPerlite => "a bucket of sand in perlite",
-        Preset::ErythritolInGlassWool => "erythritol with fins in glass wool",
-        Preset::NitrateInCeramicFibre => "nitrate salt in ceramic fibre",
-    }
-}
-
 fn dish(row: Dish) -> &'static str {
     match row {
         Dish::WhiteRice => "white rice",
@@ -153,6 +140,5 @@ fn sky(row: Sky) -> &'static str {
         Sky::Patchy => "sun and cloud",
         Sky::Grey => "grey",
         Sky::Dark => "dark",
-        _ => "",
     }
 }

@@ -6,9 +6,8 @@ use model::media::Hazard;
 use crate::i18n::strings::build_safety::{BuildSafety, Cautions, Refusals};
 
 pub(super) const BUILD_SAFETY: BuildSafety = BuildSafety {
-    danger: "Peligro.",
-    warning: "Cuidado.",
-    note: "Atención:",
+    warning: "Cuidado",
+    note: "Atención",
     refusals: Refusals {
         nitrate_organic: |nitrate, organic| {
             format!("Nunca {nitrate} con {organic}: calientes, los dos juntos pueden explotar.")

@@ -46,6 +46,7 @@ pub(super) const MORE: More = More {
     copy_not_ours: "Este archivo no es una copia de un hogar de Duskpot.",
     copy_newer: "Esta copia la escribió una versión más nueva de Duskpot. Actualice primero; el archivo está bien.",
     copy_damaged: |value| format!("Esta copia está dañada en: {value}. Aquí no cambió nada."),
+    copy_unreadable: "No se pudo leer este archivo. Aquí no cambió nada.",
     copy_no_room: "No hay espacio para poner aparte lo que hay ahora, así que no se cambió nada.",
     aside: "Puesto aparte",
     aside_replaced: |value| format!("El hogar anterior a la copia, {value}"),

@@ -4,6 +4,7 @@ use crate::i18n::strings::safety::Safety;
 
 pub(super) const SAFETY: Safety = Safety {
     title: "Seguridad",
+    danger: "Peligro",
     hot_metal: "El metal a más de 60 °C quema al tocarlo y no parece caliente. Use una agarradera o un trapo grueso y seco, y no deje que los niños se acerquen.",
     fire: "Un depósito a 250 °C puede encender aceite, paja, cáscara, tela y madera. Manténgalos lejos de él y fuera de su aislamiento.",
     nitrate: "La sal de nitrato fundida atraviesa la piel y aviva el fuego. Nunca debe tocar azúcar, aceite, carbón u otro combustible, ni agua.",

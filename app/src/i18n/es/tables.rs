@@ -5,7 +5,6 @@ use model::insulation::Insulation;
 use model::jacket::LidFit;
 use model::media::Medium;
 use model::pot::{Lid, PotKind, Wrap};
-use model::presets::Preset;
 use model::seat::Seat;
 use model::sun::Sky;
 
@@ -19,7 +18,6 @@ pub(super) const TABLES: Tables = Tables {
     pot_kind,
     wrap,
     pot_lid,
-    preset,
     dish,
     sky,
 };
@@ -112,17 +110,6 @@ fn pot_lid(row: Lid) -> &'static str {
     }
 }
 
-fn preset(row: Preset) -> &'static str {
-    match row {
-        Preset::AluminiumInPerlite => "bloque de aluminio en perlita",
-        Preset::SteelInRockWool => "placa de acero en lana de roca",
-        Preset::SoapstoneInVermiculite => "piedra jabón en vermiculita",
-        Preset::SandInPerlite => "balde de arena en perlita",
-        Preset::ErythritolInGlassWool => "eritritol con aletas en lana de vidrio",
-        Preset::NitrateInCeramicFibre => "sal de nitrato en fibra cerámica",
-    }
-}
-
 fn dish(row: Dish) -> &'static str {
     match row {
         Dish::WhiteRice => "arroz blanco",
@@ -153,6 +140,5 @@ fn sky(row: Sky) -> &'static str {
         Sky::Patchy => "sol y nubes",
         Sky::Grey => "gris",
         Sky::Dark => "oscuro",
-        _ => "",
     }
 }

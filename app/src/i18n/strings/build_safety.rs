@@ -6,11 +6,9 @@ use model::media::Hazard;
 /// Texts of what must not be built, and of what a person must be told of a build.
 #[derive(Debug)]
 pub struct BuildSafety {
-    /// Words of the levels, read before a caution.
-    pub danger: &'static str,
-    /// Can hurt.
+    /// Read before a caution about what can hurt.
     pub warning: &'static str,
-    /// Good to know.
+    /// Read before what is good to know.
     pub note: &'static str,
     /// Combinations that are not accepted, with the reason.
     pub refusals: Refusals,

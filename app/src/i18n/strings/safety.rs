@@ -5,6 +5,8 @@
 pub struct Safety {
     /// Head of the page.
     pub title: &'static str,
+    /// Word of a caution that can maim, kill or set the house alight.
+    pub danger: &'static str,
     /// Burns by hot metal.
     pub hot_metal: &'static str,
     /// Fire by a hot store.

@@ -7,7 +7,6 @@ use model::insulation::Insulation;
 use model::jacket::LidFit;
 use model::media::Medium;
 use model::pot::{Lid, PotKind, Wrap};
-use model::presets::Preset;
 use model::seat::Seat;
 use model::sun::Sky;
 
@@ -28,8 +27,6 @@ pub struct Tables {
     pub wrap: fn(Wrap) -> &'static str,
     /// What is on the pot.
     pub pot_lid: fn(Lid) -> &'static str,
-    /// A usual way of building a cooker.
-    pub preset: fn(Preset) -> &'static str,
     /// Name of a dish.
     pub dish: fn(Dish) -> &'static str,
     /// What a person sees on looking up.

@@ -83,7 +83,7 @@ pub fn cautions(strings: &Strings, formats: &Formats, build: &Build) -> Vec<Caut
                 level: group.level,
                 icon: group.icon,
                 word: match group.level {
-                    CautionLevel::Danger => words.danger,
+                    CautionLevel::Danger => strings.safety.danger,
                     CautionLevel::Warning => words.warning,
                     CautionLevel::Note => words.note,
                 }
@@ -219,7 +219,8 @@ mod tests {
 
     use super::*;
     use crate::present::cooker::fault::build_of;
-    use crate::present::cooker::tests::{english, household_site, spanish};
+    use crate::present::cooker::tests::{household_site, spanish};
+    use crate::present::tests::english;
 
     fn of(preset: Preset) -> Vec<CautionView> {
         let (strings, formats) = english();

@@ -188,7 +188,8 @@ mod tests {
     use model::presets::Preset;
 
     use super::*;
-    use crate::present::cooker::tests::{english, household_site, spanish};
+    use crate::present::cooker::tests::{household_site, spanish};
+    use crate::present::tests::english;
 
     fn figures(preset: Preset) -> Figures {
         Figures::new(&household_site(), &preset.cooker(200.0, 11.0)).unwrap()

@@ -114,7 +114,8 @@ mod tests {
     use model::pot::{PotKind, PotSize, Wrap};
 
     use super::*;
-    use crate::present::cooker::tests::{english, spanish};
+    use crate::present::cooker::tests::spanish;
+    use crate::present::tests::english;
 
     const POT: Pot = Pot {
         kind: PotKind::ThinAluminium,

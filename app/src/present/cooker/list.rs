@@ -1,8 +1,9 @@
 //! The list of cookers, and what is said of one in a line.
 
 use model::cooker::Cooker;
+use model::presets::Preset;
 
-use crate::components::{ChoiceOption, EntryView, Icon};
+use crate::components::{EntryView, Icon};
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 use crate::present::cooker::measure::{Measure, Number};
@@ -10,12 +11,10 @@ use crate::state::document::Document;
 use crate::state::ids::CookerId;
 use crate::state::limits;
 
-use model::presets::Preset;
-
 /// All panels of a cooker that is added, together.
 pub const PANELS_W: Number = Number {
     measure: Measure::Watts,
-    bounds: (10.0, 5000.0),
+    bounds: limits::PANELS_W,
     step: 10.0,
 };
 /// What most such cookers have. Common practice, no source. \[W\]
@@ -73,24 +72,6 @@ pub fn line(
     })
 }
 
-/// The usual ways of building, to start from.
-pub fn presets(strings: &Strings, formats: &Formats) -> Vec<ChoiceOption> {
-    Preset::ALL
-        .into_iter()
-        .map(|preset| {
-            let cooker = preset.cooker(USUAL_PANELS_W, 0.0);
-            let charges = cooker.store.charges.iter();
-            let mass_kg = charges.map(|charge| charge.mass_kg).sum();
-            ChoiceOption {
-                key: preset.key().to_owned(),
-                label: capital((strings.tables.preset)(preset)),
-                detail: formats.mass(mass_kg),
-                icon: None,
-            }
-        })
-        .collect()
-}
-
 /// The preset with this key.
 pub fn preset(key: &str) -> Option<Preset> {
     Preset::ALL.into_iter().find(|preset| preset.key() == key)
@@ -115,7 +96,8 @@ pub fn fitting_name(name: String) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::present::cooker::tests::{english, spanish};
+    use crate::present::cooker::tests::spanish;
+    use crate::present::tests::english;
 
     #[test]
     fn a_cooker_is_told_by_its_media_and_panels() {
@@ -132,22 +114,6 @@ mod tests {
             plain(made_of(strings, &formats, &can)),
             "5,0 kg de eritritol y 1,0 kg de aluminio, paneles de 200 W"
         );
-    }
-
-    #[test]
-    fn presets_have_names_that_fit_and_keys_that_lead_back() {
-        for (strings, formats) in [english(), spanish()] {
-            for option in presets(strings, &formats) {
-                assert!(
-                    option.label.chars().count() <= limits::NAME_LETTERS,
-                    "{option:?}"
-                );
-                assert_eq!(
-                    preset(&option.key).map(Preset::key),
-                    Some(option.key.as_str())
-                );
-            }
-        }
     }
 
     #[test]

@@ -5,6 +5,7 @@
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 use crate::present::cooker::fault::Fault;
+use crate::present::typed::{Steps, stepped};
 use crate::state::parse;
 
 /// What a number is a measure of.
@@ -169,12 +170,15 @@ impl Number {
     }
 
     /// The text after a press of a step button: up for 1, down for -1, from what was typed or else
-    /// from the value. It stops at the bounds.
+    /// from the value. It goes to round numbers and stops at the bounds.
     pub fn stepped(self, typed: &str, value: f64, direction: i32, formats: &Formats) -> String {
-        let from = parse::number(typed).unwrap_or_else(|_| self.to_field(value, formats));
-        let ends = [self.bounds.0, self.bounds.1].map(|end| self.to_field(end, formats));
-        let to = (from + self.step * f64::from(direction)).clamp(ends[0], ends[1]);
-        formats.field(to, self.measure.most_decimals())
+        let (least, most) = self.bounds;
+        let steps = Steps {
+            by: self.step,
+            range: (self.to_field(least, formats), self.to_field(most, formats)),
+            start: self.to_field(value, formats),
+        };
+        stepped(formats, typed, direction, steps)
     }
 }
 
@@ -233,8 +237,9 @@ mod tests {
     #[test]
     fn steps_start_from_what_is_typed_and_stop_at_the_bounds() {
         let formats = formats(Degrees::Celsius);
-        assert_eq!(CUTOUT.stepped("", 280.0, 1, &formats), "290");
-        assert_eq!(CUTOUT.stepped("285", 280.0, -1, &formats), "275");
+        assert_eq!(CUTOUT.stepped("280", 280.0, 1, &formats), "290");
+        assert_eq!(CUTOUT.stepped("285", 280.0, -1, &formats), "280");
+        assert_eq!(CUTOUT.stepped("hot", 280.0, 1, &formats), "280");
         assert_eq!(CUTOUT.stepped("900", 280.0, 1, &formats), "600");
         assert_eq!(LAYER.stepped("0.5", 0.1, -1, &formats), "0.1");
     }

@@ -18,27 +18,16 @@ mod tests {
     use crate::i18n::Language;
     use crate::i18n::format::{Formats, LocaleFormat};
     use crate::i18n::strings::Strings;
-    use crate::state::settings::Degrees;
+    use crate::present::tests::speaking;
 
-    fn in_language(language: Language, decimal: char) -> (&'static Strings, Formats) {
-        let strings = language.strings();
-        let formats = Formats {
-            locale: LocaleFormat {
-                decimal,
-                ..LocaleFormat::default()
-            },
-            degrees: Degrees::Celsius,
-            units: &strings.common.units,
-        };
-        (strings, formats)
-    }
-
-    pub(super) fn english() -> (&'static Strings, Formats) {
-        in_language(Language::English, '.')
-    }
-
+    /// Spanish words, with numbers as most of those write them who speak it.
     pub(super) fn spanish() -> (&'static Strings, Formats) {
-        in_language(Language::Spanish, ',')
+        let (strings, formats) = speaking(Language::Spanish);
+        let locale = LocaleFormat {
+            decimal: ',',
+            ..LocaleFormat::default()
+        };
+        (strings, Formats { locale, ..formats })
     }
 
     /// A made-up hill town at 1500 m, where water boils at 95 °C.

@@ -212,7 +212,8 @@ mod tests {
     use model::presets::Preset;
 
     use super::*;
-    use crate::present::cooker::tests::{english, household_site, spanish};
+    use crate::present::cooker::tests::{household_site, spanish};
+    use crate::present::tests::english;
 
     #[test]
     fn a_plot_says_in_words_what_it_draws() {

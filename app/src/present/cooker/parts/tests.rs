@@ -9,7 +9,8 @@ use model::safety::Refusal;
 
 use super::*;
 use crate::present::cooker::fault::{check, words};
-use crate::present::cooker::tests::{english, household_site, spanish};
+use crate::present::cooker::tests::{household_site, spanish};
+use crate::present::tests::english;
 
 const NUMBERS: [Key; 21] = [
     Key::ModuleW,
