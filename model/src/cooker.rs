@@ -2,7 +2,7 @@
 
 use crate::jacket::Jacket;
 use crate::media::Medium;
-use crate::panel::{Datasheet, Heater};
+use crate::panel::{Array, Datasheet, Heater, PanelError};
 use crate::pot::Pot;
 use crate::seat::Seat;
 
@@ -38,6 +38,29 @@ pub struct Panels {
     pub tilt_deg: f64,
     /// Where the plane looks, from north by east. \[deg\]
     pub azimuth_deg: f64,
+}
+
+impl Panels {
+    /// The data sheet of one module: its own, or a typical one of so many watts.
+    ///
+    /// # Errors
+    ///
+    /// [`PanelError::RatedPower`] for watts that no module has.
+    pub fn sheet_or_typical(&self) -> Result<Datasheet, PanelError> {
+        match self.sheet {
+            Some(sheet) => Ok(sheet),
+            None => Datasheet::typical(self.module_w),
+        }
+    }
+
+    /// All modules wired up.
+    ///
+    /// # Errors
+    ///
+    /// As [`Array::new`] and [`Panels::sheet_or_typical`].
+    pub fn array(&self) -> Result<Array, PanelError> {
+        Array::new(&self.sheet_or_typical()?, self.in_series, self.in_parallel)
+    }
 }
 
 /// What holds the heat.

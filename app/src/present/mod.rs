@@ -4,6 +4,7 @@
 //! here knows a signal or the page.
 
 pub mod copies;
+pub mod cooker;
 pub mod first_start;
 pub mod tonight;
 pub mod typed;

@@ -7,7 +7,7 @@ use crate::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
 use crate::journal::Meal;
 use crate::media::Medium;
 use crate::network::{self, Layer, MAX_NODES, Network, NetworkParts, NodeRow, OpenSurface};
-use crate::panel::{Array, Datasheet, HeatTable};
+use crate::panel::HeatTable;
 use crate::place::{AirYear, Place};
 use crate::pot::Pot;
 use crate::seat::{INNER_FILM_W_M2K, store_to_food_w_m2k};
@@ -18,7 +18,7 @@ use crate::water::{CP_J_KGK, vapour_pressure_pa};
 /// Share of light that level ground throws back. Common practice, no source.
 const ALBEDO: f64 = 0.2;
 /// Wind at the panel when nobody knows. Common practice, no source. [m/s]
-const WIND_M_S: f64 = 1.0;
+pub(super) const WIND_M_S: f64 = 1.0;
 /// Relative humidity of a kitchen. From memory.
 const KITCHEN_HUMIDITY: f64 = 0.5;
 /// A store is cut into nodes where contact conductance times depth over conductivity is more than
@@ -32,7 +32,7 @@ const POT_IN_SEAT_C: f64 = 80.0;
 /// Common practice, no source. \[W/(m² K)\]
 const OPEN_FACE_W_M2K: f64 = 15.0;
 /// Water's rise to the boil is told for water of this temperature. [°C]
-const FRESH_WATER_C: f64 = 20.0;
+pub(super) const FRESH_WATER_C: f64 = 20.0;
 
 /// A thermometer this near the melting range says nothing of how much has melted. \[K\]
 const MELTING_MARGIN_K: f64 = 2.0;
@@ -119,11 +119,7 @@ impl Rig {
         };
         Network::new(&curve, parts)?;
 
-        let sheet = match cooker.panels.sheet {
-            Some(sheet) => sheet,
-            None => Datasheet::typical(cooker.panels.module_w)?,
-        };
-        let array = Array::new(&sheet, cooker.panels.in_series, cooker.panels.in_parallel)?;
+        let array = cooker.panels.array()?;
         Ok(Self {
             setting: site.setting(cooker),
             heat: HeatTable::new(&array, &cooker.heater)?,
@@ -183,6 +179,11 @@ impl Rig {
         self.melting.is_some_and(|(_, (solidus_c, liquidus_c))| {
             (solidus_c - MELTING_MARGIN_K..=liquidus_c + MELTING_MARGIN_K).contains(&store_c)
         })
+    }
+
+    /// Melting range of the heaviest medium that melts. [°C]
+    pub fn melting_c(&self) -> Option<(f64, f64)> {
+        self.melting.map(|(_, range_c)| range_c)
     }
 
     /// Heat in the store between two temperatures. \[J\]
