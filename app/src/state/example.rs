@@ -105,7 +105,7 @@ pub fn log_today(today: Day, last_hour: usize) -> Action {
 pub fn plan() -> Plan {
     Plan {
         dish: Dish::Lentils,
-        amount: Amount::People(5),
+        amount: Amount::People(4),
         pot: None,
         lid: Lid::On,
         put_in: Some(PLAN_PUT_IN),
