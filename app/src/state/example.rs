@@ -104,8 +104,8 @@ pub fn log_today(today: Day, last_hour: usize) -> Action {
 /// The example's plan for tonight.
 pub fn plan() -> Plan {
     Plan {
-        dish: Dish::Lentils,
-        amount: Amount::People(4),
+        dish: Dish::WhiteRice,
+        amount: Amount::People(5),
         pot: None,
         lid: Lid::On,
         put_in: Some(PLAN_PUT_IN),
