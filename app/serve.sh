@@ -15,6 +15,7 @@ case $port in
 esac
 
 sh app/build.sh
-web_toolchain
-cargo build --quiet --locked --package host
+
+# The server is built with what has just built the site.
+PATH=$TOOLBOX:$PATH CARGO_TARGET_DIR=target/web cargo build --quiet --locked --package host
 exec target/web/debug/host dist "$port"

@@ -40,12 +40,12 @@ pub enum What {
     Meal(Meal),
     /// The cooker stood open.
     LidOpen {
-        /// For how long. [s]
+        /// For how long. \[s\]
         for_s: i64,
     },
     /// The heater got nothing: unplugged, a blown fuse, the panel used for something else.
     HeaterOff {
-        /// For how long. [s]
+        /// For how long. \[s\]
         for_s: i64,
     },
 }
@@ -55,9 +55,9 @@ pub enum What {
 pub struct Meal {
     /// What is cooked.
     pub dish: Dish,
-    /// Dry or raw food. [kg]
+    /// Dry or raw food. \[kg\]
     pub food_kg: f64,
-    /// Water added, 1 kg to the litre. [kg]
+    /// Water added, 1 kg to the litre. \[kg\]
     pub water_kg: f64,
     /// Temperature of the pot and what is in it when it goes in. [°C]
     pub start_c: f64,

@@ -152,8 +152,8 @@ impl Preset {
     ///
     /// # Arguments
     ///
-    /// * `panels_w`: rated power of all panels. [W]
-    /// * `latitude_deg`: north positive. [deg]
+    /// * `panels_w`: rated power of all panels. \[W\]
+    /// * `latitude_deg`: north positive. \[deg\]
     pub fn cooker(self, panels_w: f64, latitude_deg: f64) -> Cooker {
         let recipe = self.recipe();
         let mut in_parallel = 1;
@@ -213,7 +213,7 @@ impl Preset {
 }
 
 /// The resistance that fits 12 V panels of so many watts at three quarters of full sun: about
-/// 17 V hot, over the current that such light gives, to a tenth of an ohm. [Ω]
+/// 17 V hot, over the current that such light gives, to a tenth of an ohm. \[Ω\]
 fn resistance_ohm(panels_w: f64) -> f64 {
     const HOT_VOLTS: f64 = 17.0;
     const RATED_VOLTS: f64 = 18.0;

@@ -8,9 +8,10 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::cooker::Cooker;
 use crate::dish::Dish;
 use crate::insulation::{Insulation, InsulationHazard};
-use crate::jacket::{LayerKind, LayeredJacket};
+use crate::jacket::{Jacket, LayerKind, LayeredJacket};
 use crate::media::{Chemistry, Hazard, Medium};
 use crate::out_of_range::OutOfRange;
 use crate::provenance::{Datum, Source};
@@ -259,7 +260,44 @@ pub enum Caution {
 mod cautions;
 mod refusals;
 
+/// The light of full sun, for the highest voltage of a cold morning. \[W/m2\]
+const FULL_SUN_W_M2: f64 = 1000.0;
+
 impl Build {
+    /// What the checks need to know of a household's cooker.
+    ///
+    /// A medium that must be kept closed makes its vessel a sealed one. Where no curve can be
+    /// worked out for the panels, their voltage is not a number, which the checks take for the worst.
+    ///
+    /// # Arguments
+    ///
+    /// * `air_c`: round the jacket. \[degC\]
+    /// * `coldest_c`: of the panels' cells on a cold bright morning. \[degC\]
+    ///
+    /// # Errors
+    ///
+    /// [`OutOfRange`] when the jacket or a temperature is outside its range.
+    pub fn of(cooker: &Cooker, air_c: f64, coldest_c: f64) -> Result<Self, OutOfRange> {
+        let store = &cooker.store;
+        let layers = match &cooker.jacket {
+            Jacket::Layers(jacket) => layers_in_place(jacket, store.cutout_c, air_c)?,
+            Jacket::Measured { .. } => Vec::new(),
+        };
+        let open_circuit_v = cooker.panels.array().map_or(f64::NAN, |array| {
+            array.open_circuit_v(FULL_SUN_W_M2, coldest_c)
+        });
+        let media: Vec<Medium> = store.charges.iter().map(|charge| charge.medium).collect();
+        let is_closed = |medium: &Medium| medium.props().hazards.contains(&Hazard::LosesWater);
+        Ok(Self {
+            sealed_vessel: media.iter().any(is_closed),
+            media,
+            cut_out_c: store.cutout_c,
+            seat: cooker.contact.seat,
+            layers,
+            open_circuit_v,
+        })
+    }
+
     /// Every combination that is not accepted; empty for a build that is.
     #[must_use]
     pub fn refusals(&self) -> Vec<Refusal> {

@@ -1,5 +1,10 @@
 //! Laws of the network that hold whatever the numbers.
 
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test stops at what it does not expect"
+)]
+
 use model::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
 use model::network::{
     CookRate, Event, Layer, Ledger, Network, NetworkParts, NodeRow, OpenSurface, Pot, Seat, Span,

@@ -7,7 +7,7 @@ use crate::story::{story, story_on};
 fn the_page_opens() {
     story(async |page| {
         page.open("").await?;
-        assert_eq!(page.title().await?, "Duskpot");
+        page.see("Welcome").await?;
         page.screenshot("first-page").await
     });
 }
@@ -15,11 +15,11 @@ fn the_page_opens() {
 #[test]
 fn the_page_opens_in_a_folder_of_a_host() {
     story_on(Phone::default(), "/kitchen/pots/", async |page| {
-        page.open("#/diary").await?;
+        page.open("#/more/safety").await?;
         page.is_kept().await?;
         page.site.stop_server();
-        page.open("#/diary").await?;
-        assert_eq!(page.hash().await?, "#/diary");
+        page.open("#/more/safety").await?;
+        assert_eq!(page.hash().await?, "#/more/safety");
         Ok(())
     });
 }
@@ -44,5 +44,30 @@ fn the_page_is_dark_on_a_dark_phone() {
         assert_eq!(channels.len(), 3, "{background}");
         assert!(channels.iter().all(|&channel| channel < 80), "{background}");
         page.screenshot("first-page-dark").await
+    });
+}
+
+#[test]
+fn the_page_can_reach_no_other_host() {
+    story(async |page| {
+        page.open("").await?;
+        let refused = page
+            .evaluate(
+                "const refused = new Promise((resolve) => document.addEventListener(
+                    'securitypolicyviolation', (event) => resolve(event.effectiveDirective)));
+                 fetch('https://elsewhere.invalid/').catch(() => undefined);
+                 return refused;",
+            )
+            .await?;
+        assert_eq!(refused, "connect-src");
+        // The browser logs the attempt, and that is all that comes of it.
+        let errors = page.console_errors().await?;
+        assert!(
+            errors
+                .iter()
+                .all(|error| error.contains("Content Security Policy")),
+            "{errors:?}"
+        );
+        Ok(())
     });
 }

@@ -141,9 +141,10 @@ impl Page {
         Ok(text.as_str().unwrap_or_default().to_owned())
     }
 
-    /// The title of the page.
-    pub(crate) async fn title(&self) -> Result<String> {
-        Ok(self.browser.web.title().await?)
+    /// Which version of the site the page is of: the name given to [`Site::release`], or none.
+    pub(crate) async fn release(&self) -> Result<Option<String>> {
+        let script = "return document.querySelector('meta[name=release]')?.content ?? null";
+        Ok(self.evaluate(script).await?.as_str().map(str::to_owned))
     }
 
     /// What is behind the address of the site: `#/diary`.

@@ -68,13 +68,13 @@ impl Site {
         Ok(())
     }
 
-    /// Makes the site another version of itself, whose page is called `title`.
-    pub(crate) fn release(&self, title: &str) -> Result<(), Box<dyn Error>> {
+    /// Makes the site another version of itself, which says so in a `meta` element.
+    pub(crate) fn release(&self, name: &str) -> Result<(), Box<dyn Error>> {
         let page = self.folder.join("index.html");
         let text = fs::read_to_string(&page)?;
-        let (head, rest) = text.split_once("<title>").ok_or("the page has no title")?;
-        let (_, tail) = rest.split_once("</title>").ok_or("the page has no title")?;
-        fs::write(&page, format!("{head}<title>{title}</title>{tail}"))?;
+        let (head, tail) = text.split_once("<title>").ok_or("the page has no title")?;
+        let mark = format!("<meta name=\"release\" content=\"{name}\">");
+        fs::write(&page, format!("{head}{mark}<title>{tail}"))?;
         let status = Command::new("sh")
             .arg(root().join("app/precache.sh"))
             .arg(&self.folder)

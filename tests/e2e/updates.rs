@@ -7,8 +7,8 @@ use crate::story::{Outcome, story};
 async fn meet_new_version(page: &Page) -> Outcome {
     page.open("").await?;
     page.is_kept().await?;
-    page.site.release("Duskpot, newer")?;
-    page.open("#/diary").await?;
+    page.site.release("newer")?;
+    page.open("#/more/safety").await?;
     page.test("update").await?;
     Ok(())
 }
@@ -17,14 +17,14 @@ async fn meet_new_version(page: &Page) -> Outcome {
 fn a_new_version_takes_over_when_it_is_asked_to() {
     story(async |page| {
         meet_new_version(page).await?;
-        assert_eq!(page.title().await?, "Duskpot");
-        page.test("update").await?.click().await?;
+        assert_eq!(page.release().await?, None);
+        page.press("Update now").await?;
         page.until(
             "the new version",
-            "return document.title === 'Duskpot, newer'",
+            "return document.querySelector('meta[name=release]') !== null",
         )
         .await?;
-        assert_eq!(page.hash().await?, "#/diary");
+        assert_eq!(page.hash().await?, "#/more/safety");
         // Only the new version is left on the device, and there is nothing more to offer.
         let stores = page
             .evaluate("return caches.keys().then((names) => names.length)")
@@ -33,7 +33,7 @@ fn a_new_version_takes_over_when_it_is_asked_to() {
         assert!(!page.has_test("update").await?);
         page.site.stop_server();
         page.reload().await?;
-        assert_eq!(page.title().await?, "Duskpot, newer");
+        assert_eq!(page.release().await?.as_deref(), Some("newer"));
         Ok(())
     });
 }
@@ -44,10 +44,10 @@ fn a_new_version_waits_while_the_old_one_is_in_use() {
         meet_new_version(page).await?;
         page.reload().await?;
         page.test("update").await?;
-        assert_eq!(page.title().await?, "Duskpot");
+        assert_eq!(page.release().await?, None);
         page.site.stop_server();
         page.reload().await?;
-        assert_eq!(page.title().await?, "Duskpot");
+        assert_eq!(page.release().await?, None);
         Ok(())
     });
 }
@@ -57,7 +57,7 @@ fn a_new_version_that_is_not_whole_is_not_offered() {
     story(async |page| {
         page.open("").await?;
         page.is_kept().await?;
-        page.site.release("Duskpot, newer")?;
+        page.site.release("newer")?;
         page.site.damage("index.html")?;
         let look = "const registration = await navigator.serviceWorker.ready;
                     await registration.update().catch(() => undefined);";
@@ -68,7 +68,7 @@ fn a_new_version_that_is_not_whole_is_not_offered() {
         )
         .await?;
         assert!(!page.has_test("update").await?);
-        assert_eq!(page.title().await?, "Duskpot");
+        assert_eq!(page.release().await?, None);
         Ok(())
     });
 }

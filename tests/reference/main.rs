@@ -2,6 +2,11 @@
 //!
 //! Each data file names its source; `make` holds the recipes of those that we had solved ourselves.
 
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test stops at what it does not expect"
+)]
+
 #[path = "../../model/examples/simulate/case.rs"]
 mod case;
 #[path = "../../model/examples/simulate/fields.rs"]

@@ -61,12 +61,24 @@ impl Sure {
         }
     }
 
-    fn step_min(self) -> f64 {
+    fn step_min(self) -> u8 {
         match self {
-            Self::Known => 1.0,
-            Self::Near => 5.0,
-            Self::Rough => 15.0,
+            Self::Known => 1,
+            Self::Near => 5,
+            Self::Rough => 15,
         }
+    }
+
+    /// A time rounded to what is known, so that its day is that of what is shown.
+    pub fn round(self, at: LocalTime) -> LocalTime {
+        let step_s = 60 * i64::from(self.step_min());
+        self.floor(at.plus_s(step_s / 2))
+    }
+
+    /// The same, never later than it is.
+    pub fn floor(self, at: LocalTime) -> LocalTime {
+        let step_s = 60 * i64::from(self.step_min());
+        at.plus_s(-at.0.rem_euclid(step_s))
     }
 }
 
@@ -130,7 +142,7 @@ impl Formats {
 
     /// How long something takes: `50 min`, `1 h 50`, from a day and a half on `2 days`.
     pub fn duration(&self, seconds: f64, sure: Sure) -> String {
-        let minutes = round_to(seconds.max(0.0) / 60.0, sure.step_min());
+        let minutes = round_to(seconds.max(0.0) / 60.0, f64::from(sure.step_min()));
         let (hours, rest) = ((minutes / 60.0).floor(), minutes % 60.0);
         if hours < 1.0 {
             (self.units.minutes)(&self.number(rest, 0))
@@ -150,7 +162,7 @@ impl Formats {
 
     /// A time of day: `18:40` or `6:40 pm`, rounded to what is known.
     pub fn clock(&self, at: LocalTime, sure: Sure) -> String {
-        let step_s = sure.step_min() * 60.0;
+        let step_s = f64::from(sure.step_min()) * 60.0;
         let seconds = round_to(f64::from(second_of_day(at)), step_s);
         self.locale.clock(seconds)
     }
@@ -168,6 +180,11 @@ impl Formats {
     /// A day by its date, with the weekday.
     pub fn day(&self, day: Day) -> String {
         self.locale.day(day)
+    }
+
+    /// The weekday of a day.
+    pub fn weekday(&self, day: Day) -> String {
+        self.locale.weekday(day)
     }
 
     /// A day by its date alone, short: for the axis of a plot.

@@ -152,4 +152,37 @@ mod tests {
         assert_eq!(Language::from_tag("est"), None);
         assert_eq!(Language::from_tag(""), None);
     }
+
+    #[test]
+    fn no_text_is_empty() {
+        for language in Language::ALL {
+            assert!(
+                !format!("{:?}", language.strings()).contains("\"\""),
+                "{language:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn rows_of_a_table_have_names_of_their_own() {
+        fn check<T: Copy>(rows: &[T], name: fn(T) -> &'static str) {
+            let mut names: Vec<&str> = rows.iter().map(|row| name(*row)).collect();
+            names.sort_unstable();
+            names.dedup();
+            assert_eq!(names.len(), rows.len(), "{names:?}");
+            assert!(names.iter().all(|name| !name.is_empty()), "{names:?}");
+        }
+        for language in Language::ALL {
+            let tables = &language.strings().tables;
+            check(&model::media::Medium::ALL, tables.medium);
+            check(&model::insulation::Insulation::ALL, tables.insulation);
+            check(&model::jacket::LidFit::ALL, tables.lid_fit);
+            check(&model::seat::Seat::ALL, tables.seat);
+            check(&model::pot::PotKind::ALL, tables.pot_kind);
+            check(&model::pot::Wrap::ALL, tables.wrap);
+            check(&model::pot::Lid::ALL, tables.pot_lid);
+            check(&model::dish::Dish::ALL, tables.dish);
+            check(&model::sun::Sky::ALL, tables.sky);
+        }
+    }
 }

@@ -25,6 +25,13 @@ pub fn languages() -> Vec<String> {
         .collect()
 }
 
+/// The time zone the device is set to, by its name in the IANA database.
+pub fn time_zone() -> Option<String> {
+    let format: Intl::DateTimeFormat = built("DateTimeFormat", "en", &[])?.unchecked_into();
+    let options = format.resolved_options();
+    Reflect::get(&options, &"timeZone".into()).ok()?.as_string()
+}
+
 /// A number written in a locale, in pieces; nothing where the browser doesn't know the locale.
 pub fn number_parts(tag: &str, value: f64) -> Vec<Part> {
     let Some(format) = built("NumberFormat", tag, &[]) else {

@@ -104,6 +104,18 @@ pub fn focus_on(element_id: &str) {
     }
 }
 
+/// Whether the person asked the device for less motion.
+pub fn wants_less_motion() -> bool {
+    web_sys::window()
+        .and_then(|window| {
+            window
+                .match_media("(prefers-reduced-motion: reduce)")
+                .ok()
+                .flatten()
+        })
+        .is_some_and(|query| query.matches())
+}
+
 /// Loads the page anew.
 pub fn reload() {
     if let Some(window) = web_sys::window() {

@@ -1,12 +1,13 @@
 //! The small store of texts that a browser keeps for an app.
 //!
 //! The browser may keep nothing (a private window, cookies refused) or be full; both are values
-//! here. The accessors of the usual wrapper crates panic where the browser refuses the store
-//! itself, so it is asked for directly.
+//! here. The accessors of gloo-storage panic where the browser refuses the store itself, so they
+//! are reached only after it was asked for.
 
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
+use gloo_storage::{LocalStorage, SessionStorage, Storage as _};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{DomException, Storage, StorageEvent};
 
@@ -116,6 +117,15 @@ impl MemoryShelf {
         self.lock().room = Some(bytes);
     }
 
+    /// Bytes it holds now, keys and texts together.
+    pub fn n_bytes(&self) -> usize {
+        let kept = self.lock();
+        kept.texts
+            .iter()
+            .map(|(key, text)| key.len() + text.len())
+            .sum()
+    }
+
     fn lock(&self) -> std::sync::MutexGuard<'_, Kept> {
         self.0.lock().unwrap_or_else(PoisonError::into_inner)
     }
@@ -178,22 +188,37 @@ pub fn ask_to_persist() {
     }
 }
 
+/// Whether the browser has promised to keep what is stored; no where it does not know the question.
+pub async fn is_persisted() -> bool {
+    let Some(window) = web_sys::window() else {
+        return false;
+    };
+    let storage = window.navigator().storage();
+    if storage.is_undefined() {
+        return false;
+    }
+    let Ok(answer) = storage.persisted() else {
+        return false;
+    };
+    wasm_bindgen_futures::JsFuture::from(answer)
+        .await
+        .is_ok_and(|answer| answer.is_truthy())
+}
+
 fn device() -> Result<Storage, StorageError> {
     let window = web_sys::window().ok_or(StorageError::NotAllowed)?;
-    window
-        .local_storage()
-        .ok()
-        .flatten()
-        .ok_or(StorageError::NotAllowed)
+    match window.local_storage() {
+        Ok(Some(_)) => Ok(LocalStorage::raw()),
+        Ok(None) | Err(_) => Err(StorageError::NotAllowed),
+    }
 }
 
 fn own_window() -> Result<Storage, StorageError> {
     let window = web_sys::window().ok_or(StorageError::NotAllowed)?;
-    window
-        .session_storage()
-        .ok()
-        .flatten()
-        .ok_or(StorageError::NotAllowed)
+    match window.session_storage() {
+        Ok(Some(_)) => Ok(SessionStorage::raw()),
+        Ok(None) | Err(_) => Err(StorageError::NotAllowed),
+    }
 }
 
 fn keys(storage: &Storage) -> Result<Vec<String>, StorageError> {

@@ -1,11 +1,16 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod first_start;
+mod more;
+mod tonight;
+
 use leptos::prelude::*;
 
 use crate::components::RoomHeader;
+use crate::i18n::format::Sure;
 use crate::i18n::strings::Strings;
-use crate::shell::use_shell;
-use crate::state::route::{MorePage, Route};
+use crate::shell::{Shell, use_shell};
+use crate::state::route::Route;
 
 /// The screen of a place.
 #[component]
@@ -16,27 +21,32 @@ pub fn Screen(
 ) -> impl IntoView {
     move || {
         let title: fn(&Strings) -> &'static str = match route.get() {
-            Route::Tonight => |strings| strings.tonight.title,
+            Route::Tonight => return view! { <tonight::Tonight /> }.into_any(),
             Route::Diary(_) => |strings| strings.diary.title,
             Route::Cooker(_) => |strings| strings.cooker.title,
-            Route::Start => |strings| strings.first_start.title,
-            Route::More(MorePage::Menu) => |strings| strings.more.title,
-            Route::More(MorePage::Settings) => |strings| strings.more.settings,
-            Route::More(MorePage::Copies) => |strings| strings.more.copies,
-            Route::More(MorePage::Example) => |strings| strings.more.example,
-            Route::More(MorePage::Safety) => |strings| strings.safety.title,
-            Route::More(MorePage::About) => |strings| strings.more.about,
+            Route::More(page) => return view! { <more::MoreScreen page /> }.into_any(),
+            Route::Start => return view! { <first_start::FirstStart /> }.into_any(),
         };
         view! { <Titled title /> }.into_any()
     }
 }
 
-/// A screen that has its name only.
+/// A screen that has its name and the time only.
 #[component]
 fn Titled(title: fn(&Strings) -> &'static str) -> impl IntoView {
+    let Shell { words, clock, .. } = use_shell();
+    let line = Signal::derive(move || {
+        let now = clock.now().get();
+        let formats = words.formats().get();
+        format!(
+            "{} · {}",
+            formats.day(now.day()),
+            formats.clock(now, Sure::Known)
+        )
+    });
     view! {
         <div class="screen">
-            <RoomHeader title=use_shell().words.text(title) />
+            <RoomHeader title=words.text(title) line />
         </div>
     }
 }

@@ -4,16 +4,21 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-use crate::components::{Icon, RoomBar, RoomLink, StatusLine, StatusTone, Toast, ToastView};
+use crate::components::{
+    Icon, RoomBar, RoomLink, RunBar, RunStep, RunView, StatusLine, StatusTone, Toast, ToastView,
+};
+use crate::i18n::format::{Formats, Sure};
+use crate::i18n::strings::Strings;
 use crate::i18n::strings::common::{Common, Saving};
-use crate::platform::files;
 use crate::platform::storage::StorageError;
 use crate::shell::Shell;
+use crate::shell::copies::{download_aside, download_copy};
+use crate::shell::example::Told;
 use crate::shell::keeper::{Lock, Notice, SaveStatus};
-use crate::shell::store::Store;
 use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote};
 use crate::shell::wiring::Updates;
 use crate::state::document::Whose;
+use crate::state::example::today::Phase;
 use crate::state::route::{MorePage, Route};
 
 /// The bar with the rooms.
@@ -92,7 +97,9 @@ pub fn Announcements(
                     tone=StatusTone::Trouble
                     text
                     action=words.text(|strings| strings.common.saving.copy_to_file)
-                    on_action=Callback::new(move |()| download_copy(shell))
+                    on_action=Callback::new(move |()| {
+                        download_copy(shell);
+                    })
                     test="save-trouble"
                 />
             }
@@ -121,10 +128,65 @@ pub fn Announcements(
                 tone=StatusTone::Notice
                 text=words.text(|strings| strings.common.example_banner)
                 action=words.text(|strings| strings.more.example_leave)
-                on_action=Callback::new(move |()| leave_example(shell))
+                on_action=Callback::new(move |()| shell.example.leave())
                 test="example"
             />
         </Show>
+    }
+}
+
+/// The example's day while it is told; over every screen, so that all of them can be looked at.
+#[component]
+pub fn DayBar(
+    /// What the app works with.
+    shell: Shell,
+) -> impl IntoView {
+    let Shell { words, example, .. } = shell;
+    let told = example.told();
+    let view = Signal::derive(move || {
+        told.get().map_or_else(RunView::default, |told| {
+            run_view(&told, words.strings(), &words.formats().get())
+        })
+    });
+    let on_step = move |step| match step {
+        RunStep::HoldOrRun => example.hold_or_run(),
+        RunStep::Step => example.step(),
+        RunStep::Stop => example.stop(),
+    };
+    let is_told = Memo::new(move |_| told.get().is_some());
+    view! {
+        <Show when=move || is_told.get()>
+            <RunBar
+                label=words.text(|strings| strings.more.day.title)
+                view
+                on_step=Callback::new(on_step)
+            />
+        </Show>
+    }
+}
+
+fn run_view(told: &Told, strings: &Strings, formats: &Formats) -> RunView {
+    let day = &strings.more.day;
+    let text = match told.phase {
+        Phase::Sun(sky) => (day.sun)((strings.tables.sky)(sky)),
+        Phase::Evening => day.evening.to_owned(),
+        Phase::PotIn => day.pot_in.to_owned(),
+        Phase::Boils => day.boils.to_owned(),
+        Phase::Done => day.done.to_owned(),
+    };
+    let hold_or_run = match told {
+        Told { runs: true, .. } => day.pause,
+        Told { is_over: true, .. } => day.again,
+        Told { .. } => day.go_on,
+    };
+    RunView {
+        clock: formats.clock(told.at, Sure::Known),
+        text,
+        share: told.share,
+        has_step: !told.runs && !told.is_over,
+        hold_or_run: hold_or_run.to_owned(),
+        step: day.step.to_owned(),
+        stop: day.stop.to_owned(),
     }
 }
 
@@ -166,7 +228,7 @@ fn NoticeLine(shell: Shell, notice: Notice) -> impl IntoView {
     });
     let on_action = Callback::new(move |()| {
         if let Some(key) = &aside {
-            download_aside(shell.store, key);
+            download_aside(shell, key);
         }
         shell.store.dismiss_notice();
     });
@@ -236,43 +298,6 @@ pub fn UndoToast(
     }
 }
 
-/// Hands the household to the person as a file.
-pub fn download_copy(shell: Shell) {
-    let name = format!("duskpot-{}.json", file_stamp(shell));
-    if let Ok(text) = shell.store.copy_text() {
-        download(&name, &text);
-    }
-}
-
-/// Goes back to the person's own household.
-pub fn leave_example(shell: Shell) {
-    shell.clock.pin(None);
-    // The example is always kept or of no worth; there is nothing to be told.
-    let _ = shell.store.show(Whose::Own, None);
-    shell.router.go(Route::Tonight);
-}
-
-fn download_aside(store: Store, key: &str) {
-    if let Ok(Some(text)) = store.aside_text(key) {
-        download(&format!("{key}.json"), &text);
-    }
-}
-
-fn download(name: &str, text: &str) {
-    // A browser that can't hand out files shows that itself.
-    let _ = files::download(name, "application/json", text);
-}
-
-fn file_stamp(shell: Shell) -> String {
-    let now = shell.clock.device_now();
-    let (year, month, day) = now.day().ymd();
-    format!(
-        "{year:04}-{month:02}-{day:02}-{:02}{:02}",
-        now.hour(),
-        now.minute()
-    )
-}
-
 fn trouble_text(status: &SaveStatus, saving: &Saving) -> Option<&'static str> {
     match status {
         SaveStatus::Saved | SaveStatus::Pending => None,
@@ -291,5 +316,6 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::CookerErased { name } => (notes.cooker_erased)(name),
         ToastAbout::SkyErased => notes.sky_erased.to_owned(),
         ToastAbout::BroughtBack => notes.brought_back.to_owned(),
+        ToastAbout::Noted => notes.noted.to_owned(),
     }
 }

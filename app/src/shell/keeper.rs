@@ -268,7 +268,14 @@ impl Keeper {
 
     fn put_damaged_aside(&mut self, text: &str, now: LocalTime) -> Option<Notice> {
         match self.put_aside(text, AsideWhy::Damaged, now) {
-            Ok(key) => Some(Notice::PutAside { key }),
+            Ok(aside) => {
+                // It is safe where it is now. Left here too, it would be put aside on every start;
+                // a browser that won't let go of it only makes that happen.
+                if self.shelf.remove(key(self.whose)).is_ok() {
+                    self.known = None;
+                }
+                Some(Notice::PutAside { key: aside })
+            }
             Err(_) => {
                 self.lock = Some(Lock::DamagedInPlace);
                 None

@@ -5,11 +5,16 @@
 
 pub mod chrome;
 pub mod clock;
+pub mod copies;
+pub mod device;
+pub mod estimates;
+pub mod example;
 pub mod keeper;
 pub mod locale;
 pub mod router;
 pub mod store;
 pub mod toasts;
+pub mod whereabouts;
 mod wiring;
 pub mod words;
 
@@ -21,8 +26,10 @@ use leptos::prelude::*;
 use crate::platform::storage::DeviceShelf;
 use crate::platform::{clock as device_clock, locale as device_locale, page};
 use crate::screens::Screen;
-use crate::shell::chrome::{Announcements, Rooms, UndoToast};
+use crate::shell::chrome::{Announcements, DayBar, Rooms, UndoToast};
 use crate::shell::clock::Clock;
+use crate::shell::estimates::Estimates;
+use crate::shell::example::Example;
 use crate::shell::keeper::Keeper;
 use crate::shell::router::Router;
 use crate::shell::store::{Dispatch, Store};
@@ -40,12 +47,16 @@ pub struct Shell {
     pub dispatch: Dispatch,
     /// Now.
     pub clock: Clock,
+    /// What the model makes of it all.
+    pub estimates: Estimates,
     /// Where we are.
     pub router: Router,
     /// Language and formats.
     pub words: Words,
     /// Notes that come and go.
     pub toasts: Toasts,
+    /// The example household.
+    pub example: Example,
 }
 
 /// What a screen works with. Call it in the body of a screen, not in a closure.
@@ -55,6 +66,11 @@ pub struct Shell {
 /// When called outside [`App`].
 pub fn use_shell() -> Shell {
     expect_context()
+}
+
+/// Goes to the top of a screen that shows something new, and has a screen reader begin there.
+pub fn begin_screen() {
+    page::focus_on(CONTENT_ID);
 }
 
 /// Id of the element that holds the screen, for the focus and the skip link.
@@ -74,6 +90,7 @@ pub fn App() -> impl IntoView {
             {move || skip.get()}
         </button>
         <Announcements shell updates />
+        <DayBar shell />
         <main id=CONTENT_ID tabindex="-1">
             <Screen route=shell.router.route() />
         </main>
@@ -87,12 +104,15 @@ fn build() -> Shell {
     let toasts = Toasts::default();
     let keeper = Keeper::new(Box::new(DeviceShelf));
     let store = Store::open(keeper, wiring::last_shown(), clock, toasts);
+    let router = Router::new(store, Route::from_hash(&page::hash()));
     Shell {
         store,
         dispatch: store.dispatch(),
         clock,
-        router: Router::new(store, Route::from_hash(&page::hash())),
+        estimates: Estimates::new(store, clock),
+        router,
         words: Words::new(store, device_locale::languages(), locale::locale_format),
         toasts,
+        example: Example::new(store, clock, router),
     }
 }

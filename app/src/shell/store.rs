@@ -149,12 +149,14 @@ impl Store {
     ///
     /// # Errors
     ///
-    /// [`StorageError`] when the present one could not be saved: it goes on being shown.
+    /// [`StorageError`] when the person's own could not be saved: it goes on being shown. The
+    /// example is of no worth and can always be left.
     pub fn show(&self, whose: Whose, fresh: Option<Document>) -> Result<(), StorageError> {
         self.save_now();
-        let has_household = self.now_is(|document| document.household.is_some());
+        let is_worth_keeping =
+            self.now_is(|document| document.whose == Whose::Own && document.household.is_some());
         if let SaveStatus::Failed(error) = self.status.get_untracked()
-            && has_household
+            && is_worth_keeping
         {
             return Err(error);
         }
@@ -178,6 +180,39 @@ impl Store {
             self.save_now();
         }
         Ok(())
+    }
+
+    /// Brings back a household that was put aside under `key`; what is shown now is put aside in
+    /// its stead.
+    ///
+    /// # Errors
+    ///
+    /// As [`Store::replace`]; what was put aside stays there then.
+    pub fn bring_back_aside(&self, key: &str, document: Document) -> Result<(), StorageError> {
+        self.replace(document)?;
+        if self.status.get_untracked() == SaveStatus::Saved {
+            self.forget_aside(key)?;
+        }
+        Ok(())
+    }
+
+    /// Puts the example back to how it begins; nothing where the person's own household is shown.
+    pub fn start_example_over(&self, fresh: Document) {
+        let (whose, settings) = self.now_is(|document| (document.whose, document.settings));
+        if whose != Whose::Example {
+            return;
+        }
+        let document = Document {
+            whose,
+            settings,
+            ..fresh
+        };
+        self.keeper
+            .update_value(|keeper| keeper.note_replaced(&document));
+        self.document.set(document);
+        self.changes
+            .update(|changes| *changes = changes.wrapping_add(1));
+        self.refresh_status();
     }
 
     /// Puts a copy, or something that was put aside, in the place of the present household.
@@ -215,6 +250,18 @@ impl Store {
     /// [`StorageError`] when the browser refuses.
     pub fn aside_text(&self, key: &str) -> Result<Option<String>, StorageError> {
         self.keeper.with_value(|keeper| keeper.aside_text(key))
+    }
+
+    /// Forgets something that was put aside, for good.
+    ///
+    /// # Errors
+    ///
+    /// [`StorageError`] when the browser refuses.
+    pub fn forget_aside(&self, key: &str) -> Result<(), StorageError> {
+        self.keeper.with_value(|keeper| keeper.forget_aside(key))?;
+        // There may be room now for what could not be kept.
+        self.save_now();
+        Ok(())
     }
 
     /// A copy for a file. Where nothing may be written over, it is the text that is kept.

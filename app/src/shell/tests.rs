@@ -9,8 +9,9 @@ use model::local_time::LocalTime;
 
 use crate::i18n::Language;
 use crate::i18n::format::LocaleFormat;
-use crate::platform::storage::{MemoryShelf, StorageError};
+use crate::platform::storage::{MemoryShelf, Shelf, StorageError};
 use crate::shell::clock::Clock;
+use crate::shell::example::{Example, STEP_S};
 use crate::shell::keeper::{Keeper, Notice, SaveStatus};
 use crate::shell::router::Router;
 use crate::shell::store::Store;
@@ -18,6 +19,8 @@ use crate::shell::toasts::{ToastAbout, Toasts};
 use crate::shell::words::Words;
 use crate::state::action::{Action, Done};
 use crate::state::document::{Document, Whose};
+use crate::state::example::is_stale;
+use crate::state::example::today::Phase;
 use crate::state::refused::{Field, Refused, Wrong};
 use crate::state::route::{MorePage, Route};
 use crate::state::sample::{at, full, set_up, set_up_action};
@@ -31,23 +34,29 @@ struct Kitchen {
     store: Store,
     toasts: Toasts,
     shelf: MemoryShelf,
+    clock: Clock,
     /// Signals live as long as their owner.
     _owner: Owner,
 }
 
 impl Kitchen {
     fn open() -> Self {
+        Self::open_at(evening)
+    }
+
+    fn open_at(device: fn() -> LocalTime) -> Self {
         let owner = Owner::new();
         owner.set();
         let shelf = MemoryShelf::default();
         let toasts = Toasts::default();
-        let clock = Clock::new(evening);
+        let clock = Clock::new(device);
         let keeper = Keeper::new(Box::new(shelf.clone()));
         let store = Store::open(keeper, Whose::Own, clock, toasts);
         Self {
             store,
             toasts,
             shelf,
+            clock,
             _owner: owner,
         }
     }
@@ -235,4 +244,95 @@ fn the_clock_shows_whole_minutes_and_can_be_pinned() {
     clock.pin(None);
     clock.tick();
     assert_eq!(clock.now().get_untracked(), at(20, 0));
+}
+
+#[test]
+fn the_example_can_be_left_when_it_cannot_be_saved() {
+    let kitchen = Kitchen::set_up();
+    let store = kitchen.store;
+    let example = Document {
+        whose: Whose::Example,
+        ..full()
+    };
+    store.show(Whose::Example, Some(example)).unwrap();
+    kitchen.shelf.set_room(10);
+    store.act(reading(90.0)).unwrap();
+    assert_eq!(store.show(Whose::Own, None), Ok(()));
+    assert_eq!(store.now_is(Clone::clone), set_up());
+}
+
+#[test]
+fn a_day_of_the_example_goes_by_and_leaves_no_trace() {
+    let kitchen = Kitchen::set_up();
+    let Kitchen { store, clock, .. } = kitchen;
+    let router = Router::new(store, Route::Tonight);
+    let example = Example::new(store, clock, router);
+    let told = example.told();
+    assert_eq!(told.get_untracked(), None);
+    example.enter().unwrap();
+    let before = store.now_is(Clone::clone);
+    example.start_day();
+    assert_eq!(clock.now().get_untracked(), at(6, 0));
+    let mut phases = Vec::new();
+    for _ in 0..64 {
+        example.forward(STEP_S);
+        phases.push(told.get_untracked().unwrap().phase);
+    }
+    let end = told.get_untracked().unwrap();
+    assert!(end.is_over && !end.runs);
+    assert!((end.share - 1.0).abs() < 1e-12);
+    assert_eq!(clock.now().get_untracked(), at(22, 0));
+    assert!(phases.contains(&Phase::Boils));
+    assert_eq!(phases.last(), Some(&Phase::Done));
+    example.stop();
+    assert_eq!(told.get_untracked(), None);
+    assert_eq!(clock.now().get_untracked(), at(20, 0));
+    assert_eq!(
+        store.now_is(|document| document.entries.len()),
+        before.entries.len()
+    );
+    assert_eq!(store.now_is(|document| document.running), None);
+    store.show(Whose::Own, None).unwrap();
+    assert_eq!(store.now_is(Clone::clone), set_up());
+}
+
+#[test]
+fn an_example_that_was_left_in_its_evening_starts_over() {
+    let kitchen = Kitchen::open_at(|| at(9, 0));
+    let Kitchen { store, clock, .. } = kitchen;
+    let router = Router::new(store, Route::Tonight);
+    let example = Example::new(store, clock, router);
+    example.enter().unwrap();
+    example.start_day();
+    for _ in 0..15 {
+        example.forward(3600);
+    }
+    store.save_now();
+    assert!(store.now_is(|document| is_stale(document, at(9, 0))));
+    let reopened = Example::new(store, clock, router);
+    assert_eq!(reopened.told().get_untracked(), None);
+    assert!(!store.now_is(|document| is_stale(document, at(9, 0))));
+}
+
+#[test]
+fn what_was_put_aside_can_be_forgotten_to_make_room() {
+    let kitchen = Kitchen::set_up();
+    let store = kitchen.store;
+    store.replace(full()).unwrap();
+    let aside = store.asides().unwrap().remove(0);
+    let n_bytes = kitchen.shelf.n_bytes();
+    kitchen.shelf.set_room(n_bytes);
+    store.act(reading(90.0)).unwrap();
+    store.save_now();
+    let status = store.status();
+    assert_eq!(
+        status.get_untracked(),
+        SaveStatus::Failed(StorageError::Full)
+    );
+    store.forget_aside(&aside.key).unwrap();
+    assert_eq!(store.asides(), Ok(vec![]));
+    assert_eq!(status.get_untracked(), SaveStatus::Saved);
+    store.forget_aside("duskpot.household").unwrap();
+    assert!(store.asides().is_ok());
+    assert_eq!(kitchen.shelf.keys().map(|keys| keys.len()), Ok(1));
 }

@@ -34,9 +34,11 @@ pub enum ToastAbout {
     SkyErased,
     /// It is back.
     BroughtBack,
+    /// Something that was seen is in the diary.
+    Noted,
 }
 
-/// How long a note stays. Long enough to read it slowly and reach for the button. [ms]
+/// How long a note stays. Long enough to read it slowly and reach for the button. \[ms\]
 pub const TOAST_MS: u32 = 10_000;
 
 /// Notes that wait at most: those further back are stale by the time they would be seen.

@@ -74,7 +74,7 @@ pub enum Action {
         day: Day,
         /// What was seen.
         log: DayLog,
-        /// Hours from sunrise to sunset on that day, from the model. [h]
+        /// Hours from sunrise to sunset on that day, from the model. \[h\]
         possible_h: f64,
     },
     /// Erases the sky of a day.
@@ -117,7 +117,7 @@ pub enum Action {
         /// What was seen.
         seen: Seen,
     },
-    /// Puts the running meal away without further answers.
+    /// Puts the running meal away: all was answered that will be.
     CloseMeal,
 
     /// Chooses a language.
@@ -137,7 +137,7 @@ pub enum Seen {
     NotBoiledBy(LocalTime),
     /// The food was soft then.
     DoneAt(LocalTime),
-    /// The pot came out then; the meal is over.
+    /// The pot came out then; the meal waits for its answers until it is closed.
     TakenOutAt(LocalTime),
 }
 
@@ -208,6 +208,15 @@ pub fn apply(document: &mut Document, action: Action, now: LocalTime) -> Result<
             Ok(Done::Changed)
         }
     }
+}
+
+/// Whether a pot can go in at `at` with this in it, seen from `now`.
+///
+/// # Errors
+///
+/// [`Refused`], with the field and what is wrong with it.
+pub fn check_meal(at: LocalTime, meal: &Meal, now: LocalTime) -> Result<(), Refused> {
+    entries::check_meal(at, meal, now)
 }
 
 /// The next number, used up.

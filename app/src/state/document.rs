@@ -125,10 +125,19 @@ impl Document {
 
     /// The log as far as it touches one cooker, for the model.
     pub fn journal(&self, cooker: CookerId) -> Journal {
-        let of_cooker = self.entries.iter().filter(|entry| entry.cooker == cooker);
+        self.journal_of(|entry| entry.cooker == cooker)
+    }
+
+    /// The log of the cooker that an entry is about, as if there were no such entry.
+    pub fn journal_without(&self, left_out: &Entry) -> Journal {
+        self.journal_of(|entry| entry.cooker == left_out.cooker && entry.id != left_out.id)
+    }
+
+    fn journal_of(&self, is_in: impl Fn(&Entry) -> bool) -> Journal {
+        let events = self.entries.iter().filter(|entry| is_in(entry));
         Journal {
             skies: self.skies.clone(),
-            events: of_cooker
+            events: events
                 .map(|entry| Event {
                     at: entry.at,
                     what: entry.what.clone(),

@@ -7,6 +7,7 @@
 pub mod action;
 pub mod document;
 pub mod erased;
+pub mod example;
 pub mod ids;
 pub mod limits;
 pub mod parse;
@@ -17,3 +18,4 @@ pub mod route;
 pub(crate) mod sample;
 pub mod saved;
 pub mod settings;
+pub mod zones;

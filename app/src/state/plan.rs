@@ -1,6 +1,7 @@
 //! What stands on the screen Tonight: the meal that is being thought about.
 
 use model::dish::Dish;
+use model::journal::{Meal, Outcome};
 use model::local_time::{Day, LocalTime};
 use model::pot::{Lid, Pot};
 
@@ -21,7 +22,7 @@ pub struct Plan {
     pub put_in: Option<TimeOfDay>,
     /// When it is to be eaten.
     pub eat: TimeOfDay,
-    /// Temperature of what goes in; none means that of the air. [°C]
+    /// Temperature of what goes in; none means that of the air. \[°C\]
     pub start_c: Option<f64>,
 }
 
@@ -32,9 +33,9 @@ pub enum Amount {
     People(u32),
     /// Weighed and measured.
     Measured {
-        /// Dry or raw food. [kg]
+        /// Dry or raw food. \[kg\]
         food_kg: f64,
-        /// Water. [kg]
+        /// Water. \[kg\]
         water_kg: f64,
     },
 }
@@ -46,10 +47,33 @@ pub struct TimeOfDay(u16);
 /// Minutes in a day.
 const DAY_MIN: u16 = 1440;
 
-/// A time of day that went by less than this long ago is late, not tomorrow's. [s]
+/// A time of day that went by less than this long ago is late, not tomorrow's. \[s\]
 const LATE_S: i64 = 6 * 3600;
 
+/// A pot that was to go in this long ago at most went in when it was to. [s]
+const JUST_NOW_S: i64 = 10 * 60;
+
+/// Dinner, as long as nobody says otherwise.
+const DINNER: TimeOfDay = TimeOfDay(19 * 60 + 30);
+
+/// The latest dinner that is offered; after that it is tomorrow's.
+const LAST_DINNER: TimeOfDay = TimeOfDay(23 * 60 + 30);
+
+/// A dinner that nobody planned is this long ahead at least. [s]
+const LEAST_AHEAD_S: i64 = 90 * 60;
+
+/// And its pot goes in this long before. [min]
+const IN_BEFORE_MIN: i64 = 60;
+
 impl TimeOfDay {
+    /// The time of day of a clock that shows this hour, 0 to 23, and minute, 0 to 59; beyond
+    /// these the last of each.
+    pub const fn at(hour: u16, minute: u16) -> Self {
+        let hour = if hour < 24 { hour } else { 23 };
+        let minute = if minute < 60 { minute } else { 59 };
+        Self(hour * 60 + minute)
+    }
+
     /// The time so many minutes after midnight; whole days are taken off.
     pub fn from_min(minutes: i64) -> Self {
         let minutes = minutes.rem_euclid(i64::from(DAY_MIN));
@@ -84,6 +108,16 @@ impl TimeOfDay {
         day.at_s(i64::from(self.0) * 60)
     }
 
+    /// The latest instant of this time of day that is not after `now`.
+    fn last(self, now: LocalTime) -> LocalTime {
+        let today = self.on(now.day());
+        if today <= now {
+            today
+        } else {
+            self.on(now.day().plus(-1))
+        }
+    }
+
     /// The first instant of this time of day that is after `earlier`.
     pub fn after(self, earlier: LocalTime) -> LocalTime {
         let today = self.on(earlier.day());
@@ -96,20 +130,82 @@ impl TimeOfDay {
 }
 
 impl Plan {
-    /// When the pot goes in, seen from `now`. A time that has just gone by means now: the pot
-    /// goes in late, not tomorrow.
+    /// What stands there before anything was touched: rice for the household, tonight.
+    pub fn start(people: u32, now: LocalTime) -> Self {
+        let earliest = now.plus_s(LEAST_AHEAD_S).ceil_to_s(1800);
+        let (dinner, last) = (DINNER.on(now.day()), LAST_DINNER.on(now.day()));
+        let eat = if last < earliest {
+            DINNER
+        } else {
+            TimeOfDay::of(dinner.max(earliest))
+        };
+        Self {
+            dish: Dish::WhiteRice,
+            amount: Amount::People(people),
+            pot: None,
+            lid: Lid::On,
+            put_in: Some(TimeOfDay::from_min(
+                i64::from(eat.minutes()) - IN_BEFORE_MIN,
+            )),
+            eat,
+            start_c: None,
+        }
+    }
+
+    /// Food and water. [kg]
+    pub fn amounts_kg(&self) -> (f64, f64) {
+        match self.amount {
+            Amount::Measured { food_kg, water_kg } => (food_kg, water_kg),
+            Amount::People(people) => {
+                let dish = self.dish.props();
+                let food_kg = f64::from(people) * dish.portion_kg.value;
+                (food_kg, food_kg * dish.water_per_food.value)
+            }
+        }
+    }
+
+    /// The meal that is meant, seen from `now`.
+    ///
+    /// # Arguments
+    ///
+    /// * `usual`: the cooker's pot.
+    /// * `air_c`: temperature of what goes in, where the plan gives none. [°C]
+    pub fn meal(&self, usual: Pot, air_c: f64, now: LocalTime) -> Meal {
+        let (food_kg, water_kg) = self.amounts_kg();
+        Meal {
+            dish: self.dish,
+            food_kg,
+            water_kg,
+            start_c: self.start_c.unwrap_or(air_c),
+            pot: self.pot.unwrap_or(usual),
+            lid: self.lid,
+            out: None,
+            eat_at: self.eat_at(now),
+            outcome: Outcome::default(),
+        }
+    }
+
+    /// When the pot goes in, seen from `now`. A time that has gone by, with the meal still to
+    /// come, means now: the pot goes in late, not tomorrow.
     pub fn put_in_at(&self, now: LocalTime) -> LocalTime {
         let Some(put_in) = self.put_in else {
             return now;
         };
-        let today = put_in.on(now.day());
-        if now <= today {
-            today
-        } else if now.since_s(today) < LATE_S {
+        let last = put_in.last(now);
+        if now.since_s(last) < LATE_S && now < self.eat.after(last) {
             now
         } else {
             put_in.after(now)
         }
+    }
+
+    /// When a pot that is said to have gone in just now went in: when it was to, if that was
+    /// minutes ago.
+    pub fn started_at(&self, now: LocalTime) -> LocalTime {
+        self.put_in
+            .map(|put_in| put_in.last(now))
+            .filter(|&last| now.since_s(last) <= JUST_NOW_S)
+            .unwrap_or(now)
     }
 
     /// When it is to be eaten: the first such time after the pot went in.
@@ -159,6 +255,53 @@ mod tests {
         let breakfast = plan(Some(time(5, 0)), time(6, 30));
         assert_eq!(breakfast.put_in_at(at(20, 0)), at(29, 0));
         assert_eq!(breakfast.eat_at(at(20, 0)), at(30, 30));
+    }
+
+    #[test]
+    fn once_the_meal_is_over_the_plan_is_tomorrows() {
+        let dinner = plan(Some(time(18, 0)), time(19, 30));
+        assert_eq!(dinner.put_in_at(at(19, 29)), at(19, 29));
+        assert_eq!(dinner.put_in_at(at(19, 31)), at(42, 0));
+        assert_eq!(dinner.eat_at(at(19, 31)), at(43, 30));
+    }
+
+    #[test]
+    fn midnight_makes_no_pot_late_by_a_day() {
+        let late = plan(Some(time(23, 50)), time(0, 50));
+        assert_eq!(late.put_in_at(at(24, 10)), at(24, 10));
+        assert_eq!(late.eat_at(at(24, 10)), at(24, 50));
+    }
+
+    #[test]
+    fn a_pot_went_in_when_it_was_to_if_that_is_minutes_ago() {
+        let dinner = plan(Some(time(18, 0)), time(19, 30));
+        assert_eq!(dinner.started_at(at(18, 4)), at(18, 0));
+        assert_eq!(dinner.started_at(at(18, 11)), at(18, 11));
+        assert_eq!(dinner.started_at(at(17, 50)), at(17, 50));
+        assert_eq!(plan(None, time(19, 30)).started_at(at(18, 4)), at(18, 4));
+    }
+
+    #[test]
+    fn there_is_a_dinner_to_begin_with() {
+        let dinner = |hour, minute| {
+            let now = at(hour, minute);
+            let plan = Plan::start(4, now);
+            (plan.put_in_at(now), plan.eat_at(now))
+        };
+        assert_eq!(dinner(9, 0), (at(18, 30), at(19, 30)));
+        assert_eq!(dinner(18, 0), (at(18, 30), at(19, 30)));
+        assert_eq!(dinner(18, 1), (at(19, 0), at(20, 0)));
+        assert_eq!(dinner(22, 0), (at(22, 30), at(23, 30)));
+        assert_eq!(dinner(22, 1), (at(42, 30), at(43, 30)));
+        assert_eq!(dinner(0, 20), (at(18, 30), at(19, 30)));
+    }
+
+    #[test]
+    fn the_household_gets_its_portions() {
+        let (food_kg, water_kg) = plan(None, time(19, 30)).amounts_kg();
+        let rice = Dish::WhiteRice.props();
+        assert!((food_kg - 4.0 * rice.portion_kg.value).abs() < 1e-12);
+        assert!((water_kg - food_kg * rice.water_per_food.value).abs() < 1e-12);
     }
 
     #[test]

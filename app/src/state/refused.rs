@@ -19,31 +19,31 @@ pub enum Field {
     Name,
     /// People who usually eat.
     People,
-    /// Latitude. [deg]
+    /// Latitude. \[deg\]
     LatitudeDeg,
-    /// Longitude. [deg]
+    /// Longitude. \[deg\]
     LongitudeDeg,
-    /// Height above the sea. [m]
+    /// Height above the sea. \[m\]
     AltitudeM,
-    /// The household's clock less universal time. [min]
+    /// The household's clock less universal time. \[min\]
     UtcOffsetMin,
-    /// A monthly temperature of the day or the night. [°C]
+    /// A monthly temperature of the day or the night. \[°C\]
     AirC,
-    /// Hours of sun of a day. [h]
+    /// Hours of sun of a day. \[h\]
     SunHours,
     /// The day a sky is logged for.
     Day,
     /// When something happened.
     At,
-    /// A thermometer in the store. [°C]
+    /// A thermometer in the store. \[°C\]
     ReadingC,
-    /// How long the lid stood open or the heater got nothing. [s]
+    /// How long the lid stood open or the heater got nothing. \[s\]
     ForS,
-    /// Dry or raw food. [kg]
+    /// Dry or raw food. \[kg\]
     FoodKg,
-    /// Water. [kg]
+    /// Water. \[kg\]
     WaterKg,
-    /// Temperature of what goes in. [°C]
+    /// Temperature of what goes in. \[°C\]
     StartC,
     /// When the pot goes in.
     PutIn,
@@ -61,45 +61,45 @@ pub enum Field {
     Cooker,
     /// An entry as a whole.
     Entry,
-    /// Rated power of a module. [W]
+    /// Rated power of a module. \[W\]
     ModuleW,
     /// Modules in series or in parallel.
     Modules,
-    /// Slope of the panel. [deg]
+    /// Slope of the panel. \[deg\]
     TiltDeg,
-    /// Where the panel looks. [deg]
+    /// Where the panel looks. \[deg\]
     AzimuthDeg,
     /// A rating of the panel's data sheet.
     Datasheet,
-    /// Resistance of the element or of the wires. [Ω]
+    /// Resistance of the element or of the wires. \[Ω\]
     Ohm,
-    /// How the element's resistance changes with its heat. [1/K]
+    /// How the element's resistance changes with its heat. \[1/K\]
     ElementAlpha,
     /// Efficiency of the tracker.
     TrackerEfficiency,
     /// The media of the store, as a list.
     Charges,
-    /// Mass of a medium. [kg]
+    /// Mass of a medium. \[kg\]
     ChargeKg,
-    /// Thickness of the medium under the seat. [m]
+    /// Thickness of the medium under the seat. \[m\]
     DepthM,
-    /// Temperature at which the thermostat cuts out. [°C]
+    /// Temperature at which the thermostat cuts out. \[°C\]
     CutoutC,
-    /// A size of the room inside the jacket. [m]
+    /// A size of the room inside the jacket. \[m\]
     JacketSizeM,
     /// The layers of the jacket, as a list.
     Layers,
-    /// Thickness of a layer. [m]
+    /// Thickness of a layer. \[m\]
     LayerM,
     /// Emissivity of a face.
     Emissivity,
     /// Rods through the jacket.
     Rods,
-    /// Measured heat loss. [W/K]
+    /// Measured heat loss. \[W/K\]
     LossWK,
-    /// Measured heat capacity of the jacket. [J/K]
+    /// Measured heat capacity of the jacket. \[J/K\]
     CapacityJK,
-    /// Measured contact conductance. [W/(m² K)]
+    /// Measured contact conductance. \[W/(m² K)\]
     ContactWM2k,
 }
 
@@ -128,12 +128,12 @@ pub enum Wrong {
     },
     /// More hours of sun than the day has.
     SunExceedsDay {
-        /// The hours it has. [h]
+        /// The hours it has. \[h\]
         possible_h: f64,
     },
     /// More than the pot holds.
     PotTooSmall {
-        /// What it holds. [L]
+        /// What it holds. \[L\]
         holds_l: f64,
     },
     /// A time that has not come yet.

@@ -41,7 +41,7 @@ impl Scan {
                 (false, '\\') => self.escaped = true,
                 (false, '"') => {
                     self.in_string = false;
-                    if self.depth == 2 && self.key == "name" {
+                    if self.depth == 2 && self.key == "name" && self.name.is_empty() {
                         self.name.clone_from(&self.string);
                     }
                 }

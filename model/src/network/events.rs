@@ -137,13 +137,12 @@ fn pot_changes(
     let capacity = Cubic::constant(pot.pot.c_dry_j_k).plus(CP_J_KGK, &water);
     if pot.phase == PotPhase::Simple {
         let above = heat.plus(-(net.boiling_c + ABOVE_BOIL_K), &capacity);
-        // The polynomial may touch the boil by its own error; what boils has heat to spare.
         let boils = above
             .first_rise()
-            .filter(|fraction| flows.surplus_w(&step.x_at(*fraction)) > 0.0);
+            .and_then(|touched| boil_begins(flows, step, &above, touched));
         earliest.offer(boils, Change::Phase(PotPhase::Boiling));
     }
-    if let Some(cook) = pot.pot.cook {
+    if let (Some(cook), PotPhase::Simple) = (pot.pot.cook, pot.phase) {
         let above = heat.plus(-cook.t_min_c(), &capacity);
         if pot.cooking {
             let below = Cubic::default()
@@ -156,19 +155,36 @@ fn pot_changes(
     }
 }
 
+/// When a pot that touches the boil begins to boil.
+///
+/// The polynomial may touch the boil by its own error alone; what boils has heat to spare. So the pot
+/// waits for the surplus, which comes in the same step or in a later one.
+fn boil_begins(flows: &Flows<'_>, step: &Step<X, Q>, above: &Cubic, touched: f64) -> Option<f64> {
+    let boils =
+        |fraction: f64| above.at(fraction) >= 0.0 && flows.surplus_w(&step.x_at(fraction)) > 0.0;
+    if boils(touched) {
+        return Some(touched);
+    }
+    first_true(boils, touched)
+}
+
 /// When the surplus of a boiling pot falls below zero.
 ///
 /// The surplus is not a polynomial, so it is looked at in four places: it moves with the store, which
 /// turns at most once within a step.
 fn surplus_gone(flows: &Flows<'_>, step: &Step<X, Q>) -> Option<f64> {
-    let lacks = |fraction: f64| flows.surplus_w(&step.x_at(fraction)) < 0.0;
-    let mut low = 0.0;
-    for high in [0.25, 0.5, 0.75, 1.0] {
-        if lacks(high) {
-            let mut high = high;
+    first_true(|fraction| flows.surplus_w(&step.x_at(fraction)) < 0.0, 0.0)
+}
+
+/// Where a condition that is false at `from` first holds, looked at in four places up to 1.
+fn first_true(holds: impl Fn(f64) -> bool, from: f64) -> Option<f64> {
+    let mut low = from;
+    for quarter in [0.25, 0.5, 0.75, 1.0] {
+        let mut high = from + (1.0 - from) * quarter;
+        if holds(high) {
             for _ in 0..50 {
                 let middle = 0.5 * (low + high);
-                if lacks(middle) {
+                if holds(middle) {
                     high = middle;
                 } else {
                     low = middle;

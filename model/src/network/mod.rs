@@ -15,7 +15,7 @@
 //!
 //! A [`Network`] holds the parameters and borrows the store's enthalpy curve; a [`State`] holds what
 //! changes. Both are small and free of the heap, so an ensemble shares one curve and copies the rest.
-//! [`run`] carries a state through one [`Span`] of constant power and air.
+//! [`run()`] carries a state through one [`Span`] of constant power and air.
 
 mod cooking;
 mod events;
@@ -32,3 +32,6 @@ pub use pot::{OpenSurface, Pot, PotPhase, PotState};
 pub use run::{Span, run};
 pub use state::State;
 pub use watch::{Event, Ledger, Watch};
+
+#[cfg(test)]
+mod tests;

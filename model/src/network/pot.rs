@@ -134,10 +134,12 @@ impl PotState {
     }
 
     pub(crate) fn feel_least_temperature(&mut self) {
-        self.cooking = self
-            .pot
-            .cook
-            .is_some_and(|cook| self.t_c() >= cook.t_min_c());
+        // What is left in a dry pot burns; it does not cook.
+        self.cooking = self.phase != PotPhase::Dry
+            && self
+                .pot
+                .cook
+                .is_some_and(|cook| self.t_c() >= cook.t_min_c());
     }
 
     /// Heat capacity now, J/K.
@@ -165,7 +167,7 @@ impl PotState {
         self.phase
     }
 
-    /// Doneness of the dish: 0 raw, 1 done, more when overdone.
+    /// Doneness of the dish: 0 raw, 1 done, more when overdone; it stands still once the water is gone.
     pub fn doneness(&self) -> f64 {
         self.doneness
     }

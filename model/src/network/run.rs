@@ -5,7 +5,7 @@ use super::flows::{
     CARRIED, DONENESS, Flows, JACKET, JACKET_AIR, LID_AIR, NODES, POT, POT_AIR, Q, STEAM, X,
 };
 use super::parts::Network;
-use super::pot::PotPhase;
+use super::pot::{PotPhase, PotState};
 use super::state::State;
 use super::watch::{Event, Ledger, Watch};
 use crate::error::{ModelError, finite, not_negative};
@@ -25,7 +25,7 @@ pub struct Span {
 
 /// Error of temperature a step may make, by its own estimate, K.
 pub(crate) const TOLERANCE_K: f64 = 1e-3;
-/// The same for doneness.
+/// The same for doneness, a share of itself once the dish is done.
 const TOLERANCE_DONENESS: f64 = 1e-4;
 /// A step is taken at this length whatever its estimate, s: the solver is L-stable, so what is faster
 /// than this is at rest by the end of the step.
@@ -95,7 +95,7 @@ pub fn run(
         };
         state.time_s = start_s + elapsed_s;
         if let Some(change) = change {
-            apply(net, state, change, watch);
+            apply(net, state, change, ledger, watch);
         }
     }
     state.time_s = end_s;
@@ -172,7 +172,10 @@ fn weighted_error(flows: &Flows<'_>, state: &State, step: &Step<X, Q>) -> f64 {
             judge(step.x_error[place], allowed_j);
         }
         judge(step.q_error[STEAM], allowed_j);
-        judge(step.q_error[DONENESS], TOLERANCE_DONENESS);
+        judge(
+            step.q_error[DONENESS],
+            TOLERANCE_DONENESS * (1.0 + pot.doneness),
+        );
     }
     worst
 }
@@ -219,7 +222,13 @@ fn book(ledger: &mut Ledger, q: &[f64; Q], heater_j: f64) {
     ledger.carried_j += q[CARRIED];
 }
 
-fn apply(net: &Network<'_>, state: &mut State, change: Change, watch: &mut impl Watch) {
+fn apply(
+    net: &Network<'_>,
+    state: &mut State,
+    change: Change,
+    ledger: &mut Ledger,
+    watch: &mut impl Watch,
+) {
     let time_s = state.time_s;
     let event = match (change, &mut state.pot) {
         (Change::Segment { node, to }, _) => {
@@ -236,13 +245,14 @@ fn apply(net: &Network<'_>, state: &mut State, change: Change, watch: &mut impl 
             pot.phase = phase;
             match phase {
                 PotPhase::Boiling => {
-                    pot.heat_j = pot.capacity_j_k() * net.boiling_c;
+                    flash(net, pot, ledger);
                     pot.boiled_at_s.get_or_insert(time_s);
                     Some(Event::Boils)
                 }
                 PotPhase::Simple => Some(Event::StopsBoiling),
                 PotPhase::Dry => {
                     pot.water_kg = pot.least_water_kg();
+                    pot.cooking = false;
                     Some(Event::BoilsDry)
                 }
             }
@@ -262,6 +272,24 @@ fn apply(net: &Network<'_>, state: &mut State, change: Change, watch: &mut impl 
     }
 }
 
+/// Heat above the boiling point turns to steam at once.
+fn flash(net: &Network<'_>, pot: &mut PotState, ledger: &mut Ledger) {
+    let excess_j = pot.heat_j - pot.capacity_j_k() * net.boiling_c;
+    if excess_j <= 0.0 {
+        return;
+    }
+    let flashed_kg = (excess_j / net.h_fg_j_kg).min(pot.water_kg - pot.least_water_kg());
+    let steam_j = flashed_kg * net.h_fg_j_kg;
+    let carried_j = flashed_kg * CP_J_KGK * net.boiling_c;
+    pot.water_kg -= flashed_kg;
+    pot.heat_j -= steam_j + carried_j;
+    ledger.steam_j += steam_j;
+    ledger.carried_j += carried_j;
+    if pot.water_kg <= pot.least_water_kg() {
+        pot.phase = PotPhase::Dry;
+    }
+}
+
 /// Brings the switches in line with what the caller changed between two spans.
 fn settle(
     net: &Network<'_>,
@@ -274,31 +302,21 @@ fn settle(
         let row = &net.parts.row;
         let heat_j = state.node_j[row.thermostat_node] / row.mass_share[row.thermostat_node];
         if state.heater_on && heat_j >= out_j {
-            apply(net, state, Change::Heater(false), watch);
+            apply(net, state, Change::Heater(false), ledger, watch);
         } else if !state.heater_on && heat_j <= in_j {
-            apply(net, state, Change::Heater(true), watch);
+            apply(net, state, Change::Heater(true), ledger, watch);
         }
     }
     if let Some(pot) = &mut state.pot {
         pot.feel_least_temperature();
-        // Water put in above the boiling point flashes to steam at once.
-        let excess_j = pot.heat_j - pot.capacity_j_k() * net.boiling_c;
-        if pot.phase == PotPhase::Simple && excess_j > 0.0 {
-            let flashed_kg = (excess_j / net.h_fg_j_kg).min(pot.water_kg - pot.least_water_kg());
-            let steam_j = flashed_kg * net.h_fg_j_kg;
-            let carried_j = flashed_kg * CP_J_KGK * net.boiling_c;
-            pot.water_kg -= flashed_kg;
-            pot.heat_j -= steam_j + carried_j;
-            ledger.steam_j += steam_j;
-            ledger.carried_j += carried_j;
-            if pot.water_kg <= pot.least_water_kg() {
-                pot.phase = PotPhase::Dry;
-            }
+        // Water put in above the boiling point.
+        if pot.phase == PotPhase::Simple {
+            flash(net, pot, ledger);
         }
     }
     let boiling = state.pot.is_some_and(|pot| pot.phase == PotPhase::Boiling);
     let flows = Flows::new(net, state, span.heater_w, span.air_c);
     if boiling && flows.surplus_w(&flows.pack(state)) < 0.0 {
-        apply(net, state, Change::Phase(PotPhase::Simple), watch);
+        apply(net, state, Change::Phase(PotPhase::Simple), ledger, watch);
     }
 }

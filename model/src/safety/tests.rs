@@ -35,6 +35,33 @@ fn usual_builds_are_accepted() {
     assert_eq!(salt_in_steel().refusals(), []);
 }
 
+#[test]
+fn a_cooker_is_judged_by_its_parts() {
+    let mut cooker = crate::presets::Preset::AluminiumInPerlite.cooker(100.0, 11.0);
+    let build = Build::of(&cooker, 20.0, 25.0).unwrap();
+    assert_eq!(build.refusals(), []);
+    assert!(!build.sealed_vessel);
+    // A typical "12 V" panel opens at 36 cells of 0.612 V at 25 degC, and higher when cold.
+    assert!(
+        (build.open_circuit_v - 36.0 * 0.612).abs() < 0.1,
+        "{}",
+        build.open_circuit_v
+    );
+    let cold = Build::of(&cooker, 20.0, -10.0).unwrap();
+    assert!(build.open_circuit_v < cold.open_circuit_v);
+
+    cooker.store.cutout_c = 900.0;
+    assert!(Build::of(&cooker, 20.0, 25.0).is_err());
+    cooker.store.cutout_c = 640.0;
+    let hot = Build::of(&cooker, 20.0, 25.0).unwrap();
+    assert!(!hot.refusals().is_empty());
+
+    let charge = &mut cooker.store.charges[0];
+    charge.medium = Medium::MagnesiumChlorideHexahydrate;
+    cooker.store.cutout_c = 115.0;
+    assert!(Build::of(&cooker, 20.0, 25.0).unwrap().sealed_vessel);
+}
+
 /// California Code of Regulations, title 8, section 5188: nothing organic in a nitrate bath.
 #[test]
 fn nothing_organic_near_nitrate() {

@@ -12,6 +12,7 @@
 mod calendar;
 mod clear_sky;
 mod daily;
+mod daylight;
 mod error;
 mod log;
 mod plane;
@@ -24,6 +25,7 @@ pub use clear_sky::{
     SOLAR_CONSTANT_W_M2, Split, erbs_split, extraterrestrial_normal_w_m2, haurwitz_ghi_w_m2,
 };
 pub use daily::{ROUNDING_H, SolarDay};
+pub use daylight::Daylight;
 pub use error::SunError;
 pub use log::{DayLog, Unlogged};
 pub use plane::{Plane, faiman_cell_c};

@@ -35,7 +35,6 @@ impl HourSky {
 
 /// What a person sees on looking up.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[non_exhaustive]
 pub enum Sky {
     /// Blue sky, sharp shadows.
     Clear,

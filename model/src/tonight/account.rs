@@ -9,23 +9,23 @@ use crate::water::CP_J_KGK;
 /// `store_before + pot_before + from_sun = store_after + pot_after + jacket + pot_loss + open + steam`.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct HeatAccount {
-    /// In the store and its jacket when the pot went in. [J]
+    /// In the store and its jacket when the pot went in. \[J\]
     pub store_before_j: f64,
-    /// In the pot and its load when it went in. [J]
+    /// In the pot and its load when it went in. \[J\]
     pub pot_before_j: f64,
-    /// From the heater meanwhile. [J]
+    /// From the heater meanwhile. \[J\]
     pub from_sun_j: f64,
-    /// Still in the store and its jacket. [J]
+    /// Still in the store and its jacket. \[J\]
     pub store_after_j: f64,
-    /// In the pot and the food. [J]
+    /// In the pot and the food. \[J\]
     pub pot_after_j: f64,
-    /// Out through the jacket. [J]
+    /// Out through the jacket. \[J\]
     pub jacket_j: f64,
-    /// Off the pot's walls and lid. [J]
+    /// Off the pot's walls and lid. \[J\]
     pub pot_loss_j: f64,
-    /// Out of the cooker while it stood open. [J]
+    /// Out of the cooker while it stood open. \[J\]
     pub open_j: f64,
-    /// With the steam. [J]
+    /// With the steam. \[J\]
     pub steam_j: f64,
 }
 
@@ -63,12 +63,12 @@ impl HeatAccount {
         }
     }
 
-    /// What was there and what came in. [J]
+    /// What was there and what came in. \[J\]
     pub fn came_j(&self) -> f64 {
         self.store_before_j + self.pot_before_j + self.from_sun_j
     }
 
-    /// What is left and what went. [J]
+    /// What is left and what went. \[J\]
     pub fn went_j(&self) -> f64 {
         self.store_after_j
             + self.pot_after_j

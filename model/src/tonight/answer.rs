@@ -9,17 +9,19 @@ use crate::tonight::track::{PotWatch, Track};
 use crate::tonight::{Evening, HeatAccount, Point, TonightError};
 
 /// How long after the meal's hour the pot is still followed, to tell when it would have been
-/// ready. [s]
+/// ready. \[s\]
 const FOLLOW_S: i64 = 5 * 3600;
-/// How long after the meal's hour the plot goes on. [s]
+/// How long after the meal's hour the plot goes on. \[s\]
 const PLOT_S: i64 = 1800;
-/// A pot is looked at this often to see whether it can come out. [s]
+/// A pot is looked at this often to see whether it can come out. \[s\]
 const LOOK_S: i64 = 60;
-/// Step of the points for the plot. [s]
+/// And this often where only the instants count, which are found exactly either way. \[s\]
+const GLANCE_S: i64 = 600;
+/// Step of the points for the plot. \[s\]
 const POINT_STEP_S: f64 = 120.0;
-/// Steps in which the latest time to put the pot in is first sought. [s]
+/// Steps in which the latest time to put the pot in is first sought. \[s\]
 const SEARCH_STEP_S: i64 = 900;
-/// And how closely it is found. [s]
+/// And how closely it is found. \[s\]
 const SEARCH_END_S: i64 = 60;
 
 /// Whether the meal is ready in time, by all three leanings.
@@ -46,7 +48,7 @@ pub struct Forecast {
     pub hottest_c: f64,
     /// Share of its cooking the food has had when it comes out; 1 is done.
     pub doneness: f64,
-    /// Water gone as steam by then. [kg]
+    /// Water gone as steam by then. \[kg\]
     pub boiled_away_kg: f64,
     /// When the pot comes out: as planned, or once it is ready, or at the meal's hour.
     pub out_at: LocalTime,
@@ -120,9 +122,10 @@ impl Forecast {
         let before = state;
         let mut ledger = Ledger::default();
         let mut hottest_c = f64::NEG_INFINITY;
+        let look_s = if keep_points { LOOK_S } else { GLANCE_S };
         let mut out_at = put_in;
         while out_at < leaves_at {
-            out_at = out_at.plus_s(LOOK_S).min(leaves_at);
+            out_at = out_at.plus_s(look_s).min(leaves_at);
             advance(&mut state, out_at, &mut ledger, &mut watch)?;
             hottest_c = state
                 .pot()
@@ -163,7 +166,7 @@ impl Forecast {
     }
 }
 
-/// Full boil the dish must have had: the longer of the published times. [s]
+/// Full boil the dish must have had: the longer of the published times. \[s\]
 fn full_boil_s(dish: Dish) -> f64 {
     dish.props()
         .full_boil
@@ -240,9 +243,9 @@ fn latest_put_in(
     while SEARCH_END_S < late.since_s(early) {
         let middle = early.plus_s(late.since_s(early) / 2);
         if works(middle)? {
-            early = middle
+            early = middle;
         } else {
-            late = middle
+            late = middle;
         }
     }
     Ok(Some(early))

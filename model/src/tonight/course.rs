@@ -97,11 +97,15 @@ impl<'a> Course<'a> {
             Act::PotOut => {
                 state.take_pot_out();
             }
-            Act::PotIn(meal) => {
-                let air_c = self.air_c(local(state.time_s()));
-                state.put_pot_in(self.rig.load(meal, &self.leaning, air_c))?;
-            }
+            Act::PotIn(meal) => self.put_in(state, meal)?,
         }
+        Ok(())
+    }
+
+    /// A pot goes in.
+    pub(super) fn put_in(&self, state: &mut State, meal: &Meal) -> Result<(), TonightError> {
+        let air_c = self.air_c(local(state.time_s()));
+        state.put_pot_in(self.rig.load(meal, &self.leaning, air_c))?;
         Ok(())
     }
 
@@ -170,7 +174,7 @@ fn inside(intervals: &[Interval], at: LocalTime) -> bool {
     intervals.iter().any(|&(from, to)| from <= at && at < to)
 }
 
-/// Local time as the network counts it. [s]
+/// Local time as the network counts it. \[s\]
 #[expect(clippy::cast_precision_loss, reason = "exact for 285 million years")]
 pub(super) fn seconds(at: LocalTime) -> f64 {
     at.0 as f64

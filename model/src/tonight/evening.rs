@@ -17,7 +17,7 @@ const DAYS_BACK: i32 = 14;
 const DAYS_BACK_LEANING: i32 = 5;
 /// Days worked out after today.
 const DAYS_AHEAD: i32 = 2;
-/// Step of the points kept of the past. [s]
+/// Step of the points kept of the past. \[s\]
 const POINT_STEP_S: f64 = 1800.0;
 
 /// The store as it is thought to be now.
@@ -27,7 +27,7 @@ pub struct StoreNow {
     pub store_c: f64,
     /// The same, leaning against and in favour of the cook. [°C]
     pub band_c: (f64, f64),
-    /// Litres of water of 20 °C that the heat above the boil would bring to the boil. [L]
+    /// Litres of water of 20 °C that the heat above the boil would bring to the boil. \[L\]
     pub litres: f64,
     /// Share of the useful span, boil to cut-out, that is full: 0 to 1.
     pub full_share: f64,

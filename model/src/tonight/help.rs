@@ -12,11 +12,11 @@ const MOST_OFFERED: usize = 3;
 /// Water left in the sun in a dark bottle gets about this warm. Common practice, no source. [°C]
 const SUN_WARM_C: f64 = 45.0;
 /// Power that a small wood or charcoal fire puts into a pot: a litre in a quarter of an hour.
-/// Common practice, no source. [W]
+/// Common practice, no source. \[W\]
 const FIRE_W: f64 = 400.0;
 /// Less food than this share is no longer the meal.
 const LEAST_SHARE: f64 = 0.3;
-/// The latest that a meal is put off. [s]
+/// The latest that a meal is put off. \[s\]
 const PUT_OFF_S: i64 = 3 * 3600;
 
 /// A change that would have the meal ready, leaning against the cook.
@@ -58,7 +58,7 @@ pub enum Help {
     },
     /// Take more water: it would boil dry.
     MoreWater {
-        /// In all. [kg]
+        /// In all. \[kg\]
         water_kg: f64,
     },
     /// Eat later.
@@ -68,7 +68,7 @@ pub enum Help {
     },
     /// Start the pot on another fire.
     OtherFire {
-        /// For this long. [min]
+        /// For this long. \[min\]
         minutes: f64,
         /// Until the pot has this temperature. [°C]
         start_c: f64,
@@ -160,9 +160,9 @@ impl Solver<'_> {
         for _ in 0..7 {
             let middle = 0.5 * (short + enough);
             if self.works(&plan(middle))? {
-                enough = middle
+                enough = middle;
             } else {
-                short = middle
+                short = middle;
             }
         }
         Ok(Some(enough))

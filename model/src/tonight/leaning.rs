@@ -16,7 +16,7 @@ pub struct Leaning {
     pub charging: f64,
     /// On the time the dish takes.
     pub cooking_time: f64,
-    /// Added to each thermometer reading. [K]
+    /// Added to each thermometer reading. \[K\]
     pub reading_k: f64,
 }
 
@@ -32,7 +32,7 @@ const CHARGING_SD: f64 = 0.15;
 const LAYERS_SD: f64 = 0.2;
 /// Doubt of a loss or a contact that was measured on the cooker. Common practice, no source.
 const MEASURED_SD: f64 = 0.07;
-/// Doubt of a reading: a kitchen thermometer, and where it sits. Common practice, no source. [K]
+/// Doubt of a reading: a kitchen thermometer, and where it sits. Common practice, no source. \[K\]
 const READING_SD_K: f64 = 4.0;
 
 impl Leaning {

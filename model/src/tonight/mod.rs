@@ -7,11 +7,15 @@
 
 mod account;
 mod answer;
+mod bottleneck;
 mod course;
 mod evening;
+mod figures;
 mod help;
+mod hold;
 mod leaning;
 mod rig;
+mod take;
 mod track;
 mod weather;
 
@@ -20,10 +24,14 @@ mod tests;
 
 pub use account::HeatAccount;
 pub use answer::{Answer, Forecast, Verdict};
+pub use bottleneck::{Better, Trial};
 pub use evening::{Doubt, Evening, StoreNow};
+pub use figures::Figures;
 pub use help::Help;
+pub use hold::CoolDown;
 pub use leaning::Leaning;
 pub use rig::{Rig, Site};
+pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
 pub use weather::{ORDINARY_SKY, Weather};
 

@@ -9,7 +9,7 @@ use crate::inside::{Inside, Way};
 use crate::journal::Meal;
 use crate::media::Medium;
 use crate::network::{self, Layer, Network, NetworkParts, OpenSurface};
-use crate::panel::{Array, Datasheet, HeatTable};
+use crate::panel::HeatTable;
 use crate::place::{AirYear, Place};
 use crate::pot::Pot;
 use crate::seat::{INNER_FILM_W_M2K, store_to_food_w_m2k};
@@ -20,18 +20,18 @@ use crate::water::{CP_J_KGK, vapour_pressure_pa};
 /// Share of light that level ground throws back. Common practice, no source.
 const ALBEDO: f64 = 0.2;
 /// Wind at the panel when nobody knows. Common practice, no source. [m/s]
-const WIND_M_S: f64 = 1.0;
+pub(super) const WIND_M_S: f64 = 1.0;
 /// Relative humidity of a kitchen. From memory.
 const KITCHEN_HUMIDITY: f64 = 0.5;
 /// Temperature of the pot for which the seat's conductance is taken. [°C]
 const POT_IN_SEAT_C: f64 = 80.0;
 /// What an open cooker loses from the store's face: convection and radiation of a dull hot face.
-/// Common practice, no source. [W/(m² K)]
+/// Common practice, no source. \[W/(m² K)\]
 const OPEN_FACE_W_M2K: f64 = 15.0;
 /// Water's rise to the boil is told for water of this temperature. [°C]
-const FRESH_WATER_C: f64 = 20.0;
+pub(super) const FRESH_WATER_C: f64 = 20.0;
 
-/// A thermometer this near the melting range says nothing of how much has melted. [K]
+/// A thermometer this near the melting range says nothing of how much has melted. \[K\]
 const MELTING_MARGIN_K: f64 = 2.0;
 
 /// Where the household lives.
@@ -118,11 +118,7 @@ impl Rig {
         };
         Network::new(&curve, parts)?;
 
-        let sheet = match cooker.panels.sheet {
-            Some(sheet) => sheet,
-            None => Datasheet::typical(cooker.panels.module_w)?,
-        };
-        let array = Array::new(&sheet, cooker.panels.in_series, cooker.panels.in_parallel)?;
+        let array = cooker.panels.array()?;
         Ok(Self {
             setting: site.setting(cooker),
             heat: HeatTable::new(&array, &cooker.heater)?,
@@ -162,12 +158,12 @@ impl Rig {
         self.cutout_c
     }
 
-    /// Steady loss through the jacket. [W/K]
+    /// Steady loss through the jacket. \[W/K\]
     pub fn loss_w_k(&self) -> f64 {
         self.parts.g_loss_w_k
     }
 
-    /// From the store to the food through the seat, nothing frozen on it. [W/K]
+    /// From the store to the food through the seat, nothing frozen on it. \[W/K\]
     pub fn seat_w_k(&self) -> f64 {
         self.parts.seat.g_contact_w_k
     }
@@ -184,18 +180,23 @@ impl Rig {
         })
     }
 
-    /// Heat in the store between two temperatures. [J]
+    /// Melting range of the heaviest medium that melts. [°C]
+    pub fn melting_c(&self) -> Option<(f64, f64)> {
+        self.melting.map(|(_, range_c)| range_c)
+    }
+
+    /// Heat in the store between two temperatures. \[J\]
     pub fn heat_between_j(&self, from_c: f64, to_c: f64) -> f64 {
         self.curve.enthalpy_j(to_c) - self.curve.enthalpy_j(from_c)
     }
 
-    /// Heat in the store at this temperature, above 0 °C. [J]
+    /// Heat in the store at this temperature, above 0 °C. \[J\]
     pub(super) fn heat_at_j(&self, store_c: f64) -> f64 {
         self.curve.enthalpy_j(store_c)
     }
 
     /// What the heat above the local boil would bring to the boil: litres of water of 20 °C in
-    /// pots like this one, filled to four fifths, nothing lost. [L]
+    /// pots like this one, filled to four fifths, nothing lost. \[L\]
     ///
     /// # Errors
     ///

@@ -12,7 +12,7 @@ use crate::place::{AirYear, Place};
 use crate::pot::{Lid, Pot, PotKind, PotSize, Wrap};
 use crate::seat::Seat;
 use crate::sun::{DayLog, Sky};
-use crate::tonight::{Evening, Help, Site, Verdict};
+use crate::tonight::{Evening, Help, Rig, Site, Verdict, Weather};
 
 /// A made-up hill town.
 fn site() -> Site {
@@ -284,4 +284,22 @@ fn kidney_beans_that_never_boil_are_never_ready() {
     }
     let ready = answer.as_told.ready_at.zip(answer.as_told.boils_at);
     assert!(ready.is_none_or(|(ready, boils)| 1800 <= ready.since_s(boils)));
+}
+
+#[test]
+fn a_clear_day_has_hours_of_full_sun_and_a_dark_one_hardly_any() {
+    let rig = Rig::new(&site(), &cooker()).unwrap();
+    let day = Day(20_700);
+    let hours = |sky| {
+        let skies = [(day, DayLog::Hourly([Some(sky); 24]))].into();
+        let weather = Weather::new(&rig, &skies, day, day, day.start()).unwrap();
+        weather.day_full_sun_h(day).unwrap()
+    };
+    // Clear days of the tropics have 6 to 7 peak sun hours (common practice, no source).
+    assert!(
+        (5.5..7.5).contains(&hours(Sky::Clear)),
+        "{}",
+        hours(Sky::Clear)
+    );
+    assert!((hours(Sky::Dark) / hours(Sky::Clear) - 0.15).abs() < 0.05);
 }

@@ -57,7 +57,7 @@ impl Watch for Track {
 #[derive(Debug, Clone, Default)]
 pub(super) struct PotWatch {
     pub(super) track: Track,
-    /// Full boil asked for before the food is safe. [s]
+    /// Full boil asked for before the food is safe. \[s\]
     pub(super) full_boil_s: f64,
     pub(super) boils_s: Option<f64>,
     pub(super) done_s: Option<f64>,

@@ -6,9 +6,9 @@ use crate::local_time::{DAY_S, Day, LocalTime};
 use crate::sun::{DayLog, IrradianceSeries, Sky, SunError, Unlogged};
 use crate::tonight::Rig;
 
-/// Step of the heater's power and of the air. [min]
+/// Step of the heater's power and of the air. \[min\]
 const STEP_MIN: u32 = 30;
-/// The same. [s]
+/// The same. \[s\]
 pub(super) const STEP_S: i64 = 60 * STEP_MIN as i64;
 
 /// The sky of a day nobody wrote down: sun and clouds by turns, the middle of the five.
@@ -17,10 +17,12 @@ pub const ORDINARY_SKY: Sky = Sky::Patchy;
 /// One day of heater power and air.
 #[derive(Debug, Clone, PartialEq)]
 struct DayHeat {
-    /// Power of the heater in each step. [W]
+    /// Power of the heater in each step. \[W\]
     heater_w: Vec<f64>,
     /// Air temperature in each step. [°C]
     air_c: Vec<f64>,
+    /// Radiation on the panel in the whole day. \[J/m²\]
+    plane_j_m2: f64,
 }
 
 /// Heater power and air over a run of days.
@@ -58,28 +60,39 @@ impl Weather {
                     .map(|step| rig.heat.mean_heat_w(&step.states))
                     .collect(),
                 air_c: series.steps.iter().map(|step| step.air_c).collect(),
+                plane_j_m2: series.plane_j_m2(),
             });
             day = day.plus(1);
         }
         Ok(Self { first, days })
     }
 
-    /// Heater power and air at an instant; darkness and 20 °C outside the days worked out. [W, °C]
+    /// Heater power and air at an instant; darkness and 20 °C outside the days worked out. \[W, °C\]
     pub(super) fn at(&self, at: LocalTime) -> (f64, f64) {
         let found = || {
-            let day = usize::try_from(at.day().0.checked_sub(self.first.0)?).ok()?;
             let step = usize::try_from(at.second_of_day() / STEP_S).ok()?;
-            let heat = self.days.get(day)?;
+            let heat = self.day(at.day())?;
             Some((*heat.heater_w.get(step)?, *heat.air_c.get(step)?))
         };
         found().unwrap_or((0.0, 20.0))
     }
 
-    /// Heat that reaches the heater in a day. [J]
-    pub fn day_heat_j(&self, day: Day) -> Option<f64> {
+    fn day(&self, day: Day) -> Option<&DayHeat> {
         let idx = usize::try_from(day.0.checked_sub(self.first.0)?).ok()?;
-        let sum_w: f64 = self.days.get(idx)?.heater_w.iter().sum();
+        self.days.get(idx)
+    }
+
+    /// Heat that reaches the heater in a day. \[J\]
+    pub fn day_heat_j(&self, day: Day) -> Option<f64> {
+        let sum_w: f64 = self.day(day)?.heater_w.iter().sum();
         Some(sum_w * f64::from(STEP_MIN * 60))
+    }
+
+    /// Hours of full sun that shine as much on the panel as the day does: the trade's peak sun
+    /// hours, at the 1000 W/m² of a module's rating (IEC 61215 and IEC TS 61836). \[h\]
+    pub fn day_full_sun_h(&self, day: Day) -> Option<f64> {
+        const FULL_SUN_J_M2_H: f64 = 1000.0 * 3600.0;
+        Some(self.day(day)?.plane_j_m2 / FULL_SUN_J_M2_H)
     }
 
     /// The first instant at or after `from` at which the heater has no more sun that day.

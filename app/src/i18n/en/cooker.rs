@@ -1,8 +1,41 @@
 //! English: the cooker.
 
-use crate::i18n::strings::cooker::Cooker;
+mod follows;
+mod limits;
+mod parts;
+mod place;
+
+use crate::i18n::strings::cooker::{Cooker, List};
 
 pub(super) const COOKER: Cooker = Cooker {
     title: "Cooker",
     copy_name: |name| format!("{name}, copy"),
+    list: List {
+        count: |n| match n {
+            1 => "One cooker".to_owned(),
+            _ => format!("{n} cookers"),
+        },
+        heading: "Our cookers",
+        in_use: "In use",
+        not_in_use: "Not in use",
+        made_of: |media, watts| format!("{media}, panels of {watts}"),
+        charge: |mass, medium| format!("{mass} of {medium}"),
+        and: |first, last| format!("{first} and {last}"),
+        use_this: "Cook on this one",
+        add: "Add a cooker",
+        add_how: "Which is nearest to it?",
+        add_watts: "All its panels together",
+        add_note: "You can change every part afterwards. Tonight then asks about the new cooker.",
+        name: "Name",
+        copy: "Make a copy",
+        copy_note: "Try a change on a copy: the diary stays with this one.",
+        erase: "Erase this cooker",
+        all: "All cookers",
+        gone: "This cooker is no longer here.",
+        manage: "Name, copy, erase",
+    },
+    follows: follows::FOLLOWS,
+    limits: limits::LIMITS,
+    parts: parts::PARTS,
+    place: place::PLACE,
 };

@@ -1,5 +1,6 @@
 //! English.
 
+mod build_safety;
 mod common;
 mod cooker;
 mod diary;
@@ -21,6 +22,7 @@ pub static STRINGS: Strings = Strings {
     more: more::MORE,
     first_start: first_start::FIRST_START,
     safety: safety::SAFETY,
+    build_safety: build_safety::BUILD_SAFETY,
     refusals: refusals::REFUSALS,
     tables: tables::TABLES,
 };

@@ -140,6 +140,5 @@ fn sky(row: Sky) -> &'static str {
         Sky::Patchy => "sun and cloud",
         Sky::Grey => "grey",
         Sky::Dark => "dark",
-        _ => "",
     }
 }

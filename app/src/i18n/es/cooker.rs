@@ -1,8 +1,41 @@
 //! Spanish: the cooker.
 
-use crate::i18n::strings::cooker::Cooker;
+mod follows;
+mod limits;
+mod parts;
+mod place;
+
+use crate::i18n::strings::cooker::{Cooker, List};
 
 pub(super) const COOKER: Cooker = Cooker {
     title: "Cocina",
     copy_name: |name| format!("{name}, copia"),
+    list: List {
+        count: |n| match n {
+            1 => "Una cocina".to_owned(),
+            _ => format!("{n} cocinas"),
+        },
+        heading: "Nuestras cocinas",
+        in_use: "En uso",
+        not_in_use: "Sin uso",
+        made_of: |media, watts| format!("{media}, paneles de {watts}"),
+        charge: |mass, medium| format!("{mass} de {medium}"),
+        and: |first, last| format!("{first} y {last}"),
+        use_this: "Cocinar en esta",
+        add: "Añadir una cocina",
+        add_how: "¿A cuál se parece más?",
+        add_watts: "Todos sus paneles juntos",
+        add_note: "Después puede cambiar cada parte. «Esta noche» preguntará por la cocina nueva.",
+        name: "Nombre",
+        copy: "Hacer una copia",
+        copy_note: "Pruebe un cambio en una copia: el diario se queda con esta.",
+        erase: "Borrar esta cocina",
+        all: "Todas las cocinas",
+        gone: "Esta cocina ya no está aquí.",
+        manage: "Nombre, copia, borrar",
+    },
+    follows: follows::FOLLOWS,
+    limits: limits::LIMITS,
+    parts: parts::PARTS,
+    place: place::PLACE,
 };

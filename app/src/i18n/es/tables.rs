@@ -140,6 +140,5 @@ fn sky(row: Sky) -> &'static str {
         Sky::Patchy => "sol y nubes",
         Sky::Grey => "gris",
         Sky::Dark => "oscuro",
-        _ => "",
     }
 }

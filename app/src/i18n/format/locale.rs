@@ -151,16 +151,21 @@ impl LocaleFormat {
         self.write(day, &self.short_date, &self.short_months)
     }
 
+    /// The weekday, as it stands in a date.
+    pub fn weekday(&self, day: Day) -> String {
+        // 1970-01-01 was a Thursday, the fourth of a week that starts on Monday.
+        let place = usize::try_from((i64::from(day.0) + 3).rem_euclid(7)).unwrap_or(0);
+        self.weekdays.get(place).cloned().unwrap_or_default()
+    }
+
     fn write(&self, day: Day, parts: &[DatePart], months: &[String; 12]) -> String {
         let (_, month, day_of_month) = day.ymd();
-        // 1970-01-01 was a Thursday, the fourth of a week that starts on Monday.
-        let weekday = usize::try_from((i64::from(day.0) + 3).rem_euclid(7)).unwrap_or(0);
         let month = usize::try_from(month).unwrap_or(1).saturating_sub(1);
         let name = |names: &[String], at: usize| names.get(at).cloned().unwrap_or_default();
         parts
             .iter()
             .map(|part| match part {
-                DatePart::Weekday => name(&self.weekdays, weekday),
+                DatePart::Weekday => self.weekday(day),
                 DatePart::Day => day_of_month.to_string(),
                 DatePart::Month => name(months, month),
                 DatePart::Text(text) => text.clone(),

@@ -127,6 +127,8 @@ pub struct Notes {
     pub sky_erased: &'static str,
     /// It is back.
     pub brought_back: &'static str,
+    /// What was seen is in the diary.
+    pub noted: &'static str,
     /// A copy was brought in; the former household was put aside.
     pub copy_brought_in: &'static str,
 }

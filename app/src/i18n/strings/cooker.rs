@@ -1,5 +1,10 @@
 //! Texts of the cooker.
 
+pub mod follows;
+pub mod limits;
+pub mod parts;
+pub mod place;
+
 /// Texts of the cooker.
 #[derive(Debug)]
 pub struct Cooker {
@@ -7,4 +12,57 @@ pub struct Cooker {
     pub title: &'static str,
     /// Name of the copy of a cooker.
     pub copy_name: fn(name: &str) -> String,
+    /// The list of the household's cookers, and what is done with one as a whole.
+    pub list: List,
+    /// What follows from a build.
+    pub follows: follows::Follows,
+    /// What limits it.
+    pub limits: limits::Limits,
+    /// Its parts, as a form.
+    pub parts: parts::Parts,
+    /// Where the household cooks.
+    pub place: place::Place,
+}
+
+/// The list of cookers, and what is done with one as a whole.
+#[derive(Debug)]
+pub struct List {
+    /// Under the head of the screen: how many cookers there are.
+    pub count: fn(n: usize) -> String,
+    /// Heads the list.
+    pub heading: &'static str,
+    /// Mark of the cooker that is cooked on.
+    pub in_use: &'static str,
+    /// Mark of a cooker that is not.
+    pub not_in_use: &'static str,
+    /// A cooker in a few words: its media with their masses, and the watts of its panels.
+    pub made_of: fn(media: &str, watts: &str) -> String,
+    /// A medium with its mass: '7 kg of aluminium'.
+    pub charge: fn(mass: &str, medium: &str) -> String,
+    /// Between the parts of a list of two or more.
+    pub and: fn(first: &str, last: &str) -> String,
+    /// Button: cook on this one.
+    pub use_this: &'static str,
+    /// Opens the questions for another cooker.
+    pub add: &'static str,
+    /// Question: which of the usual ways of building is nearest.
+    pub add_how: &'static str,
+    /// Question: rated power of all panels together.
+    pub add_watts: &'static str,
+    /// What happens after adding.
+    pub add_note: &'static str,
+    /// Label of the name.
+    pub name: &'static str,
+    /// Button: a copy of this one.
+    pub copy: &'static str,
+    /// What a copy is good for.
+    pub copy_note: &'static str,
+    /// Button: erase this one.
+    pub erase: &'static str,
+    /// Leads back to the list.
+    pub all: &'static str,
+    /// The cooker of the address is not there.
+    pub gone: &'static str,
+    /// Heads name, copy and erase.
+    pub manage: &'static str,
 }

@@ -2,6 +2,7 @@
 //!
 //! The comment on each text is for whoever translates it.
 
+pub mod build_safety;
 pub mod common;
 pub mod cooker;
 pub mod diary;
@@ -29,6 +30,8 @@ pub struct Strings {
     pub first_start: first_start::FirstStart,
     /// Cautions.
     pub safety: safety::Safety,
+    /// What must not be built, and what must be told of a build.
+    pub build_safety: build_safety::BuildSafety,
     /// Why something that was typed can't be.
     pub refusals: refusals::Refusals,
     /// Names of media, pots, dishes and the like.

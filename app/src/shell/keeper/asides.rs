@@ -66,6 +66,18 @@ impl Keeper {
         self.shelf.get(key)
     }
 
+    /// Forgets something that was put aside, for good; what is no aside stays.
+    ///
+    /// # Errors
+    ///
+    /// [`StorageError`] when the browser refuses.
+    pub fn forget_aside(&self, key: &str) -> Result<(), StorageError> {
+        if !key.starts_with(PREFIX) {
+            return Ok(());
+        }
+        self.shelf.remove(key)
+    }
+
     /// Keeps a text under a key of its own, and lets go of the oldest replaced household when
     /// there are too many. Answers with the key.
     pub(super) fn put_aside(

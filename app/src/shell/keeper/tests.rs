@@ -152,6 +152,27 @@ fn a_damaged_text_is_put_aside_and_never_written_over() {
 }
 
 #[test]
+fn a_damaged_text_is_put_aside_once() {
+    let shelf = MemoryShelf::default();
+    shelf.set(KEY, "damaged").unwrap();
+    Window::open(&shelf);
+    let window = Window::open(&shelf);
+    assert_eq!(window.notice, None);
+    assert_eq!(window.keeper.asides().map(|asides| asides.len()), Ok(1));
+}
+
+#[test]
+fn a_text_damaged_by_another_window_does_not_take_ours_along() {
+    let shelf = shelf();
+    let mut window = Window::open(&shelf);
+    shelf.set(KEY, "damaged").unwrap();
+    let notice = window.keeper.look_again(&mut window.document, at(20, 0));
+    assert!(matches!(notice, Some(Notice::PutAside { .. })));
+    window.save();
+    assert_eq!(Window::open(&shelf).document, set_up());
+}
+
+#[test]
 fn a_damaged_text_without_room_to_put_it_aside_stays_where_it_is() {
     let shelf = MemoryShelf::default();
     shelf.set(KEY, "damaged").unwrap();

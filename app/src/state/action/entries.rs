@@ -2,6 +2,8 @@
 
 mod check;
 
+pub(super) use check::check_meal;
+
 use model::journal::{Meal, What};
 use model::local_time::{Day, LocalTime};
 use model::sun::DayLog;
@@ -95,11 +97,7 @@ pub(super) fn see_meal(
         Seen::DoneAt(seen_at) => meal.outcome.done_at = Some(seen_at),
         Seen::TakenOutAt(seen_at) => meal.out = Some(seen_at),
     }
-    change(document, id, at, What::Meal(meal), now)?;
-    if matches!(seen, Seen::TakenOutAt(_)) && document.running == Some(id) {
-        document.running = None;
-    }
-    Ok(Done::Changed)
+    change(document, id, at, What::Meal(meal), now)
 }
 
 pub(super) fn set_sky(

@@ -2,7 +2,7 @@
 //!
 //! Everything stands in an envelope that names the format and its version. The shapes inside are
 //! frozen structs of their own, one module a version: a change of a name elsewhere can't make a
-//! household's diary unreadable. Only [`v1`] exists; a later version is read into its own shapes
+//! household's diary unreadable. Only `v1` exists; a later version is read into its own shapes
 //! and an earlier one is brought up to it before it becomes a [`Document`].
 
 mod time;

@@ -56,7 +56,14 @@ pub(super) fn check_sky(
     }
 }
 
-fn check_meal(at: LocalTime, meal: &Meal, now: LocalTime) -> Result<(), Refused> {
+/// # Errors
+///
+/// [`Refused`] with the first field that can't be meant.
+pub(in crate::state::action) fn check_meal(
+    at: LocalTime,
+    meal: &Meal,
+    now: LocalTime,
+) -> Result<(), Refused> {
     check_years(Field::PutIn, at)?;
     Field::PutIn.not_after(at, now.plus_s(limits::AHEAD_S))?;
     Field::FoodKg.within(meal.food_kg, limits::FOOD_KG)?;

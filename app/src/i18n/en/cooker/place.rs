@@ -1,0 +1,40 @@
+//! English: where the household cooks.
+
+use crate::i18n::strings::cooker::place::Place;
+
+pub(super) const PLACE: Place = Place {
+    heading: "Where we cook",
+    note: "For the path of the sun, the boil and the cold of the night. It stays on this device.",
+    latitude: "Latitude",
+    latitude_hint: "North of the equator; south of it with a minus.",
+    longitude: "Longitude",
+    longitude_hint: "East of Greenwich; west of it with a minus.",
+    altitude: "Height above the sea",
+    boils_at: |temperature| format!("Water boils at {temperature} here."),
+    clock: "Clock ahead of universal time",
+    clock_hint: "In hours; behind it with a minus.",
+    people: "People who eat",
+    air: "The air",
+    same: "The same all year",
+    same_detail: "Otherwise month by month.",
+    day: "Warmest hour of the day",
+    night: "Coolest hour of the night",
+    month_day: |month| format!("{month}, day"),
+    month_night: |month| format!("{month}, night"),
+    months: [
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
+        "December",
+    ],
+    guess: "Fill in what is usual",
+    guess_note: "From latitude and height, within about 4 degrees.",
+};

@@ -1,0 +1,38 @@
+//! English: a meal in the cooker.
+
+use crate::i18n::strings::tonight::Running;
+
+pub(super) const RUNNING: Running = Running {
+    heading: |dish| format!("In the cooker: {dish}"),
+    went_in: |amounts, time| format!("{amounts}; in since {time}."),
+    goes_in: |amounts, time| format!("{amounts}; goes in at {time}."),
+    boils: |time| format!("boils {time}"),
+    should_boil_now: "should boil by now",
+    will_not_boil: |hottest| format!("does not boil, gets to about {hottest}"),
+    done: |time| format!("done {time}"),
+    not_done_by: |time| format!("not done by {time}"),
+    should_be_done: "should be done by now",
+    is_done: "done",
+    in_time: |span| format!("in {span}"),
+    about_now: "about now",
+    between: |from, to| format!("Between {from} and {to}, for all we know."),
+    out_by: |time| format!("Take the pot out by {time}, or it burns."),
+    stays_until: |time| format!("It can stay in until {time}."),
+    boiled_at: |time| format!("It boiled at {time}."),
+    not_boiled_by: |time| format!("At {time} it did not boil yet."),
+    done_at: |time| format!("It was done at {time}."),
+    out_at: |time| format!("It came out at {time}."),
+    ask: "What do you see?",
+    boils_now: "It boils now",
+    not_yet: "Not boiling yet",
+    done_now: "It is done",
+    out_now: "I took it out",
+    after_heading: |dish| format!("How did it go: {dish}"),
+    after_why: "What you tell goes into the diary. Leave out what you don’t know.",
+    when_boiled: "It boiled at",
+    did_not_boil: "It did not boil",
+    when_done: "It was done at",
+    when_out: "It came out at",
+    keep: "Keep",
+    plan_next: "Plan the next meal",
+};

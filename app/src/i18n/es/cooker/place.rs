@@ -1,0 +1,40 @@
+//! Spanish: where the household cooks.
+
+use crate::i18n::strings::cooker::place::Place;
+
+pub(super) const PLACE: Place = Place {
+    heading: "Dónde cocinamos",
+    note: "Para el camino del sol, el hervor y el frío de la noche. No sale de este aparato.",
+    latitude: "Latitud",
+    latitude_hint: "Al norte del ecuador; al sur, con un signo menos.",
+    longitude: "Longitud",
+    longitude_hint: "Al este de Greenwich; al oeste, con un signo menos.",
+    altitude: "Altura sobre el mar",
+    boils_at: |temperature| format!("Aquí el agua hierve a {temperature}."),
+    clock: "Reloj por delante de la hora universal",
+    clock_hint: "En horas; por detrás, con un signo menos.",
+    people: "Personas que comen",
+    air: "El aire",
+    same: "Igual todo el año",
+    same_detail: "Si no, mes por mes.",
+    day: "Hora más cálida del día",
+    night: "Hora más fría de la noche",
+    month_day: |month| format!("{month}, día"),
+    month_night: |month| format!("{month}, noche"),
+    months: [
+        "Enero",
+        "Febrero",
+        "Marzo",
+        "Abril",
+        "Mayo",
+        "Junio",
+        "Julio",
+        "Agosto",
+        "Septiembre",
+        "Octubre",
+        "Noviembre",
+        "Diciembre",
+    ],
+    guess: "Poner lo habitual",
+    guess_note: "Según latitud y altura, con unos 4 grados de error.",
+};

@@ -1,0 +1,38 @@
+//! Spanish: a meal in the cooker.
+
+use crate::i18n::strings::tonight::Running;
+
+pub(super) const RUNNING: Running = Running {
+    heading: |dish| format!("En la cocina: {dish}"),
+    went_in: |amounts, time| format!("{amounts}; dentro desde las {time}."),
+    goes_in: |amounts, time| format!("{amounts}; entra a las {time}."),
+    boils: |time| format!("hierve {time}"),
+    should_boil_now: "ya debería hervir",
+    will_not_boil: |hottest| format!("no hierve, llega a unos {hottest}"),
+    done: |time| format!("lista {time}"),
+    not_done_by: |time| format!("a las {time} no está lista"),
+    should_be_done: "ya debería estar lista",
+    is_done: "lista",
+    in_time: |span| format!("en {span}"),
+    about_now: "más o menos ahora",
+    between: |from, to| format!("Entre {from} y {to}, por lo que se sabe."),
+    out_by: |time| format!("Saque la olla antes de las {time}, o se quema."),
+    stays_until: |time| format!("Puede quedarse dentro hasta las {time}."),
+    boiled_at: |time| format!("Hirvió a las {time}."),
+    not_boiled_by: |time| format!("A las {time} todavía no hervía."),
+    done_at: |time| format!("Estuvo lista a las {time}."),
+    out_at: |time| format!("Salió a las {time}."),
+    ask: "¿Qué ve usted?",
+    boils_now: "Ya hierve",
+    not_yet: "Todavía no hierve",
+    done_now: "Ya está lista",
+    out_now: "Ya la saqué",
+    after_heading: |dish| format!("¿Cómo salió? {dish}"),
+    after_why: "Lo que usted diga queda en el diario. Deje vacío lo que no sepa.",
+    when_boiled: "Hirvió a las",
+    did_not_boil: "No hirvió",
+    when_done: "Estuvo lista a las",
+    when_out: "Salió a las",
+    keep: "Guardar",
+    plan_next: "Pensar la próxima comida",
+};

@@ -1,0 +1,13 @@
+//! From what is known to what a screen shows: numbers rounded, words chosen.
+//!
+//! Pure functions over the document, the model's results and the words of a language. Nothing
+//! here knows a signal or the page.
+
+pub mod cooker;
+pub mod copies;
+pub mod first_start;
+pub mod tonight;
+pub mod typed;
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,117 @@
+//! Cautions that go with this dish on this store.
+
+use model::cooker::Cooker;
+use model::dish::Dish;
+use model::safety::{Build, Caution, dish_cautions};
+
+use super::Voice;
+use crate::components::{CautionLevel, Icon};
+use crate::i18n::format::Sure;
+
+/// A caution in words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CareView {
+    /// How badly it can go.
+    pub level: CautionLevel,
+    /// The kind of harm.
+    pub icon: Icon,
+    /// The level in a word.
+    pub word: String,
+    /// What to mind.
+    pub text: String,
+}
+
+/// What the cook must be told, the worst first; of the same level, the food before the store.
+pub fn care(voice: &Voice<'_>, dish: Dish, cooker: &Cooker, store_c: f64) -> Vec<CareView> {
+    let of_dish = dish_cautions(dish);
+    let of_store = build(cooker).cautions(store_c);
+    let ignites = of_store
+        .iter()
+        .any(|caution| matches!(caution, Caution::Ignites { .. }));
+    let mut found: Vec<CareView> = of_dish
+        .into_iter()
+        .chain(of_store)
+        // What can set cloth alight burns the skin as well, and says so.
+        .filter(|caution| !(ignites && matches!(caution, Caution::HotMetal { .. })))
+        .filter_map(|caution| view(voice, caution))
+        .collect();
+    found.sort_by_key(|view| match view.level {
+        CautionLevel::Danger => 0,
+        CautionLevel::Warning => 1,
+        CautionLevel::Note => 2,
+    });
+    found
+}
+
+/// The cooker as far as it can hurt a cook; what its maker must mind stands with the cooker.
+fn build(cooker: &Cooker) -> Build {
+    Build {
+        media: cooker
+            .store
+            .charges
+            .iter()
+            .map(|charge| charge.medium)
+            .collect(),
+        cut_out_c: cooker.store.cutout_c,
+        seat: cooker.contact.seat,
+        layers: Vec::new(),
+        open_circuit_v: 0.0,
+        sealed_vessel: false,
+    }
+}
+
+fn view(voice: &Voice<'_>, caution: Caution) -> Option<CareView> {
+    let words = &voice.strings.tonight.care;
+    let safety = &voice.strings.safety;
+    let near = |celsius| voice.formats.temperature(celsius, Sure::Near);
+    let known = |celsius| voice.formats.temperature(celsius, Sure::Known);
+    let (level, icon, text) = match caution {
+        Caution::MustBoil { .. } => (CautionLevel::Danger, Icon::Beans, safety.beans.to_owned()),
+        Caution::Detoxify { .. } => (CautionLevel::Danger, Icon::Soak, words.cassava.to_owned()),
+        Caution::CoreTemperature { core_c, .. } => (
+            CautionLevel::Warning,
+            Icon::Thermometer,
+            (words.core)(&known(core_c)),
+        ),
+        Caution::NeverOvernight { .. } => (
+            CautionLevel::Warning,
+            Icon::Moon,
+            words.never_overnight.to_owned(),
+        ),
+        Caution::HoldHot { least_c, .. } => (
+            CautionLevel::Note,
+            Icon::KeepHot,
+            (words.hold_hot)(&known(least_c)),
+        ),
+        Caution::Ignites { store_c } => (
+            CautionLevel::Danger,
+            Icon::Alight,
+            (words.igniting_store)(&near(store_c)),
+        ),
+        Caution::HotMetal { store_c } => (
+            CautionLevel::Warning,
+            Icon::HotHand,
+            (words.hot_store)(&near(store_c)),
+        ),
+        Caution::MoltenNitrate { .. } => {
+            (CautionLevel::Danger, Icon::Salt, safety.nitrate.to_owned())
+        }
+        Caution::NitrateOnAluminium { .. } => (
+            CautionLevel::Danger,
+            Icon::Salt,
+            words.nitrate_on_aluminium.to_owned(),
+        ),
+        _ => return None,
+    };
+    let word = match level {
+        CautionLevel::Danger => words.danger,
+        CautionLevel::Warning => words.warning,
+        CautionLevel::Note => words.note,
+    };
+    Some(CareView {
+        level,
+        icon,
+        word: word.to_owned(),
+        text,
+    })
+}

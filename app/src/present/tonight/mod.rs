@@ -1,0 +1,91 @@
+//! What the screen Tonight shows.
+
+pub mod care;
+pub mod course;
+pub mod heat;
+pub mod help;
+pub mod now;
+pub mod plan;
+pub mod running;
+pub mod store;
+pub mod verdict;
+
+#[cfg(test)]
+mod tests;
+
+use model::local_time::LocalTime;
+
+use crate::i18n::format::{Formats, Sure};
+use crate::i18n::strings::Strings;
+
+/// How things are said: the language, its way of writing values, and the present.
+#[derive(Debug, Clone, Copy)]
+pub struct Voice<'a> {
+    /// The language.
+    pub strings: &'static Strings,
+    /// How values are written.
+    pub formats: &'a Formats,
+    /// Now.
+    pub now: LocalTime,
+}
+
+impl Voice<'_> {
+    /// A time of day: `18:40`.
+    pub fn time(&self, at: LocalTime, sure: Sure) -> String {
+        self.formats.clock(at, sure)
+    }
+
+    /// An estimated time of day: `about 18:40`.
+    pub fn about(&self, at: LocalTime, sure: Sure) -> String {
+        (self.strings.common.about_time)(&self.time(at, sure))
+    }
+
+    /// An estimated time with the span it lies in, where that is wider than the rounding.
+    fn estimate(&self, told: LocalTime, ends: Option<(LocalTime, LocalTime)>) -> Estimate {
+        let Some((early, late)) = ends else {
+            let at = self.about(told, Sure::Rough);
+            return Estimate { at, span: None };
+        };
+        let (early, late) = (early.min(late).min(told), early.max(late).max(told));
+        let sure = Sure::of_band_s(seconds(late, early));
+        let (from, to) = (self.time(early, sure), self.time(late, sure));
+        Estimate {
+            at: self.about(told, sure),
+            span: (from != to).then_some((from, to)),
+        }
+    }
+
+    /// The hottest that a pot gets that does not boil. Finer near the boil, so that it is not
+    /// rounded up to it.
+    fn hottest(&self, hottest_c: f64, boiling_c: f64) -> String {
+        let sure = if hottest_c < boiling_c - 10.0 {
+            Sure::Near
+        } else {
+            Sure::Known
+        };
+        self.formats.temperature(hottest_c, sure)
+    }
+}
+
+/// An estimated time in words.
+#[derive(Debug, Clone, PartialEq, Eq)]
+struct Estimate {
+    /// About when.
+    at: String,
+    /// The earliest and the latest, where they differ once rounded.
+    span: Option<(String, String)>,
+}
+
+/// The name of a row of a table, to stand alone.
+fn capitalised(name: &str) -> String {
+    let mut letters = name.chars();
+    letters
+        .next()
+        .map(|first| first.to_uppercase().chain(letters).collect())
+        .unwrap_or_default()
+}
+
+/// From `earlier` to `at`. [s]
+fn seconds(at: LocalTime, earlier: LocalTime) -> f64 {
+    i32::try_from(at.since_s(earlier)).map_or(f64::MAX, f64::from)
+}

@@ -1,0 +1,220 @@
+//! A meal that is in the cooker: how long it takes yet, and how it went.
+
+use model::dish::DoneWhen;
+use model::journal::Meal;
+use model::local_time::LocalTime;
+use model::tonight::{Answer, Forecast};
+
+use super::verdict::{Question, burns_at};
+use super::{Voice, capitalised, plan, seconds};
+use crate::components::{ClockView, Icon};
+use crate::i18n::format::Sure;
+
+/// A meal that nobody took out is over so long after its hour. [s]
+const FORGOTTEN_S: i64 = 2 * 3600;
+
+/// How a running meal stands.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RunningView {
+    /// What is in the cooker.
+    pub heading: String,
+    /// What is in it, and since when.
+    pub since: String,
+    /// What is waited for; none where nothing can be worked out.
+    pub clock: Option<ClockView>,
+    /// What else is known, a sentence each.
+    pub lines: Vec<String>,
+    /// Which questions are open.
+    pub open: Open,
+}
+
+/// Which questions about a meal are not answered yet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Open {
+    /// When it boiled.
+    pub boiled: bool,
+    /// When it was done.
+    pub done: bool,
+    /// When it came out.
+    pub out: bool,
+}
+
+/// Whether the meal is over, so that only its answers are missing.
+pub fn is_over(meal: &Meal, now: LocalTime) -> bool {
+    meal.out.is_some() || meal.eat_at.plus_s(FORGOTTEN_S) <= now
+}
+
+/// The questions that are not answered yet.
+pub fn open(meal: &Meal) -> Open {
+    let seen = meal.outcome;
+    Open {
+        boiled: seen.boiled_at.is_none(),
+        done: seen.done_at.is_none() && meal.dish.props().done_when == DoneWhen::Cooked,
+        out: meal.out.is_none(),
+    }
+}
+
+/// What was answered so far, a sentence each.
+pub fn answered(voice: &Voice<'_>, meal: &Meal) -> Vec<String> {
+    let words = &voice.strings.tonight.running;
+    let seen = meal.outcome;
+    let not_boiled_by = seen.not_boiled_by.filter(|_| seen.boiled_at.is_none());
+    [
+        (not_boiled_by, words.not_boiled_by),
+        (seen.boiled_at, words.boiled_at),
+        (seen.done_at, words.done_at),
+        (meal.out, words.out_at),
+    ]
+    .into_iter()
+    .filter_map(|(at, say)| at.map(|at| say(&voice.time(at, Sure::Known))))
+    .collect()
+}
+
+/// How a meal stands that went in at `question.put_in`; `answer` is the model's.
+pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) -> RunningView {
+    let words = &voice.strings.tonight.running;
+    let meal = &question.meal;
+    let amounts = plan::amounts(voice, meal.dish, (meal.food_kg, meal.water_kg));
+    let put_in = voice.time(question.put_in, Sure::Known);
+    let mut lines = Vec::new();
+    if let Some(answer) = answer {
+        lines.extend(span(voice, meal, answer));
+        lines.push(comes_out(voice, meal, answer));
+    }
+    lines.extend(answered(voice, meal));
+    RunningView {
+        heading: (words.heading)((voice.strings.tables.dish)(meal.dish)),
+        since: if question.put_in <= voice.now {
+            (words.went_in)(&amounts, &put_in)
+        } else {
+            (words.goes_in)(&amounts, &put_in)
+        },
+        clock: answer.map(|answer| clock(voice, question, answer)),
+        lines,
+        open: open(meal),
+    }
+}
+
+/// Head of the questions after the meal.
+pub fn after_heading(voice: &Voice<'_>, meal: &Meal) -> String {
+    let name = (voice.strings.tables.dish)(meal.dish);
+    let heading = (voice.strings.tonight.running.after_heading)(name);
+    capitalised(&heading)
+}
+
+/// When it boils and is done, by the model and by what was seen.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Expected {
+    boils_at: Option<LocalTime>,
+    ready_at: Option<LocalTime>,
+}
+
+/// Of the three forecasts, the one that fits best to what was seen, moved to where it was seen to
+/// boil: what follows the boil is taken to need as long as was expected.
+fn expected(meal: &Meal, answer: &Answer) -> Expected {
+    let seen = meal.outcome;
+    let forecasts = [&answer.as_told, &answer.against, &answer.in_favour];
+    if let Some(boiled_at) = seen.boiled_at {
+        let nearest = forecasts
+            .into_iter()
+            .filter_map(|forecast| Some((forecast.boils_at?, forecast.ready_at)))
+            .min_by_key(|(boils_at, _)| boils_at.since_s(boiled_at).abs());
+        let ready_at = nearest.and_then(|(boils_at, ready_at)| {
+            ready_at.map(|ready_at| ready_at.plus_s(boiled_at.since_s(boils_at)))
+        });
+        return Expected {
+            boils_at: Some(boiled_at),
+            ready_at,
+        };
+    }
+    let fits = |forecast: &&Forecast| {
+        seen.not_boiled_by
+            .is_none_or(|by| forecast.boils_at.is_none_or(|boils_at| by < boils_at))
+    };
+    let forecast = forecasts.into_iter().find(fits).unwrap_or(&answer.as_told);
+    Expected {
+        boils_at: forecast.boils_at,
+        ready_at: forecast.ready_at,
+    }
+}
+
+fn clock(voice: &Voice<'_>, question: &Question, answer: &Answer) -> ClockView {
+    let words = &voice.strings.tonight.running;
+    let meal = &question.meal;
+    let Expected { boils_at, ready_at } = expected(meal, answer);
+    let has_boiled = meal.outcome.boiled_at.is_some();
+    let is_done_at_the_boil = meal.dish.props().done_when == DoneWhen::Boils;
+    let wait = |until: LocalTime, headline: fn(&str) -> String, late: &str, icon| {
+        if until <= voice.now {
+            return ClockView {
+                headline: late.to_owned(),
+                left: words.about_now.to_owned(),
+                done: 1.0,
+                icon,
+            };
+        }
+        let all_s = seconds(until, question.put_in).max(1.0);
+        ClockView {
+            headline: headline(&voice.about(until, Sure::Near)),
+            left: (words.in_time)(
+                &voice
+                    .formats
+                    .duration(seconds(until, voice.now), left_sure(until, voice.now)),
+            ),
+            done: seconds(voice.now, question.put_in) / all_s,
+            icon,
+        }
+    };
+    let still = |headline: String, icon| ClockView {
+        headline,
+        left: String::new(),
+        done: 1.0,
+        icon,
+    };
+    if meal.outcome.done_at.is_some() || has_boiled && is_done_at_the_boil {
+        return still(words.is_done.to_owned(), Icon::Bowl);
+    }
+    match (has_boiled, boils_at, ready_at) {
+        (false, Some(boils_at), _) => wait(
+            boils_at,
+            words.boils,
+            words.should_boil_now,
+            Icon::PotSteams,
+        ),
+        (_, _, Some(ready_at)) => wait(ready_at, words.done, words.should_be_done, Icon::Bowl),
+        (true, _, None) => still(
+            (words.not_done_by)(&voice.time(meal.eat_at, Sure::Known)),
+            Icon::PotSimmers,
+        ),
+        (false, None, None) => still(
+            (words.will_not_boil)(&voice.hottest(answer.as_told.hottest_c, question.boiling_c)),
+            Icon::PotCold,
+        ),
+    }
+}
+
+/// A short wait is told to the minute, so that it is seen to go by.
+fn left_sure(until: LocalTime, now: LocalTime) -> Sure {
+    if until.since_s(now) < 15 * 60 {
+        Sure::Known
+    } else {
+        Sure::Near
+    }
+}
+
+/// Between which times it boils, as long as nobody has said that it does.
+fn span(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> Option<String> {
+    let is_open = meal.outcome.boiled_at.is_none() && meal.outcome.not_boiled_by.is_none();
+    let told = answer.as_told.boils_at.filter(|_| is_open)?;
+    let ends = answer.against.boils_at.zip(answer.in_favour.boils_at)?;
+    let (from, to) = voice.estimate(told, Some(ends)).span?;
+    Some((voice.strings.tonight.running.between)(&from, &to))
+}
+
+fn comes_out(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> String {
+    let words = &voice.strings.tonight.running;
+    match burns_at(answer, meal.eat_at) {
+        Some(out_by) => (words.out_by)(&voice.time(out_by, Sure::Known)),
+        None => (words.stays_until)(&voice.time(meal.eat_at, Sure::Known)),
+    }
+}

@@ -1,0 +1,92 @@
+//! The store now, drawn as a column.
+
+use model::cooker::Cooker;
+use model::tonight::StoreNow;
+
+use super::Voice;
+use crate::components::{ColumnMark, ColumnRange, StoreColumnView};
+use crate::i18n::format::{Sure, round_to};
+
+/// The foot of the column lies this low, or at the store's own temperature. [°C]
+const FOOT_C: f64 = 20.0;
+/// Room over the highest mark. [K]
+const HEADROOM_K: f64 = 10.0;
+/// Water that is not worth boiling. [L]
+const CUP_L: f64 = 0.2;
+
+/// The column of a cooker; `boiling_c` is where water boils. [°C]
+pub fn column(
+    voice: &Voice<'_>,
+    cooker: &Cooker,
+    store: &StoreNow,
+    boiling_c: f64,
+) -> StoreColumnView {
+    let words = &voice.strings.tonight.store;
+    let formats = voice.formats;
+    let (low_c, high_c) = store.band_c;
+    let sure = Sure::of_band_c(high_c - low_c);
+    let cutout_c = cooker.store.cutout_c;
+    let known = |celsius| formats.temperature(celsius, Sure::Known);
+    StoreColumnView {
+        low: FOOT_C.min(low_c),
+        high: cutout_c.max(high_c).max(boiling_c) + HEADROOM_K,
+        now: ColumnMark {
+            at: store.store_c,
+            label: words.now.to_owned(),
+            value: formats.temperature(store.store_c, sure),
+        },
+        band: Some((low_c, high_c)),
+        boil: Some(ColumnMark {
+            at: boiling_c,
+            label: words.boils.to_owned(),
+            value: known(boiling_c),
+        }),
+        melting: melting_c(cooker).map(|(from, to)| ColumnRange {
+            from,
+            to,
+            label: words.melts.to_owned(),
+            value: formats.temperature_band(from, to, Sure::Known),
+        }),
+        cut_out: Some(ColumnMark {
+            at: cutout_c,
+            label: words.cut_out.to_owned(),
+            value: known(cutout_c),
+        }),
+        sentence: sentence(voice, store, boiling_c, sure),
+    }
+}
+
+fn sentence(voice: &Voice<'_>, store: &StoreNow, boiling_c: f64, sure: Sure) -> String {
+    let words = &voice.strings.tonight.store;
+    let degrees = voice.formats.temperature(store.store_c, sure);
+    let mut sentence = if store.store_c <= boiling_c {
+        (words.too_cold)(&degrees)
+    } else if store.litres < CUP_L {
+        (words.can_boil_little)(&degrees)
+    } else {
+        (words.can_boil)(&degrees, &voice.formats.litres(rough_l(store.litres)))
+    };
+    if let Some(share) = store.molten_share.filter(|share| 0.02 < *share) {
+        sentence.push(' ');
+        sentence.push_str(&(words.molten)(
+            &voice.formats.percent(round_to(share, 0.1)),
+        ));
+    }
+    sentence
+}
+
+/// Litres to what is known of them.
+fn rough_l(litres: f64) -> f64 {
+    round_to(litres, if litres < 2.0 { 0.1 } else { 0.5 })
+}
+
+/// The melting range of the heaviest medium that melts. [°C]
+fn melting_c(cooker: &Cooker) -> Option<(f64, f64)> {
+    cooker
+        .store
+        .charges
+        .iter()
+        .filter_map(|charge| Some((charge.mass_kg, charge.medium.props().melt?)))
+        .max_by(|(a_kg, _), (b_kg, _)| a_kg.total_cmp(b_kg))
+        .map(|(_, melt)| (melt.solidus_c.value, melt.liquidus_c.value))
+}

@@ -1,0 +1,63 @@
+//! The room More: everything that is not for every evening.
+
+#![expect(
+    unreachable_pub,
+    reason = "the component macro wraps each page in a function that is not exported"
+)]
+
+mod about;
+mod copies;
+mod example;
+mod menu;
+mod safety;
+mod settings;
+
+use leptos::prelude::*;
+
+use crate::components::{Glyph, Icon, RoomHeader};
+use crate::i18n::strings::Strings;
+use crate::shell::use_shell;
+use crate::state::route::{MorePage, Route};
+
+/// The page of the room.
+#[component]
+pub fn MoreScreen(
+    /// Which.
+    page: MorePage,
+) -> impl IntoView {
+    match page {
+        MorePage::Menu => view! { <menu::Menu /> }.into_any(),
+        MorePage::Settings => view! { <settings::SettingsPage /> }.into_any(),
+        MorePage::Copies => view! { <copies::CopiesPage /> }.into_any(),
+        MorePage::Example => view! { <example::ExamplePage /> }.into_any(),
+        MorePage::Safety => view! { <safety::SafetyPage /> }.into_any(),
+        MorePage::About => view! { <about::AboutPage /> }.into_any(),
+    }
+}
+
+/// A page with its name and the way back to the list of pages.
+#[component]
+fn Page(
+    /// Its name.
+    title: fn(&Strings) -> &'static str,
+    /// What it holds.
+    children: Children,
+) -> impl IntoView {
+    let words = use_shell().words;
+    let back = words.text(|strings| strings.common.buttons.back);
+    view! {
+        <div class="screen">
+            <RoomHeader title=words.text(title)>
+                <a
+                    class="room-header__way"
+                    href=Route::More(MorePage::Menu).hash()
+                    aria-label=move || back.get()
+                    data-test="back"
+                >
+                    <Glyph icon=Icon::Back />
+                </a>
+            </RoomHeader>
+            <div class="screen__body">{children()}</div>
+        </div>
+    }
+}

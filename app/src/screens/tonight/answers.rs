@@ -1,0 +1,174 @@
+//! What the answer rests on: what would help, the cautions, the plot, where the heat goes.
+
+use leptos::prelude::*;
+
+use super::scene::{Asked, Scene, say};
+use crate::chart::{HeatBar, LineChart};
+use crate::components::{Button, Caution, Fold, Panel};
+use crate::present::tonight::care::{CareView, care};
+use crate::present::tonight::course::course;
+use crate::present::tonight::heat::heat;
+use crate::present::tonight::help::HelpView;
+use model::tonight::Verdict;
+
+/// What would help, each with a button that does it to the plan.
+#[component]
+pub(super) fn Helps(scene: Scene) -> impl IntoView {
+    let words = scene.shell.words;
+    let is_needed = Memo::new(move |_| {
+        scene.asked.with(|asked| match asked {
+            Asked::Answered(_, answer) => answer.verdict != Verdict::Yes,
+            Asked::Refused(..) => true,
+            Asked::Nothing | Asked::NoEstimate => false,
+        })
+    });
+    let is_hopeless = Memo::new(move |_| {
+        scene.helps.with(Vec::is_empty)
+            && scene.asked.with(|asked| {
+                matches!(asked, Asked::Answered(_, answer) if answer.verdict <= Verdict::Doubtful)
+            })
+    });
+    let line = move |help: HelpView| {
+        let HelpView {
+            sentence,
+            button,
+            plan,
+        } = help;
+        view! {
+            <li class="tonight-help__line">
+                <p>{sentence}</p>
+                <Button
+                    label=button
+                    on_press=Callback::new(move |()| scene.replace(plan.clone()))
+                    test="help-apply"
+                />
+            </li>
+        }
+    };
+    let is_shown =
+        move || is_needed.get() && (is_hopeless.get() || !scene.helps.with(Vec::is_empty));
+    move || {
+        is_shown().then(|| {
+            view! {
+                <Panel heading=words.text(|strings| strings.tonight.help.heading) test="help">
+                    {move || {
+                        is_hopeless
+                            .get()
+                            .then(|| view! { <p>{words.text(|strings| strings.tonight.help.nothing)}</p> })
+                    }}
+                    <ul class="tonight-help">
+                        {move || scene.helps.get().into_iter().map(line).collect_view()}
+                    </ul>
+                </Panel>
+            }
+        })
+    }
+}
+
+/// The cautions: the worst in sight, the rest in a fold.
+#[component]
+pub(super) fn Care(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let store_c = Memo::new(move |_| {
+        let store = shell.estimates.store_now().get().and_then(Result::ok);
+        // What is told changes with the shown degrees only.
+        store.map_or(20.0, |store| (store.store_c / 5.0).round() * 5.0)
+    });
+    let dish = Memo::new(move |_| scene.plan.with(|plan| plan.dish));
+    let views = Memo::new(move |_| {
+        scene.cooker.with(|cooker| {
+            cooker.as_ref().map_or_else(Vec::new, |cooker| {
+                say(shell, |voice| {
+                    care(voice, dish.get(), cooker, store_c.get())
+                })
+            })
+        })
+    });
+    let line = |view: CareView| {
+        let CareView {
+            level,
+            icon,
+            word,
+            text,
+        } = view;
+        view! { <Caution level icon word text test="caution" /> }
+    };
+    let words = shell.words;
+    move || {
+        let mut first = views.get();
+        if first.is_empty() {
+            return None;
+        }
+        let rest = first.split_off(first.len().min(IN_SIGHT));
+        let rest = (!rest.is_empty()).then(|| {
+            view! {
+                <Fold summary=words.text(|strings| strings.tonight.care.more) test="more-cautions">
+                    {rest.into_iter().map(line).collect_view()}
+                </Fold>
+            }
+        });
+        Some(view! {
+            <Panel heading=words.text(|strings| strings.tonight.care.heading) test="care">
+                {first.into_iter().map(line).collect_view()}
+                {rest}
+            </Panel>
+        })
+    }
+}
+
+/// Cautions that are seen without opening anything.
+const IN_SIGHT: usize = 2;
+
+/// The plot of the evening.
+#[component]
+pub(super) fn Course(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let view = Memo::new(move |_| {
+        scene.asked.with(|asked| match asked {
+            Asked::Answered(question, answer) => {
+                say(shell, |voice| course(voice, question, answer))
+            }
+            Asked::Refused(..) | Asked::Nothing | Asked::NoEstimate => None,
+        })
+    });
+    let is_shown = Memo::new(move |_| view.with(Option::is_some));
+    let y_text = move |tick: f64| {
+        shell
+            .words
+            .formats()
+            .with(|formats| formats.number(tick, 0))
+    };
+    move || {
+        let first = is_shown.get().then(|| view.get_untracked())??;
+        let view = Signal::derive(move || view.get().unwrap_or_else(|| first.clone()));
+        Some(view! {
+            <Panel heading=shell.words.text(|strings| strings.tonight.course.heading) test="course">
+                <LineChart view y_text=Callback::new(y_text) test="course-chart" />
+            </Panel>
+        })
+    }
+}
+
+/// Where the heat goes while the pot is in.
+#[component]
+pub(super) fn WhereHeatGoes(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let view = Memo::new(move |_| {
+        scene.asked.with(|asked| match asked {
+            Asked::Answered(_, answer) => {
+                Some(say(shell, |voice| heat(voice, &answer.as_told.account)))
+            }
+            Asked::Refused(..) | Asked::Nothing | Asked::NoEstimate => None,
+        })
+    });
+    let is_shown = Memo::new(move |_| view.with(Option::is_some));
+    move || {
+        let first = is_shown.get().then(|| view.get_untracked())??;
+        let view = Signal::derive(move || view.get().unwrap_or_else(|| first.clone()));
+        Some(view! {
+            <Panel heading=shell.words.text(|strings| strings.tonight.heat.heading) test="heat">
+                <HeatBar view test="heat-bar" />
+            </Panel>
+        })
+    }
+}

@@ -1,0 +1,60 @@
+//! Will it boil tonight, when, and how long to leave it in.
+
+#![expect(
+    unreachable_pub,
+    reason = "the component macro wraps each part in a function that is not exported"
+)]
+
+mod answers;
+mod fields;
+mod planner;
+mod quantity;
+mod reading;
+mod running;
+mod scene;
+mod store;
+mod what;
+
+use leptos::prelude::*;
+use model::sun::Daylight;
+
+use crate::components::RoomHeader;
+use crate::present::tonight::now::now_line;
+use crate::shell::use_shell;
+
+use planner::Planner;
+use running::Running;
+use scene::say;
+
+/// The screen: a plan, or the meal that is in the cooker.
+#[component]
+pub(super) fn Tonight() -> impl IntoView {
+    let shell = use_shell();
+    let now = shell.clock.now();
+    let place = shell
+        .store
+        .read(|document| document.household.as_ref().map(|household| household.place));
+    let today = Memo::new(move |_| now.get().day());
+    let daylight = Memo::new(move |_| {
+        let daylight = place.get().map(|place| Daylight::of(&place, today.get()));
+        daylight.and_then(Result::ok)
+    });
+    let line = Memo::new(move |_| {
+        daylight
+            .get()
+            .map(|daylight| say(shell, |voice| now_line(voice, daylight)))
+            .unwrap_or_default()
+    });
+    let running = shell
+        .store
+        .read(|document| document.running_meal().map(|meal| meal.id));
+    view! {
+        <div class="screen">
+            <RoomHeader title=shell.words.text(|strings| strings.tonight.title) line />
+            {move || match running.get() {
+                Some(id) => view! { <Running id /> }.into_any(),
+                None => view! { <Planner /> }.into_any(),
+            }}
+        </div>
+    }
+}

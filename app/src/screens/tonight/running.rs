@@ -1,0 +1,485 @@
+//! A meal that is in the cooker, and the questions about it.
+
+use leptos::prelude::*;
+use model::journal::{Meal, What};
+use model::local_time::LocalTime;
+use model::tonight::Answer;
+
+use super::fields::TimeOfDayField;
+use super::scene::say;
+use super::store::StoreNow;
+use crate::chart::{HeatBar, LineChart};
+use crate::components::{ActionDock, Button, ClockLine, Icon, Panel, Tone};
+use crate::i18n::refusal::refusal;
+use crate::i18n::strings::Strings;
+use crate::present::tonight::course::course;
+use crate::present::tonight::heat::heat;
+use crate::present::tonight::running::{self as present, RunningView};
+use crate::present::tonight::verdict::Question;
+use crate::shell::toasts::ToastAbout;
+use crate::shell::{Shell, use_shell};
+use crate::state::action::{Action, Seen};
+use crate::state::document::Entry;
+use crate::state::ids::EntryId;
+use crate::state::plan::TimeOfDay;
+use crate::state::refused::Refused;
+
+/// The meal and what is known of it. Copies stand for the same one.
+#[derive(Clone, Copy)]
+struct Scene {
+    shell: Shell,
+    id: EntryId,
+    meal: Memo<Option<(LocalTime, Meal)>>,
+    asked: Memo<Option<(Question, Option<Answer>)>>,
+    wrong: RwSignal<Option<Refused>>,
+}
+
+impl Scene {
+    fn new(shell: Shell, id: EntryId) -> Self {
+        let meal = shell.store.read(move |document| {
+            document.entry(id).and_then(|entry| match &entry.what {
+                What::Meal(meal) => Some((entry.at, meal.clone())),
+                What::Reading { .. } | What::LidOpen { .. } | What::HeaterOff { .. } => None,
+            })
+        });
+        let asked = Memo::new(move |_| {
+            let (put_in, meal) = meal.get()?;
+            let evening = shell.estimates.running().get()?.ok();
+            let boiling_c = evening
+                .as_ref()
+                .and_then(|evening| evening.rig().boiling_c().ok())
+                .unwrap_or(100.0);
+            let answer = evening.and_then(|evening| evening.ask(&meal, put_in).ok());
+            let question = Question {
+                meal,
+                put_in,
+                boiling_c,
+                sky_is_logged: true,
+            };
+            Some((question, answer))
+        });
+        Self {
+            shell,
+            id,
+            meal,
+            asked,
+            wrong: RwSignal::new(None),
+        }
+    }
+
+    /// Tells what was seen, with the way to take it back.
+    fn see(&self, seen: Seen) {
+        let before = self
+            .shell
+            .store
+            .now_is(|document| document.entry(self.id).cloned());
+        let id = self.id;
+        match self.shell.dispatch.run(Action::SeeMeal { id, seen }) {
+            Ok(_) => {
+                self.wrong.set(None);
+                let undo =
+                    before.map(|Entry { id, at, what, .. }| Action::ChangeEntry { id, at, what });
+                self.shell.toasts.show(ToastAbout::Noted, undo);
+            }
+            Err(refused) => self.wrong.set(Some(refused)),
+        }
+    }
+
+    fn see_now(&self, seen: fn(LocalTime) -> Seen) {
+        self.see(seen(self.shell.clock.now_untracked()));
+    }
+
+    fn text(&self, pick: fn(&Strings) -> &'static str) -> Signal<String> {
+        self.shell.words.text(pick)
+    }
+}
+
+/// The running meal; once it is over, the questions about it.
+#[component]
+pub(super) fn Running(id: EntryId) -> impl IntoView {
+    let shell = use_shell();
+    let scene = Scene::new(shell, id);
+    let now = shell.clock.now();
+    let is_over = Memo::new(move |_| {
+        scene.meal.with(|meal| {
+            meal.as_ref()
+                .is_some_and(|(_, meal)| present::is_over(meal, now.get()))
+        })
+    });
+    view! {
+        <div class="screen__body">
+            {move || {
+                if is_over.get() {
+                    view! { <After scene /> }.into_any()
+                } else {
+                    view! { <InTheCooker scene /> }.into_any()
+                }
+            }}
+        </div>
+    }
+}
+
+/// What was refused, said once.
+#[component]
+fn Wrong(scene: Scene) -> impl IntoView {
+    move || {
+        scene.wrong.get().map(|wrong| {
+            let said = say(scene.shell, |voice| {
+                refusal(voice.strings, voice.formats, wrong, voice.now.day())
+            });
+            view! { <p class="field__error" role="alert">{said}</p> }
+        })
+    }
+}
+
+#[component]
+fn InTheCooker(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let view = Memo::new(move |_| {
+        scene.asked.with(|asked| {
+            let (question, answer) = asked.as_ref()?;
+            Some(say(shell, |voice| {
+                present::running(voice, question, answer.as_ref())
+            }))
+        })
+    });
+    let part = move |part: fn(&RunningView) -> String| {
+        Signal::derive(move || view.with(|view| view.as_ref().map(part).unwrap_or_default()))
+    };
+    let lines = Memo::new(move |_| {
+        view.with(|view| view.as_ref().map(|view| view.lines.clone()))
+            .unwrap_or_default()
+    });
+    let clock = Memo::new(move |_| view.with(|view| view.as_ref()?.clock.clone()));
+    let has_clock = Memo::new(move |_| clock.with(Option::is_some));
+    let clock_line = move || {
+        let first = has_clock.get().then(|| clock.get_untracked())??;
+        let view = Signal::derive(move || clock.get().unwrap_or_else(|| first.clone()));
+        Some(view! { <ClockLine view test="meal-clock" /> })
+    };
+    view! {
+        <Panel heading=part(|view| view.heading.clone()) test="running">
+            {clock_line}
+            <p>{part(|view| view.since.clone())}</p>
+            {move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+        </Panel>
+        <Questions scene />
+        <StoreNow />
+        <Plots scene />
+        <Wrong scene />
+        <NextDock scene />
+    }
+}
+
+/// What comes next, and is asked by the main button.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Next {
+    Boils,
+    Done,
+    Out,
+}
+
+impl Next {
+    fn of(meal: &Meal) -> Self {
+        let open = present::open(meal);
+        if open.boiled && open.done {
+            Self::Boils
+        } else if open.done {
+            Self::Done
+        } else if open.boiled && meal.outcome.done_at.is_none() {
+            Self::Boils
+        } else {
+            Self::Out
+        }
+    }
+
+    fn label(self) -> fn(&Strings) -> &'static str {
+        match self {
+            Self::Boils => |strings| strings.tonight.running.boils_now,
+            Self::Done => |strings| strings.tonight.running.done_now,
+            Self::Out => |strings| strings.tonight.running.out_now,
+        }
+    }
+
+    fn seen(self) -> fn(LocalTime) -> Seen {
+        match self {
+            Self::Boils => Seen::BoiledAt,
+            Self::Done => Seen::DoneAt,
+            Self::Out => Seen::TakenOutAt,
+        }
+    }
+
+    fn icon(self) -> Icon {
+        match self {
+            Self::Boils => Icon::PotBoils,
+            Self::Done => Icon::Bowl,
+            Self::Out => Icon::Tick,
+        }
+    }
+
+    fn test(self) -> &'static str {
+        match self {
+            Self::Boils => "boils-now",
+            Self::Done => "done-now",
+            Self::Out => "out-now",
+        }
+    }
+}
+
+/// The questions that the main button does not ask.
+#[component]
+fn Questions(scene: Scene) -> impl IntoView {
+    let next = Memo::new(move |_| {
+        scene.meal.with(|meal| {
+            meal.as_ref()
+                .map(|(_, meal)| (Next::of(meal), present::open(meal)))
+        })
+    });
+    let button = move |which: Next| {
+        view! {
+            <Button
+                label=scene.text(which.label())
+                on_press=Callback::new(move |()| scene.see_now(which.seen()))
+                icon=which.icon()
+                test=which.test()
+            />
+        }
+    };
+    move || {
+        next.get().map(|(next, open)| {
+            let not_yet = open.boiled.then(|| {
+                view! {
+                    <Button
+                        label=scene.text(|strings| strings.tonight.running.not_yet)
+                        on_press=Callback::new(move |()| scene.see_now(Seen::NotBoiledBy))
+                        icon=Icon::PotSimmers
+                        test="not-yet"
+                    />
+                }
+            });
+            let others = [
+                (open.boiled, Next::Boils),
+                (open.done, Next::Done),
+                (open.out, Next::Out),
+            ]
+            .into_iter()
+            .filter(|(is_open, which)| *is_open && *which != next)
+            .map(|(_, which)| button(which))
+            .collect_view();
+            view! {
+                <Panel heading=scene.text(|strings| strings.tonight.running.ask) test="questions">
+                    <div class="row tonight-questions">{not_yet} {others}</div>
+                </Panel>
+            }
+        })
+    }
+}
+
+/// The main button: what is seen next.
+#[component]
+fn NextDock(scene: Scene) -> impl IntoView {
+    let next = Memo::new(move |_| {
+        scene
+            .meal
+            .with(|meal| meal.as_ref().map(|(_, meal)| Next::of(meal)))
+    });
+    view! {
+        <ActionDock>
+            {move || {
+                next.get()
+                    .map(|next| {
+                        view! {
+                            <Button
+                                label=scene.text(next.label())
+                                on_press=Callback::new(move |()| scene.see_now(next.seen()))
+                                tone=Tone::Primary
+                                icon=next.icon()
+                                test=next.test()
+                            />
+                        }
+                    })
+            }}
+        </ActionDock>
+    }
+}
+
+/// The plot and the heat of the running meal.
+#[component]
+fn Plots(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let plots = Memo::new(move |_| {
+        scene.asked.with(|asked| {
+            let (question, answer) = asked.as_ref()?;
+            let answer = answer.as_ref()?;
+            say(shell, |voice| {
+                let plot = course(voice, question, answer)?;
+                Some((plot, heat(voice, &answer.as_told.account)))
+            })
+        })
+    });
+    let is_shown = Memo::new(move |_| plots.with(Option::is_some));
+    let y_text = move |tick: f64| {
+        shell
+            .words
+            .formats()
+            .with(|formats| formats.number(tick, 0))
+    };
+    move || {
+        let (plot, bar) = is_shown.get().then(|| plots.get_untracked())??;
+        let plot = Signal::derive(move || plots.get().map_or_else(|| plot.clone(), |both| both.0));
+        let bar = Signal::derive(move || plots.get().map_or_else(|| bar.clone(), |both| both.1));
+        Some(view! {
+            <Panel heading=scene.text(|strings| strings.tonight.course.heading) test="course">
+                <LineChart view=plot y_text=Callback::new(y_text) test="course-chart" />
+            </Panel>
+            <Panel heading=scene.text(|strings| strings.tonight.heat.heading) test="heat">
+                <HeatBar view=bar test="heat-bar" />
+            </Panel>
+        })
+    }
+}
+
+/// The questions once the meal is over.
+#[component]
+fn After(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let meal = scene.meal;
+    let heading = Signal::derive(move || {
+        meal.with(|meal| {
+            meal.as_ref()
+                .map(|(_, meal)| say(shell, |voice| present::after_heading(voice, meal)))
+        })
+        .unwrap_or_default()
+    });
+    let answered = Memo::new(move |_| {
+        meal.with(|meal| {
+            meal.as_ref()
+                .map(|(_, meal)| say(shell, |voice| present::answered(voice, meal)))
+        })
+        .unwrap_or_default()
+    });
+    let open =
+        Memo::new(move |_| meal.with(|meal| meal.as_ref().map(|(_, meal)| present::open(meal))));
+    let close = move |()| {
+        // To put a meal away is never refused.
+        let _ = shell.dispatch.run(Action::CloseMeal);
+    };
+    let questions = move || {
+        open.get().map(|open| {
+            let boiled = open.boiled.then(|| {
+                view! {
+                    <TimeQuestion
+                        scene
+                        label=scene.text(|strings| strings.tonight.running.when_boiled)
+                        seen=Seen::BoiledAt
+                        test="boiled-at"
+                    />
+                    <DidNotBoil scene />
+                }
+            });
+            let done = open.done.then(|| {
+                view! {
+                    <TimeQuestion
+                        scene
+                        label=scene.text(|strings| strings.tonight.running.when_done)
+                        seen=Seen::DoneAt
+                        test="done-at"
+                    />
+                }
+            });
+            let out = open.out.then(|| {
+                view! {
+                    <TimeQuestion
+                        scene
+                        label=scene.text(|strings| strings.tonight.running.when_out)
+                        seen=Seen::TakenOutAt
+                        test="out-at"
+                    />
+                }
+            });
+            view! { <div class="stack">{boiled} {done} {out}</div> }
+        })
+    };
+    view! {
+        <Panel heading test="after-meal">
+            {move || answered.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+            <p class="aside">{scene.text(|strings| strings.tonight.running.after_why)}</p>
+            {questions}
+            <Wrong scene />
+        </Panel>
+        <ActionDock>
+            <Button
+                label=scene.text(|strings| strings.tonight.running.plan_next)
+                on_press=Callback::new(close)
+                tone=Tone::Primary
+                icon=Icon::Tonight
+                test="plan-next"
+            />
+        </ActionDock>
+    }
+}
+
+/// It did not boil, by the time it came out.
+#[component]
+fn DidNotBoil(scene: Scene) -> impl IntoView {
+    let is_open = Memo::new(move |_| {
+        scene.meal.with(|meal| {
+            meal.as_ref()
+                .is_some_and(|(_, meal)| meal.outcome.not_boiled_by.is_none())
+        })
+    });
+    let press = move |()| {
+        let now = scene.shell.clock.now_untracked();
+        let by = scene
+            .meal
+            .with_untracked(|meal| meal.as_ref().map(|(_, meal)| meal.leaves_at()));
+        scene.see(Seen::NotBoiledBy(by.unwrap_or(now).min(now)));
+    };
+    move || {
+        is_open.get().then(|| {
+            view! {
+                <Button
+                    label=scene.text(|strings| strings.tonight.running.did_not_boil)
+                    on_press=Callback::new(press)
+                    icon=Icon::PotCold
+                    test="did-not-boil"
+                />
+            }
+        })
+    }
+}
+
+/// A time that can be told afterwards, kept by its button.
+#[component]
+fn TimeQuestion(
+    scene: Scene,
+    #[prop(into)] label: Signal<String>,
+    seen: fn(LocalTime) -> Seen,
+    test: &'static str,
+) -> impl IntoView {
+    let time = RwSignal::new(None::<TimeOfDay>);
+    let keep = move |()| {
+        let put_in = scene
+            .meal
+            .with_untracked(|meal| meal.as_ref().map(|(at, _)| *at));
+        if let (Some(time), Some(put_in)) = (time.get_untracked(), put_in) {
+            scene.see(seen(time.after(put_in.plus_s(-60))));
+        }
+    };
+    view! {
+        <div class="tonight-time">
+            <TimeOfDayField
+                label
+                current=time
+                apply=Callback::new(move |told| time.set(Some(told)))
+                test
+            />
+            <Button
+                label=scene.text(|strings| strings.tonight.running.keep)
+                on_press=Callback::new(keep)
+                disabled=Signal::derive(move || time.get().is_none())
+                icon=Icon::Keep
+            />
+        </div>
+    }
+}

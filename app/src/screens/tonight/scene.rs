@@ -1,0 +1,192 @@
+//! What the parts of the screen share: the plan, its question and its answer.
+
+use leptos::prelude::*;
+use model::cooker::Cooker;
+use model::local_time::LocalTime;
+use model::tonight::{Answer, Verdict};
+
+use crate::present::tonight::Voice;
+use crate::present::tonight::help::{HelpView, help, that_fits};
+use crate::present::tonight::verdict::Question;
+use crate::shell::Shell;
+use crate::shell::estimates::SharedEvening;
+use crate::state::action::{Action, check_meal};
+use crate::state::document::{Document, Household};
+use crate::state::plan::Plan;
+use crate::state::refused::Refused;
+
+/// Says something in the language that is spoken, followed.
+pub(super) fn say<T>(shell: Shell, what: impl FnOnce(&Voice<'_>) -> T) -> T {
+    let strings = shell.words.strings();
+    let now = shell.clock.now().get();
+    shell.words.formats().with(|formats| {
+        what(&Voice {
+            strings,
+            formats,
+            now,
+        })
+    })
+}
+
+/// What became of the question.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Asked {
+    /// There is no household or no cooker to ask about.
+    Nothing,
+    /// The model can't work anything out from this cooker, place or diary.
+    NoEstimate,
+    /// The meal can't be put into the pot.
+    Refused(Question, Refused),
+    /// The model's answer.
+    Answered(Question, Box<Answer>),
+}
+
+/// The plan and what is known of it. Copies stand for the same one.
+#[derive(Clone, Copy)]
+pub(super) struct Scene {
+    pub(super) shell: Shell,
+    /// The plan that stands, touched or not.
+    pub(super) plan: Memo<Plan>,
+    /// The cooker in use.
+    pub(super) cooker: Memo<Option<Cooker>>,
+    /// Temperature of what goes in, where the plan gives none. [°C]
+    pub(super) air_c: Memo<f64>,
+    pub(super) asked: Memo<Asked>,
+    pub(super) helps: Memo<Vec<HelpView>>,
+}
+
+impl Scene {
+    pub(super) fn new(shell: Shell) -> Self {
+        let store = shell.store;
+        let now = shell.clock.now();
+        let cooker =
+            store.read(|document| document.cooker_in_use().map(|owned| owned.cooker.clone()));
+        let household = store.read(|document| document.household.clone());
+        let planned = store.read(|document| document.plan.clone());
+        let plan = Memo::new(move |_| {
+            let people = household.with(|household| household.as_ref().map_or(1, |it| it.people));
+            planned
+                .get()
+                .unwrap_or_else(|| Plan::start(people, now.get()))
+        });
+        let air_c = Memo::new(move |_| {
+            let at = plan.with(|plan| plan.put_in_at(now.get()));
+            household.with(|household| household.as_ref().map_or(20.0, |it| air_at(it, at)))
+        });
+        let scene = Scenery {
+            shell,
+            plan,
+            cooker,
+            air_c,
+        };
+        let asked = Memo::new(move |_| scene.ask());
+        Self {
+            shell,
+            plan,
+            cooker,
+            air_c,
+            asked,
+            helps: Memo::new(move |_| asked.with(|asked| scene.helps(asked))),
+        }
+    }
+
+    /// Changes the plan.
+    pub(super) fn change(&self, edit: impl FnOnce(&mut Plan)) {
+        let mut plan = self.plan.get_untracked();
+        edit(&mut plan);
+        self.replace(plan);
+    }
+
+    /// Puts another plan in its place.
+    pub(super) fn replace(&self, plan: Plan) {
+        // A plan is never refused: what can't be cooked is told by the answer.
+        let _ = self.shell.dispatch.run(Action::ChangePlan(plan));
+    }
+}
+
+/// Temperature of the air at the household at a time. [°C]
+pub(super) fn air_at(household: &Household, at: LocalTime) -> f64 {
+    let second = i32::try_from(at.second_of_day()).map_or(0.0, f64::from);
+    household.air.air_c(&household.place, at.day().0, second)
+}
+
+/// Whether the sky of the day that a pot goes in is logged.
+fn sky_is_logged(document: &Document, at: LocalTime) -> bool {
+    document.skies.contains_key(&at.day())
+}
+
+/// What the question hangs on.
+#[derive(Clone, Copy)]
+struct Scenery {
+    shell: Shell,
+    plan: Memo<Plan>,
+    cooker: Memo<Option<Cooker>>,
+    air_c: Memo<f64>,
+}
+
+impl Scenery {
+    fn evening(&self) -> Option<SharedEvening> {
+        self.shell.estimates.evening().get()?.ok()
+    }
+
+    fn ask(&self) -> Asked {
+        let now = self.shell.clock.now().get();
+        let Some(usual) = self
+            .cooker
+            .with(|cooker| cooker.as_ref().map(|cooker| cooker.pot))
+        else {
+            return Asked::Nothing;
+        };
+        let Some(evening) = self.evening() else {
+            return Asked::NoEstimate;
+        };
+        let Ok(boiling_c) = evening.rig().boiling_c() else {
+            return Asked::NoEstimate;
+        };
+        let (meal, put_in) = self.plan.with(|plan| {
+            let meal = plan.meal(usual, self.air_c.get(), now);
+            (meal, plan.put_in_at(now))
+        });
+        let question = Question {
+            // The evening hangs on the skies too, so this is looked up anew when they change.
+            sky_is_logged: self
+                .shell
+                .store
+                .now_is(|document| sky_is_logged(document, put_in)),
+            meal,
+            put_in,
+            boiling_c,
+        };
+        if let Err(refused) = check_meal(put_in, &question.meal, now) {
+            return Asked::Refused(question, refused);
+        }
+        match evening.ask(&question.meal, put_in) {
+            Ok(answer) => Asked::Answered(question, Box::new(answer)),
+            Err(_) => Asked::NoEstimate,
+        }
+    }
+
+    fn helps(&self, asked: &Asked) -> Vec<HelpView> {
+        match asked {
+            Asked::Nothing | Asked::NoEstimate => Vec::new(),
+            Asked::Refused(question, _) => self
+                .plan
+                .with(|plan| say(self.shell, |voice| that_fits(voice, plan, &question.meal))),
+            Asked::Answered(_, answer) if answer.verdict == Verdict::Yes => Vec::new(),
+            Asked::Answered(question, _) => {
+                let found = self
+                    .evening()
+                    .and_then(|evening| evening.help(&question.meal, question.put_in).ok())
+                    .unwrap_or_default();
+                self.plan.with(|plan| {
+                    say(self.shell, |voice| {
+                        found
+                            .into_iter()
+                            .map(|found| help(voice, plan, &question.meal, found))
+                            .collect()
+                    })
+                })
+            }
+        }
+    }
+}

@@ -1,0 +1,77 @@
+//! The store now, what it can do, and how to tell it better.
+
+use leptos::prelude::*;
+use model::tonight::Doubt;
+
+use super::reading::LogReading;
+use super::scene::say;
+use crate::components::{Icon, LinkButton, Panel, StoreColumn};
+use crate::present::tonight::store::column;
+use crate::shell::{Shell, use_shell};
+use crate::state::route::Route;
+
+/// The column, with a nudge where the diary lacks today's sun, and a field for a thermometer.
+#[component]
+pub(super) fn StoreNow() -> impl IntoView {
+    let shell = use_shell();
+    let cooker = shell
+        .store
+        .read(|document| document.cooker_in_use().map(|owned| owned.cooker.clone()));
+    let view = Memo::new(move |_| {
+        let store = shell.estimates.store_now().get()?.ok()?;
+        let evening = shell.estimates.evening().get()?.ok()?;
+        let boiling_c = evening.rig().boiling_c().ok()?;
+        cooker.with(|cooker| {
+            let cooker = cooker.as_ref()?;
+            Some(say(shell, |voice| column(voice, cooker, &store, boiling_c)))
+        })
+    });
+    let is_shown = Memo::new(move |_| view.with(Option::is_some));
+    move || {
+        let first = is_shown.get().then(|| view.get_untracked())??;
+        let view = Signal::derive(move || view.get().unwrap_or_else(|| first.clone()));
+        Some(view! {
+            <Panel heading=shell.words.text(|strings| strings.tonight.store.heading) test="store">
+                <StoreColumn view test="store-column" />
+                <SunNudge shell />
+                <LogReading />
+            </Panel>
+        })
+    }
+}
+
+/// Leads to the diary while today's sun is not logged.
+#[component]
+fn SunNudge(shell: Shell) -> impl IntoView {
+    let now = shell.clock.now();
+    let doubt = Memo::new(move |_| {
+        let evening = shell.estimates.evening().get()?.ok()?;
+        let today = now.get().day();
+        evening.doubts().iter().copied().find(|doubt| {
+            matches!(doubt, Doubt::NothingLogged) || *doubt == Doubt::SkyNotLogged(today)
+        })
+    });
+    let words = shell.words;
+    let text = move |doubt: Doubt| {
+        let words = &words.strings().tonight.store;
+        match doubt {
+            Doubt::NothingLogged => words.nothing_logged,
+            Doubt::SkyNotLogged(_) | Doubt::PotsOverlap(_) => words.sky_not_logged,
+        }
+    };
+    move || {
+        doubt.get().map(|doubt| {
+            view! {
+                <div class="tonight-nudge" data-test="sun-nudge">
+                    <p>{text(doubt)}</p>
+                    <LinkButton
+                        href=Route::Diary(None).hash()
+                        label=words.text(|strings| strings.tonight.store.log_sky)
+                        icon=Icon::SunBroken
+                        test="log-sky"
+                    />
+                </div>
+            }
+        })
+    }
+}

@@ -1,0 +1,129 @@
+//! What the model makes of the household: worked out once, and anew only when what it hangs on
+//! has changed.
+//!
+//! The way of the store through the last two weeks is the heavy part. It hangs on the place, the
+//! cooker, its journal and the minute, and not on what stands on the screen.
+
+use std::ops::Deref;
+use std::sync::Arc;
+
+use leptos::prelude::*;
+use model::cooker::Cooker;
+use model::journal::Journal;
+use model::local_time::LocalTime;
+use model::tonight::{Evening, Site, StoreNow, TonightError};
+
+use crate::shell::clock::Clock;
+use crate::shell::store::Store;
+use crate::state::document::Document;
+
+/// An evening that several screens share. Two are equal when they are the very same.
+#[derive(Debug, Clone)]
+pub struct SharedEvening(Arc<Evening>);
+
+impl Deref for SharedEvening {
+    type Target = Evening;
+
+    fn deref(&self) -> &Evening {
+        &self.0
+    }
+}
+
+impl PartialEq for SharedEvening {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.0, &other.0)
+    }
+}
+
+/// An evening, or the part of the household that none can be worked out from.
+pub type Estimate = Result<SharedEvening, TonightError>;
+
+/// What the model makes of the household. Copies stand for the same.
+///
+/// Each is none as long as there is no household or no cooker.
+#[derive(Clone, Copy)]
+pub struct Estimates {
+    evening: Memo<Option<Estimate>>,
+    store_now: Memo<Option<Result<StoreNow, TonightError>>>,
+    running: Memo<Option<Estimate>>,
+}
+
+impl Estimates {
+    /// Follows the household and the clock.
+    pub fn new(store: Store, clock: Clock) -> Self {
+        let now = clock.now();
+        let in_use = store.read(in_use);
+        let evening = Memo::new(move |_| in_use.get().map(|subject| subject.evening(now.get())));
+        let running = store.read(running);
+        Self {
+            evening,
+            store_now: Memo::new(move |_| {
+                let estimate = evening.get()?;
+                Some(estimate.and_then(|evening| evening.store()))
+            }),
+            running: Memo::new(move |_| running.get().map(|subject| subject.evening(now.get()))),
+        }
+    }
+
+    /// The cooker in use, carried to now.
+    pub fn evening(&self) -> Memo<Option<Estimate>> {
+        self.evening
+    }
+
+    /// Its store now.
+    pub fn store_now(&self) -> Memo<Option<Result<StoreNow, TonightError>>> {
+        self.store_now
+    }
+
+    /// The cooker that the running meal is in, carried to when its pot went in, as if there were
+    /// no such meal: asking it for the meal tells how it goes. None while no meal runs.
+    pub fn running(&self) -> Memo<Option<Estimate>> {
+        self.running
+    }
+}
+
+/// What an evening hangs on besides the minute.
+#[derive(Debug, Clone, PartialEq)]
+struct Subject {
+    site: Site,
+    cooker: Cooker,
+    journal: Journal,
+    /// When the pot went in; none means now.
+    from: Option<LocalTime>,
+}
+
+impl Subject {
+    fn evening(&self, now: LocalTime) -> Estimate {
+        let from = self.from.unwrap_or(now);
+        Evening::new(&self.site, &self.cooker, &self.journal, now, from)
+            .map(|evening| SharedEvening(Arc::new(evening)))
+    }
+}
+
+fn site(document: &Document) -> Option<Site> {
+    document.household.as_ref().map(|household| Site {
+        place: household.place,
+        air: household.air,
+    })
+}
+
+fn in_use(document: &Document) -> Option<Subject> {
+    let owned = document.cooker_in_use()?;
+    Some(Subject {
+        site: site(document)?,
+        cooker: owned.cooker.clone(),
+        journal: document.journal(owned.id),
+        from: None,
+    })
+}
+
+fn running(document: &Document) -> Option<Subject> {
+    let meal = document.running_meal()?;
+    let owned = document.cooker(meal.cooker)?;
+    Some(Subject {
+        site: site(document)?,
+        cooker: owned.cooker.clone(),
+        journal: document.journal_without(meal),
+        from: Some(meal.at),
+    })
+}

@@ -1,0 +1,168 @@
+//! What is done.
+
+use model::journal::{Meal, What};
+use model::sun::DayLog;
+
+use super::check_refused;
+use crate::state::action::{Action, Done, Seen, apply};
+use crate::state::document::Document;
+use crate::state::limits;
+use crate::state::refused::{Field, Wrong};
+use crate::state::sample::{TODAY, at, done, full, household, meal, set_up};
+
+#[test]
+fn the_first_start_gives_a_household_with_a_cooker_in_use() {
+    let document = set_up();
+    assert_eq!(document.household, Some(household()));
+    assert_eq!(
+        document.cooker_in_use().map(|owned| owned.name.as_str()),
+        Some("Clay block")
+    );
+}
+
+#[test]
+fn a_meal_is_started_answered_and_taken_out() {
+    let mut document = done(
+        set_up(),
+        [Action::StartMeal {
+            at: at(17, 0),
+            meal: meal(),
+        }],
+    );
+    let id = document.running.unwrap();
+    let second = Action::StartMeal {
+        at: at(18, 0),
+        meal: meal(),
+    };
+    check_refused(&document, second, Field::PutIn, Wrong::MealRunning);
+    for seen in [Seen::BoiledAt(at(18, 0)), Seen::TakenOutAt(at(18, 30))] {
+        document = done(document, [Action::SeeMeal { id, seen }]);
+    }
+    // It still waits for what else was seen, until it is put away.
+    assert_eq!(document.running, Some(id));
+    document = done(document, [Action::CloseMeal]);
+    assert_eq!(document.running, None);
+    let What::Meal(meal) = &document.entries[0].what else {
+        panic!("a meal")
+    };
+    assert_eq!(
+        (meal.out, meal.outcome.boiled_at),
+        (Some(at(18, 30)), Some(at(18, 0)))
+    );
+    let too_late = Action::SeeMeal {
+        id,
+        seen: Seen::BoiledAt(at(19, 0)),
+    };
+    let latest = at(18, 30);
+    check_refused(
+        &document,
+        too_late,
+        Field::BoiledAt,
+        Wrong::After { latest },
+    );
+}
+
+#[test]
+fn a_meal_long_eaten_does_not_stand_in_the_way() {
+    let yesterday = Meal {
+        eat_at: at(-5, 0),
+        ..meal()
+    };
+    let document = done(
+        set_up(),
+        [
+            Action::StartMeal {
+                at: at(-7, 0),
+                meal: yesterday,
+            },
+            Action::StartMeal {
+                at: at(18, 0),
+                meal: meal(),
+            },
+        ],
+    );
+    assert_eq!(document.running, Some(document.entries[1].id));
+}
+
+#[test]
+fn entries_stay_in_the_order_of_time_when_they_are_changed() {
+    let add = |hour, store_c| Action::AddEntry {
+        at: at(hour, 0),
+        what: What::Reading { store_c },
+    };
+    let document = done(set_up(), [add(12, 90.0), add(9, 70.0), add(15, 110.0)]);
+    let order = |document: &Document| -> Vec<usize> {
+        document
+            .entries
+            .iter()
+            .map(|entry| entry.at.hour())
+            .collect()
+    };
+    assert_eq!(order(&document), [9, 12, 15]);
+    let id = document.entries[0].id;
+    let what = What::Reading { store_c: 75.0 };
+    let document = done(
+        document,
+        [Action::ChangeEntry {
+            id,
+            at: at(13, 0),
+            what,
+        }],
+    );
+    assert_eq!(order(&document), [12, 13, 15]);
+    assert_eq!(document.entries[1].id, id);
+}
+
+#[test]
+fn a_cooker_is_erased_with_its_entries_and_comes_back_with_them() {
+    let document = done(full(), [Action::CloseMeal]);
+    let id = document.cookers[0].id;
+    let copy = Action::CopyCooker {
+        id,
+        name: "Copy".into(),
+    };
+    let document = done(document, [copy, Action::UseCooker(id)]);
+    let mut erased = document.clone();
+    let result = apply(&mut erased, Action::EraseCooker(id), at(20, 0));
+    let Ok(Done::Erased(erased_id)) = result else {
+        panic!("{result:?}")
+    };
+    assert!(erased.cooker(id).is_none());
+    assert!(erased.entries.iter().all(|entry| entry.cooker != id));
+    let back = done(erased, [Action::BringBack(erased_id)]);
+    assert_eq!(back.cookers, document.cookers);
+    assert_eq!(back.entries, document.entries);
+    assert_eq!(back.in_use, document.in_use);
+}
+
+#[test]
+fn a_sky_that_comes_back_changes_places_with_the_one_logged_since() {
+    let sky = |hours| Action::SetSky {
+        day: TODAY,
+        log: DayLog::SunHours(hours),
+        possible_h: 12.8,
+    };
+    let mut document = done(set_up(), [sky(5.0)]);
+    let erased = apply(&mut document, Action::EraseSky(TODAY), at(20, 0));
+    let Ok(Done::Erased(id)) = erased else {
+        panic!("{erased:?}")
+    };
+    let document = done(document, [sky(7.0), Action::BringBack(id)]);
+    assert_eq!(document.skies.get(&TODAY), Some(&DayLog::SunHours(5.0)));
+    assert_eq!(document.erased.len(), 1);
+}
+
+#[test]
+fn only_the_latest_erased_things_are_kept() {
+    let mut document = set_up();
+    for _ in 0..limits::ERASED + 5 {
+        let add = Action::AddEntry {
+            at: at(12, 0),
+            what: What::Reading { store_c: 90.0 },
+        };
+        document = done(document, [add]);
+        let id = document.entries[0].id;
+        document = done(document, [Action::EraseEntry(id)]);
+    }
+    assert_eq!(document.erased.len(), limits::ERASED);
+}

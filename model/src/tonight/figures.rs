@@ -1,0 +1,130 @@
+//! What follows from a build at once: the figures a maker asks for.
+
+use crate::cooker::Cooker;
+use crate::panel::Drive;
+use crate::place::AirYear;
+use crate::tonight::{CoolDown, LightLine, Rig, Site, TonightError, light_lines};
+
+/// Water whose time to boil is told. \[kg\]
+const LITRE_KG: f64 = 1.0;
+/// Months of a year.
+const MONTHS: f64 = 12.0;
+
+/// What follows from a build, in the mean air of its place.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Figures {
+    /// The air it is worked out in: the mean of the year. [°C]
+    pub air_c: f64,
+    /// Where water boils there. [°C]
+    pub boiling_c: f64,
+    /// Where the thermostat cuts out. [°C]
+    pub cutout_c: f64,
+    /// Heat from the boil to the cut-out. \[J\]
+    pub capacity_j: f64,
+    /// The same as water of 20 °C that it brings to the boil. \[L\]
+    pub capacity_l: f64,
+    /// The full store as it cools.
+    pub cool: CoolDown,
+    /// What is left after a night, as water. \[L\]
+    pub after_night_l: f64,
+    /// What the jacket lets out with the store at the cut-out. \[W\]
+    pub loss_w: f64,
+    /// The same by the kelvin. \[W/K\]
+    pub loss_w_k: f64,
+    /// The outer face of the jacket then; not known where the loss was measured. [°C]
+    pub outer_face_c: Option<f64>,
+    /// From the store to the food. \[W/K\]
+    pub seat_w_k: f64,
+    /// Into water at the boil from a store at the cut-out. \[W\]
+    pub seat_w: f64,
+    /// How long a litre takes in a full store; `None` where it never boils. \[s\]
+    pub litre_s: Option<f64>,
+    /// Melting range of the medium that melts. [°C]
+    pub melting_c: Option<(f64, f64)>,
+    /// All that lies between the panels' terminals; `None` behind a tracker. \[Ω\]
+    pub load_ohm: Option<f64>,
+    /// Panels and heater at full and at half sun.
+    pub light: [LightLine; 2],
+}
+
+impl Figures {
+    /// Works out the figures of a cooker at a place.
+    ///
+    /// # Errors
+    ///
+    /// [`TonightError`] from the part that makes no sense.
+    pub fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
+        let air_c = mean_c(&site.air);
+        let rig = Rig::new(site, cooker)?;
+        let (boiling_c, cutout_c) = (rig.boiling_c()?, rig.cutout_c());
+        let jacket = cooker.jacket.thermal(cutout_c, air_c)?;
+        let cool = rig.cool_down(air_c)?;
+        let load_ohm = match cooker.heater.drive {
+            Drive::Direct => Some(cooker.heater.resistance_ohm + cooker.heater.wire_ohm),
+            Drive::Tracker { .. } => None,
+        };
+        Ok(Self {
+            air_c,
+            boiling_c,
+            cutout_c,
+            capacity_j: rig.capacity_j()?,
+            capacity_l: rig.litres(rig.heat_at_j(cutout_c), cooker.pot)?,
+            after_night_l: rig.litres(cool.after_night_j, cooker.pot)?,
+            cool,
+            loss_w: jacket.loss_w_k * (cutout_c - air_c),
+            loss_w_k: jacket.loss_w_k,
+            outer_face_c: jacket.outer_face_c,
+            seat_w_k: rig.seat_w_k(),
+            seat_w: rig.seat_w()?,
+            litre_s: rig.boil_from_full_s(cooker.pot, LITRE_KG, air_c)?,
+            melting_c: rig.melting_c(),
+            load_ohm,
+            light: light_lines(cooker, air_c)?,
+        })
+    }
+}
+
+fn mean_c(air: &AirYear) -> f64 {
+    air.day_c.iter().chain(&air.night_c).sum::<f64>() / (2.0 * MONTHS)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::place::Place;
+    use crate::presets::Preset;
+
+    #[test]
+    fn the_figures_of_a_build_agree_with_one_another() {
+        let place = Place {
+            latitude_deg: 11.0,
+            longitude_deg: 38.0,
+            altitude_m: 1500.0,
+            utc_offset_min: 180,
+        };
+        let site = Site {
+            place,
+            air: AirYear {
+                day_c: [25.0; 12],
+                night_c: [15.0; 12],
+            },
+        };
+        for preset in Preset::ALL {
+            let cooker = preset.cooker(200.0, 11.0);
+            let figures = Figures::new(&site, &cooker).unwrap();
+            assert!((figures.air_c - 20.0).abs() < 1e-9);
+            // A litre from 20 °C to the boil takes 4.19 kJ/K, and the pot its share.
+            let litre_j = 4190.0 * (figures.boiling_c - 20.0);
+            let per_litre = figures.capacity_j / figures.capacity_l / litre_j;
+            assert!((1.0..1.4).contains(&per_litre), "{preset:?}: {per_litre}");
+            assert!(figures.after_night_l < figures.capacity_l);
+            let outer_c = figures.outer_face_c.unwrap();
+            assert!(20.0 < outer_c && outer_c < 60.0, "{preset:?}: {outer_c}");
+            let mean_loss_w = figures.capacity_j / figures.cool.hold_s.unwrap();
+            assert!(
+                mean_loss_w < 1.3 * figures.loss_w,
+                "{preset:?}: {mean_loss_w}"
+            );
+        }
+    }
+}
