@@ -3,8 +3,9 @@
 //! Pure functions over the document, the model's results and the words of a language. Nothing
 //! here knows a signal or the page.
 
-pub mod copies;
 pub mod cooker;
+pub mod copies;
+pub mod diary;
 pub mod first_start;
 pub mod tonight;
 pub mod typed;
