@@ -221,13 +221,7 @@ mod tests {
     }
 
     fn melt() -> Melt {
-        let melt = Medium::Erythritol.props().melt.unwrap();
-        Melt {
-            t_solidus_c: melt.solidus_c.value,
-            t_liquidus_c: melt.liquidus_c.value,
-            latent_j_kg: melt.latent_j_kg.value,
-            cp_liquid_j_kgk: melt.cp_liquid_j_kgk.value,
-        }
+        Medium::Erythritol.props().melt.unwrap().into()
     }
 
     /// Ideal liquidus of erythritol, computed apart from 118 degC: 110 degC with 77 % left, 100 with

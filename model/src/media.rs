@@ -10,6 +10,7 @@ mod supercooling;
 
 use serde::{Deserialize, Serialize};
 
+use crate::enthalpy::{MediumCurve, Melt};
 use crate::provenance::{Datum, Source};
 
 /// A storage medium. The serialised names are kept in saved data: never rename one.
@@ -247,6 +248,29 @@ impl Medium {
     #[must_use]
     pub const fn is_nearly_isothermal(self) -> bool {
         matches!(self.props().chemistry, Chemistry::Metal)
+    }
+}
+
+/// The row of the table as a curve.
+impl From<Medium> for MediumCurve {
+    fn from(medium: Medium) -> Self {
+        let props = medium.props();
+        Self {
+            cp_a_j_kgk: props.cp.cp_a_j_kgk,
+            cp_b_j_kgk2: props.cp.cp_b_j_kgk2,
+            melt: props.melt.map(Melt::from),
+        }
+    }
+}
+
+impl From<MeltProps> for Melt {
+    fn from(melt: MeltProps) -> Self {
+        Self {
+            t_solidus_c: melt.solidus_c.value,
+            t_liquidus_c: melt.liquidus_c.value,
+            latent_j_kg: melt.latent_j_kg.value,
+            cp_liquid_j_kgk: melt.cp_liquid_j_kgk.value,
+        }
     }
 }
 

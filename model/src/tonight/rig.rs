@@ -4,10 +4,9 @@ use crate::conduction::in_series;
 use crate::cooker::Cooker;
 use crate::dish::rate::CookRate;
 use crate::dish::{Dish, DoneWhen};
-use crate::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
+use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::inside::{Inside, Way};
 use crate::journal::Meal;
-use crate::media::Medium;
 use crate::network::{self, Layer, Network, NetworkParts, OpenSurface};
 use crate::panel::HeatTable;
 use crate::place::{AirYear, Place};
@@ -87,7 +86,7 @@ impl Rig {
             .store
             .charges
             .iter()
-            .map(|charge| (charge.mass_kg, thermal_curve(charge.medium)))
+            .map(|charge| (charge.mass_kg, charge.medium.into()))
             .collect();
         let curve = EnthalpyCurve::new(&media)?;
         let jacket = cooker.jacket.thermal(working_c, FRESH_WATER_C)?;
@@ -266,21 +265,6 @@ fn cooking(dish: Dish, time_factor: f64) -> Option<network::CookRate> {
             t_min_c,
         },
     })
-}
-
-/// The row of the media table as a curve.
-fn thermal_curve(medium: Medium) -> MediumCurve {
-    let props = medium.props();
-    MediumCurve {
-        cp_a_j_kgk: props.cp.cp_a_j_kgk,
-        cp_b_j_kgk2: props.cp.cp_b_j_kgk2,
-        melt: props.melt.map(|melt| Melt {
-            t_solidus_c: melt.solidus_c.value,
-            t_liquidus_c: melt.liquidus_c.value,
-            latent_j_kg: melt.latent_j_kg.value,
-            cp_liquid_j_kgk: melt.cp_liquid_j_kgk.value,
-        }),
-    }
 }
 
 /// The heaviest of the media that melt: its place in the store and its melting range. [°C]
