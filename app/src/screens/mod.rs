@@ -1,5 +1,6 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod diary;
 mod first_start;
 mod more;
 mod tonight;
@@ -19,10 +20,15 @@ pub fn Screen(
     #[prop(into)]
     route: Signal<Route>,
 ) -> impl IntoView {
+    // The diary goes from day to day by itself.
+    let room = Memo::new(move |_| match route.get() {
+        Route::Diary(_) => Route::Diary(None),
+        other => other,
+    });
     move || {
-        let title: fn(&Strings) -> &'static str = match route.get() {
+        let title: fn(&Strings) -> &'static str = match room.get() {
             Route::Tonight => return view! { <tonight::Tonight /> }.into_any(),
-            Route::Diary(_) => |strings| strings.diary.title,
+            Route::Diary(_) => return view! { <diary::Diary /> }.into_any(),
             Route::Cooker(_) => |strings| strings.cooker.title,
             Route::More(page) => return view! { <more::MoreScreen page /> }.into_any(),
             Route::Start => return view! { <first_start::FirstStart /> }.into_any(),
