@@ -88,7 +88,8 @@ fn two_charges_at_once() {
     let (both_j, both_boils) = evening(&[grid]);
     assert_eq!(sun_boils, None);
     assert!(both_boils.is_some());
-    // 855 kJ less what the hotter block loses in its hour.
+    // 855 kJ less what the hotter block loses in its hour, and what warms its jacket: 2500 J/K by half
+    // of 165 K.
     let gained_j = both_j - sun_j;
-    assert!((0.8 * 855e3..855e3).contains(&gained_j), "{gained_j}");
+    assert!((0.7 * 855e3..855e3).contains(&gained_j), "{gained_j}");
 }
