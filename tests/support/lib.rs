@@ -1,1 +1,3 @@
-//! What the suites share: closeness with a named source, and readers of the data files.
+//! What the suites share: the list of checks against outside sources.
+
+pub mod outside;

@@ -16,7 +16,7 @@ impl Medium {
             Self::Erythritol => Datum::new(45.0, 25.0, Source::Hoehlein),
             Self::Mannitol => Datum::new(50.0, 10.0, Source::Memory),
             Self::AdipicAcid => Datum::new(10.0, 4.0, Source::Memory),
-            Self::MagnesiumChlorideHexahydrate => Datum::new(10.0, 10.0, Source::Hoehlein),
+            Self::MagnesiumChlorideHexahydrate => Datum::new(10.0, 10.0, Source::Pilar),
             Self::Hdpe => Datum::new(12.0, 2.0, Source::Memory),
             Self::SodiumNitrate
             | Self::PotassiumNitrate

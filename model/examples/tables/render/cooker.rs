@@ -53,6 +53,7 @@ pub(super) fn melting() -> String {
         "cp of the liquid J/kgK",
         "conductivity of the liquid W/mK",
         "density of the liquid kg/m3",
+        "freezes below the solidus by K",
     ];
     let rows = Medium::ALL.into_iter().filter_map(|medium| {
         let melt = medium.props().melt?;
@@ -64,6 +65,7 @@ pub(super) fn melting() -> String {
             cell(melt.cp_liquid_j_kgk),
             cell(melt.conductivity_liquid_w_mk),
             cell(melt.density_liquid_kg_m3),
+            cell(medium.supercooling_k()?),
         ])
     });
     table("Melting", &head, rows)

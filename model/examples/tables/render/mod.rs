@@ -3,7 +3,9 @@
 mod cooker;
 mod food;
 
+use model::ageing;
 use model::dish::{self, lethality};
+use model::flask;
 use model::insulation::{HUSK_CHAR_IGNITION_C, STRAW_IGNITION_C};
 use model::jacket::{LidFit, OUTER_FILM_W_M2K};
 use model::pot::{Lid, loss};
@@ -110,6 +112,26 @@ fn single_figures() -> String {
             "evaporation below the boil, lid ajar, share of open",
             Lid::Ajar.evaporation_share(),
         ),
+        ("ageing of a sugar alcohol, 1/h molten", ageing::RATE_PER_H),
+        (
+            "temperature of the store for that rate, degC",
+            ageing::REFERENCE_C,
+        ),
+        (
+            "activation energy of ageing, J/mol",
+            ageing::ACTIVATION_J_MOL,
+        ),
+        (
+            "logarithm of the factor by which ageing is off",
+            ageing::RATE_LOG_SPREAD,
+        ),
+        ("gas in a sound vacuum flask, Pa", flask::SOUND_PA),
+        ("emissivity of a silvered wall", flask::SILVERED_EMISSIVITY),
+        (
+            "emissivity of clean bright steel",
+            flask::BRIGHT_STEEL_EMISSIVITY,
+        ),
+        ("accommodation of air on a wall", flask::ACCOMMODATION),
         ("hot holding, degC", dish::HOLD_HOT_C),
         ("hot holding, warning, degC", dish::HOLD_WARN_C),
         ("cold holding, degC", dish::HOLD_COLD_C),
