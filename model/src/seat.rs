@@ -163,6 +163,19 @@ pub fn gap_w_m2k(
         + air::radiation_w_m2k(hot_c, cold_c, hot_emissivity, cold_emissivity)
 }
 
+/// A pot in a well of the store, W/K: through its base and its side at once, each across its own
+/// gap of air. Measures are m, temperatures degC.
+#[must_use]
+pub fn well_w_k(
+    (diameter_m, depth_m): (f64, f64),
+    (base_gap_m, side_gap_m): (f64, f64),
+    (hot_c, cold_c): (f64, f64),
+) -> f64 {
+    let across = |gap_m| gap_w_m2k(gap_m, hot_c, cold_c, STORE_EMISSIVITY, BASE_EMISSIVITY);
+    0.25 * PI * diameter_m * diameter_m * across(base_gap_m)
+        + PI * diameter_m * depth_m * across(side_gap_m)
+}
+
 /// A film of oil, grease or water, W/m2K.
 #[must_use]
 pub fn film_w_m2k(conductivity_w_mk: f64, thickness_m: f64) -> f64 {
@@ -279,6 +292,15 @@ mod tests {
         let base_w_k =
             Seat::DryOrdinary.area_m2(0.2, 0.1) * gap_w_m2k(2e-4, 200.0, 100.0, 1e-6, 1e-6);
         assert!((base_w_k - 5.5).abs() < 0.1, "{base_w_k}");
+    }
+
+    /// The same well as a whole: 7.7 W/K by air, and 0.2 to 0.3 by radiation.
+    #[test]
+    fn a_well_adds_its_side_to_its_base() {
+        let well = well_w_k((0.2, 0.1), (2e-4, 1e-3), (200.0, 100.0));
+        assert!((7.8..8.2).contains(&well), "{well}");
+        let shallow = well_w_k((0.2, 0.0), (2e-4, 1e-3), (200.0, 100.0));
+        assert!((5.4..5.8).contains(&shallow), "{shallow}");
     }
 
     /// 10 mm of frozen erythritol on a disc of 20 cm lets 41 W through 18 K (computed, wall at

@@ -1,5 +1,10 @@
 //! A melt that stays liquid below its melting point, in the network.
 
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test stops at what it does not expect"
+)]
+
 use model::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
 use model::network::{
     Event, Ledger, Network, NetworkParts, NodeRow, Pot, Seat, Span, State, Watch, run,

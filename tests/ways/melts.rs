@@ -1,8 +1,11 @@
 //! Sugar alcohol and nitrate salt: in a can round or under the pot, with fins and without, carried
 //! and turned over, and for one pot after another.
 
+use model::ageing::{Ageing, Spell};
 use model::air;
 use model::carry::{CarriedCan, turned_over};
+use model::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
+use model::error::ModelError;
 use model::filling::{Filling, Fins};
 use model::media::Medium;
 use model::network::{Layer, Network, NetworkParts, Seat, State};
@@ -71,6 +74,38 @@ fn a_sugar_alcohol_round_the_pot_and_under_it() {
     let spare_j = curve.enthalpy_j(130.0) - curve.enthalpy_j(110.0);
     let by_hand_j = 5.0 * (2760.0 * 11.0 + 340e3 + 1380.0 * 7.0) + 951.0 * 20.0;
     assert!((spare_j / by_hand_j - 1.0).abs() < 0.002, "{spare_j}");
+}
+
+/// Aged: the date at which the same pot no longer boils, worked out with the network, for a store that
+/// is run hot every day and for one with a cap. Common practice, no source: three or four months.
+#[test]
+fn the_date_at_which_an_aged_store_no_longer_boils_the_pot() {
+    let ageing = Ageing::of(Medium::Erythritol).unwrap();
+    let fresh: MediumCurve = Medium::Erythritol.into();
+    let melt = fresh.melt.unwrap();
+    let boils = |melt: &Melt| {
+        let medium = MediumCurve {
+            melt: Some(*melt),
+            ..fresh
+        };
+        let curve =
+            EnthalpyCurve::new(&[(5.0, medium), (1.0, MediumCurve::from(Medium::Aluminium))])?;
+        let net = Network::new(&curve, parts(0.3, 2600.0))?;
+        Ok::<bool, ModelError>(boils_min(&net, 130.0, 2.5).is_some())
+    };
+    let days = |melt_c: f64| {
+        let daily = [Spell {
+            molten_h: 6.0,
+            melt_c,
+        }];
+        ageing
+            .days_until_it_no_longer_boils(melt, 0.0, &daily, boils)
+            .unwrap()
+            .unwrap()
+    };
+    let (hot, capped) = (days(150.0), days(130.0));
+    assert!((40.0..130.0).contains(&hot), "{hot} days");
+    assert!((4.0..5.5).contains(&(capped / hot)), "{capped} days");
 }
 
 const FINS: Fins = Fins {

@@ -3,7 +3,7 @@
 //! An estimate reads the heat tens of thousands of times for one answer; the exact solution
 //! takes some hundred nanoseconds, the table about ten.
 
-use crate::panel::{Array, Heater, PanelError};
+use crate::panel::{Array, Heater, PanelError, Taps};
 use crate::sun::PlaneState;
 
 const LIGHT_STEP_W_M2: f64 = 12.5;
@@ -21,9 +21,27 @@ const ROW: usize = LIGHT_STEPS + 1;
 #[derive(Debug, Clone, PartialEq)]
 pub struct HeatTable {
     array: Array,
-    heater: Heater,
+    element: Element,
     /// Row by row of cell temperature, each by irradiance. \[W\]
     heat_w: Vec<f64>,
+}
+
+/// What the panels heat.
+#[derive(Debug, Clone, PartialEq)]
+enum Element {
+    One(Heater),
+    Switched(Taps),
+}
+
+impl Element {
+    fn heat_w(&self, array: &Array, irradiance_w_m2: f64, cell_c: f64) -> f64 {
+        match self {
+            Self::One(heater) => heater.heat_w(array, irradiance_w_m2, cell_c),
+            Self::Switched(taps) => taps
+                .best(array, irradiance_w_m2, cell_c)
+                .map_or(0.0, |(_, heat_w)| heat_w),
+        }
+    }
 }
 
 impl HeatTable {
@@ -38,22 +56,35 @@ impl HeatTable {
     ///
     /// As [`Heater::checked`].
     pub fn new(array: &Array, heater: &Heater) -> Result<Self, PanelError> {
-        let heater = heater.checked()?;
+        Ok(Self::of(array, Element::One(heater.checked()?)))
+    }
+
+    /// The same for elements that are switched, always at the position that takes most.
+    ///
+    /// # Arguments
+    ///
+    /// * `array`: the panels.
+    /// * `taps`: the elements at their working temperature.
+    pub fn switched(array: &Array, taps: &Taps) -> Self {
+        Self::of(array, Element::Switched(taps.clone()))
+    }
+
+    fn of(array: &Array, element: Element) -> Self {
         let mut heat_w = Vec::with_capacity(ROW * (WARMTH_STEPS + 1));
         let mut cell_c = COOLEST_C;
         for _ in 0..=WARMTH_STEPS {
             let mut irradiance_w_m2 = 0.0;
             for _ in 0..=LIGHT_STEPS {
-                heat_w.push(heater.heat_w(array, irradiance_w_m2, cell_c));
+                heat_w.push(element.heat_w(array, irradiance_w_m2, cell_c));
                 irradiance_w_m2 += LIGHT_STEP_W_M2;
             }
             cell_c += WARMTH_STEP_K;
         }
-        Ok(Self {
+        Self {
             array: *array,
-            heater,
+            element,
             heat_w,
-        })
+        }
     }
 
     /// Heat in the element in steady light.
@@ -73,7 +104,7 @@ impl HeatTable {
         let light = irradiance_w_m2 / LIGHT_STEP_W_M2;
         let warmth = (cell_c - COOLEST_C) / WARMTH_STEP_K;
         self.read(light, warmth)
-            .unwrap_or_else(|| self.heater.heat_w(&self.array, irradiance_w_m2, cell_c))
+            .unwrap_or_else(|| self.element.heat_w(&self.array, irradiance_w_m2, cell_c))
     }
 
     /// Mean heat in the element over the states of the light within a step.
@@ -148,6 +179,18 @@ mod tests {
                 let brighter = table.heat_w(light + 3.0, warmth);
                 prop_assert!(table.heat_w(light, warmth) <= brighter + 0.005 * rated);
             }
+        }
+    }
+
+    #[test]
+    fn switched_elements_have_a_table_too() {
+        let array = Array::new(&Datasheet::typical(100.0).unwrap(), 1, 1).unwrap();
+        let taps = Taps::new(&[3.5, 10.0], 0.0, 0.0).unwrap();
+        let table = HeatTable::switched(&array, &taps);
+        for (light, warmth) in [(120.0, 25.0), (430.0, 40.0), (960.0, 55.0), (1600.0, 60.0)] {
+            let (_, exact) = taps.best(&array, light, warmth).unwrap();
+            let off = table.heat_w(light, warmth) - exact;
+            assert!(off.abs() < 0.5, "{off} W at {light}");
         }
     }
 
