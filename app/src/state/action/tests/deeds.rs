@@ -38,7 +38,7 @@ fn a_meal_is_started_answered_and_taken_out() {
     for seen in [Seen::BoiledAt(at(18, 0)), Seen::TakenOutAt(at(18, 30))] {
         document = done(document, [Action::SeeMeal { id, seen }]);
     }
-    assert_eq!(document.running, None);
+    assert_eq!(document.running, Some(id), "it waits for more answers");
     let What::Meal(meal) = &document.entries[0].what else {
         panic!("a meal")
     };
