@@ -104,7 +104,7 @@ pub fn log_today(today: Day, last_hour: usize) -> Action {
 /// The example's plan for tonight.
 pub fn plan() -> Plan {
     Plan {
-        dish: Dish::BrownRice,
+        dish: Dish::WhiteRice,
         amount: Amount::People(5),
         pot: None,
         lid: Lid::On,

@@ -97,7 +97,7 @@ pub(super) const MORE: More = More {
         again: "Once more",
         sun: |sky| format!("The store takes in the sun; sky: {sky}."),
         evening: "The sun is down; the store keeps the day’s heat.",
-        pot_in: "The pot is in: brown rice for five.",
+        pot_in: "The pot is in: rice for five.",
         boils: "The pot boils, on stored sun.",
         done: "Done and served. The store cools until morning.",
     },

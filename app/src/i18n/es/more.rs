@@ -97,7 +97,7 @@ pub(super) const MORE: More = More {
         again: "Otra vez",
         sun: |sky| format!("El depósito toma sol; cielo: {sky}."),
         evening: "Se puso el sol; el depósito guarda el calor del día.",
-        pot_in: "La olla está adentro: arroz integral para cinco.",
+        pot_in: "La olla está adentro: arroz para cinco.",
         boils: "La olla hierve con el sol guardado.",
         done: "Listo y servido. El depósito se enfría hasta la mañana.",
     },

@@ -1,30 +1,24 @@
 //! What is said of real evenings.
 
-use std::collections::BTreeMap;
-
 use model::cooker::Cooker;
 use model::dish::Dish;
-use model::journal::{Event, Journal, Meal, Outcome, What};
+use model::journal::Journal;
 use model::local_time::{Day, LocalTime};
 use model::place::{AirYear, Place};
 use model::presets::Preset;
-use model::sun::{DayLog, Daylight, Sky};
-use model::tonight::{Answer, Evening, Site, Verdict};
+use model::sun::{DayLog, Sky};
+use model::tonight::{Answer, Evening, Site};
 
+use super::Voice;
 use super::care::care;
 use super::course::course;
 use super::heat::heat;
-use super::help::{help, that_fits};
-use super::now::now_line;
-use super::plan::amounts;
-use super::running::{is_over, running};
-use super::store::column;
+use super::help::help;
 use super::verdict::{Question, verdict};
-use super::{Voice, capitalised};
-use crate::components::{CautionLevel, VerdictTone, VerdictView};
+use crate::components::{VerdictTone, VerdictView};
 use crate::i18n::Language;
 use crate::i18n::format::{Formats, LocaleFormat};
-use crate::state::plan::{Amount, Plan, TimeOfDay};
+use crate::state::plan::{Amount, Plan};
 use crate::state::settings::Degrees;
 
 fn today() -> Day {
@@ -126,67 +120,67 @@ fn in_english<T>(say: impl FnOnce(&Voice<'_>) -> T) -> T {
 fn verdict_of(told: &Told) -> VerdictView {
     in_english(|voice| verdict(voice, &told.question, &told.answer))
 }
+
 #[test]
-fn zz_seed() {
-    use crate::state::action::{Action, apply};
-    use crate::state::document::{Document, Household, Whose};
-    use crate::state::saved::{Layout, encode};
-    let place = place();
-    let air = AirYear::guess(place.latitude_deg, place.altitude_m).unwrap();
-    let now = clock(16, 0);
-    let mut seeds: Vec<(&str, Document)> = vec![];
-    for (name, preset, w) in [
-        ("alu", Preset::AluminiumInPerlite, 160.0),
-        ("sand", Preset::SandInPerlite, 100.0),
-        ("nitrate", Preset::NitrateInCeramicFibre, 200.0),
-        ("ery", Preset::ErythritolInGlassWool, 160.0),
-    ] {
-        for (sky_name, sky) in [
-            ("clear", Some(Sky::Clear)),
-            ("grey", Some(Sky::Grey)),
-            ("none", None),
-            ("patchy", Some(Sky::Patchy)),
-        ] {
-            let mut document = Document::new(Whose::Own);
-            apply(
-                &mut document,
-                Action::SetUp {
-                    household: Household {
-                        place,
-                        air,
-                        people: 4,
-                    },
-                    name: "Block".into(),
-                    cooker: Box::new(preset.cooker(w, -13.5)),
-                },
-                now,
-            )
-            .unwrap();
-            for back in 0..3 {
-                if let Some(sky) = sky {
-                    apply(
-                        &mut document,
-                        Action::SetSky {
-                            day: today().plus(-back),
-                            log: DayLog::Hourly([Some(sky); 24]),
-                            possible_h: 12.0,
-                        },
-                        now,
-                    )
-                    .unwrap();
-                }
-            }
-            seeds.push((
-                Box::leak(format!("{name}-{sky_name}").into_boxed_str()),
-                document,
-            ));
-        }
+fn a_clear_day_boils_rice_and_says_when() {
+    let told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    let view = verdict_of(&told);
+    assert!(
+        matches!(view.tone, VerdictTone::Sure | VerdictTone::Likely),
+        "{view:?}"
+    );
+    assert!(!view.headline.is_empty() && !view.figure.is_empty() && !view.sentence.is_empty());
+    assert!(
+        view.facts.iter().any(|fact| fact.value.contains(':')),
+        "{view:?}"
+    );
+}
+
+#[test]
+fn a_dark_day_does_not_boil_beans_and_says_how_hot_it_gets() {
+    let told = told(Sky::Dark, plan(Dish::CommonBeansSoaked, 4));
+    let view = verdict_of(&told);
+    assert_eq!(view.tone, VerdictTone::No);
+    assert!(view.sentence.contains("°C"), "{view:?}");
+}
+
+#[test]
+fn both_languages_say_something_else() {
+    let told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    let now = clock(NOW.0, NOW.1);
+    let say = |language| {
+        saying(language, now, |voice| {
+            verdict(voice, &told.question, &told.answer).headline
+        })
+    };
+    assert_ne!(say(Language::English), say(Language::Spanish));
+}
+
+#[test]
+fn the_heat_and_the_course_are_drawn_for_what_was_asked() {
+    let told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    let bar = in_english(|voice| heat(voice, &told.answer.as_told.account));
+    assert!(bar.parts.iter().all(|part| 0.0 <= part.share), "{bar:?}");
+    let drawn: f64 = bar.parts.iter().map(|part| part.share).sum();
+    let came_j = told.answer.as_told.account.came_j();
+    assert!((drawn / came_j - 1.0).abs() < 0.02, "{drawn} of {came_j} J");
+    let chart = in_english(|voice| course(voice, &told.question, &told.answer)).unwrap();
+    assert!(!chart.sentence.is_empty() && !chart.series.is_empty());
+}
+
+#[test]
+fn beans_bring_their_caution() {
+    let cautions = in_english(|voice| care(voice, Dish::RedKidneyBeansSoaked, &cooker(), 180.0));
+    assert!(!cautions.is_empty());
+}
+
+#[test]
+fn an_offered_change_changes_the_plan() {
+    let told = told(Sky::Grey, plan(Dish::Lentils, 6));
+    let (meal, put_in) = (&told.question.meal, told.question.put_in);
+    for offer in told.evening.help(meal, put_in).unwrap() {
+        let view = in_english(|voice| help(voice, &told.plan, meal, offer));
+        assert!(!view.sentence.is_empty(), "{offer:?}");
     }
-    for (name, document) in seeds {
-        std::fs::write(
-            format!("/tmp/tonight-seed-{name}.json"),
-            encode(&document, now, Layout::Compact).unwrap(),
-        )
-        .unwrap();
-    }
+    assert!(told.cooker.store.cutout_c > 100.0);
 }

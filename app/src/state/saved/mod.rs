@@ -107,12 +107,9 @@ pub fn encode(
         saved_at: time::instant(saved_at),
         body: v1::Body::from_document(document),
     };
-    // By way of a tree, so that the shapes are compiled for one writer and one reader only: they
-    // are a good part of the download.
-    let tree = serde_json::to_value(&envelope).map_err(|error| shape(&error))?;
     let text = match layout {
-        Layout::Compact => serde_json::to_string(&tree),
-        Layout::Readable => serde_json::to_string_pretty(&tree),
+        Layout::Compact => serde_json::to_string(&envelope),
+        Layout::Readable => serde_json::to_string_pretty(&envelope),
     };
     text.map_err(|error| shape(&error))
 }
@@ -123,8 +120,7 @@ pub fn encode(
 ///
 /// [`DecodeError`]; the text is as good as it was, whatever the error.
 pub fn decode(text: &str) -> Result<Decoded, DecodeError> {
-    let tree: serde_json::Value = serde_json::from_str(text).map_err(|_| DecodeError::NotOurs)?;
-    let head = Head::deserialize(&tree).map_err(|_| DecodeError::NotOurs)?;
+    let head: Head = serde_json::from_str(text).map_err(|_| DecodeError::NotOurs)?;
     if head.format != FORMAT || head.version == 0 {
         return Err(DecodeError::NotOurs);
     }
@@ -133,7 +129,7 @@ pub fn decode(text: &str) -> Result<Decoded, DecodeError> {
             version: head.version,
         });
     }
-    let content = Content::<v1::Body>::deserialize(&tree).map_err(|error| shape(&error))?;
+    let content: Content<v1::Body> = serde_json::from_str(text).map_err(|error| shape(&error))?;
     let saved_at = time::read_instant(&content.saved_at)
         .ok_or_else(|| DecodeError::value("saved_at", &content.saved_at))?;
     Ok(Decoded {

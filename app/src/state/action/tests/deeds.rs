@@ -38,7 +38,10 @@ fn a_meal_is_started_answered_and_taken_out() {
     for seen in [Seen::BoiledAt(at(18, 0)), Seen::TakenOutAt(at(18, 30))] {
         document = done(document, [Action::SeeMeal { id, seen }]);
     }
-    assert_eq!(document.running, Some(id), "it waits for more answers");
+    // It still waits for what else was seen, until it is put away.
+    assert_eq!(document.running, Some(id));
+    document = done(document, [Action::CloseMeal]);
+    assert_eq!(document.running, None);
     let What::Meal(meal) = &document.entries[0].what else {
         panic!("a meal")
     };
