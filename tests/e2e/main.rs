@@ -15,6 +15,7 @@ mod page;
 mod site;
 mod story;
 
+mod evenings;
 mod harness;
 mod offline;
 mod opening;

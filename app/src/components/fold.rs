@@ -13,14 +13,23 @@ pub fn Fold(
     /// True where it starts open.
     #[prop(optional)]
     open: bool,
+    /// Called with true when it is opened, with false when it is closed.
+    #[prop(optional, into)]
+    on_toggle: Option<Callback<bool>>,
     /// The hook for tests.
     #[prop(optional)]
     test: Option<&'static str>,
     /// What it shows when open.
     children: Children,
 ) -> impl IntoView {
+    let on_toggle = move |event: web_sys::Event| {
+        if let Some(on_toggle) = on_toggle {
+            let details = event_target::<web_sys::Element>(&event);
+            on_toggle.run(details.has_attribute("open"));
+        }
+    };
     view! {
-        <details class="fold" open=open data-test=test>
+        <details class="fold" open=open data-test=test on:toggle=on_toggle>
             <summary class="fold__summary">
                 <span>{move || summary.get()}</span>
                 <Glyph icon=Icon::Unfold />

@@ -1,5 +1,6 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod cooker;
 mod first_start;
 mod more;
 mod tonight;
@@ -23,7 +24,7 @@ pub fn Screen(
         let title: fn(&Strings) -> &'static str = match route.get() {
             Route::Tonight => return view! { <tonight::Tonight /> }.into_any(),
             Route::Diary(_) => |strings| strings.diary.title,
-            Route::Cooker(_) => |strings| strings.cooker.title,
+            Route::Cooker(id) => return view! { <cooker::CookerRoom id /> }.into_any(),
             Route::More(page) => return view! { <more::MoreScreen page /> }.into_any(),
             Route::Start => return view! { <first_start::FirstStart /> }.into_any(),
         };

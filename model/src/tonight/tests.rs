@@ -303,3 +303,26 @@ fn a_clear_day_has_hours_of_full_sun_and_a_dark_one_hardly_any() {
     );
     assert!((hours(Sky::Dark) / hours(Sky::Clear) - 0.15).abs() < 0.05);
 }
+
+/// A preset that 200 W of panels cannot fill on a clear day is no start for anybody; the commonest
+/// makes do with 100 W.
+#[test]
+fn every_preset_boils_rice_for_four_after_clear_days() {
+    use crate::presets::Preset;
+    let now = clock(16, 30);
+    let small = (Preset::AluminiumInPerlite, 100.0);
+    for (preset, panels_w) in Preset::ALL
+        .map(|preset| (preset, 200.0))
+        .into_iter()
+        .chain([small])
+    {
+        let cooker = preset.cooker(panels_w, 11.0);
+        let evening = Evening::new(&site(), &cooker, &under(Sky::Clear), now, now).unwrap();
+        let rice = Meal {
+            pot: cooker.pot,
+            ..meal(Dish::WhiteRice, 4.0)
+        };
+        let answer = evening.ask(&rice, clock(18, 0)).unwrap();
+        assert!(Verdict::Likely <= answer.verdict, "{preset:?} {panels_w} W");
+    }
+}

@@ -106,7 +106,8 @@ pub fn words(
     format!("{said} {}", strings.cooker.parts.kept)
 }
 
-fn unworkable(strings: &Strings, error: TonightError) -> &'static str {
+/// What is wrong with figures that do not go together.
+pub fn unworkable(strings: &Strings, error: TonightError) -> &'static str {
     let words = &strings.cooker.parts.unworkable;
     match error {
         TonightError::Panel(PanelError::OpenCircuitVoltage { .. }) => words.voltages,

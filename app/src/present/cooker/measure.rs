@@ -119,7 +119,7 @@ impl Number {
         }
     }
 
-    fn from_field(self, shown: f64, formats: &Formats) -> f64 {
+    fn typed_value(self, shown: f64, formats: &Formats) -> f64 {
         match self.measure {
             Measure::Temperature => formats.degrees.to_c(shown),
             measure => shown / measure.scale(),
@@ -151,7 +151,7 @@ impl Number {
             Measure::Count => f64::from(parse::whole(text)?),
             _ => parse::number(text)?,
         };
-        let value = self.from_field(typed, formats);
+        let value = self.typed_value(typed, formats);
         let (least, most) = self.bounds;
         let near = |bound: f64| NEAR * bound.abs().max(1.0);
         if value < least - near(least) {

@@ -203,10 +203,8 @@ fn pick_layer(cooker: &mut Cooker, spare: &Spare, key: Key, text: &str) {
             }
         }
         Key::AddLayer => layered.layers.push(ADDED_LAYER),
-        Key::RemoveLayer(idx) => {
-            if idx < layered.layers.len() {
-                layered.layers.remove(idx);
-            }
+        Key::RemoveLayer(idx) if idx < layered.layers.len() => {
+            layered.layers.remove(idx);
         }
         Key::LidFit => set(&mut layered.lid, row_at(&LidFit::ALL, text)),
         _ => {}

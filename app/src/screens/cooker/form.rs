@@ -1,0 +1,317 @@
+//! A form whose fields are applied as soon as what they say can be.
+//!
+//! The text stays as it was typed. What can't be taken is not applied, and said beside the field;
+//! it is tried again after every other change, since two fields may only be right together.
+
+use std::collections::BTreeMap;
+
+use leptos::prelude::*;
+use model::tonight::Site;
+
+use crate::components::{
+    Button, Choice, ChoiceOption, Icon, NumberField, NumberFieldText, Select, SelectOption, Toggle,
+};
+use crate::i18n::format::Formats;
+use crate::i18n::strings::Strings;
+use crate::present::cooker::fault::{Fault, words as fault_words};
+use crate::present::cooker::measure::Number;
+use crate::shell::Shell;
+use crate::shell::store::Store;
+
+/// A text of the language.
+pub(super) type Text = fn(&Strings) -> &'static str;
+
+/// Where the household cooks, for the model.
+pub(super) fn site(store: Store) -> Memo<Option<Site>> {
+    store.read(|document| {
+        document.household.as_ref().map(|household| Site {
+            place: household.place,
+            air: household.air,
+        })
+    })
+}
+
+/// Names the fields of a form about one thing.
+pub(super) trait FieldKey: Copy + Ord + Send + Sync + 'static {
+    /// What the form is about.
+    type Subject: Clone + PartialEq + Send + Sync + 'static;
+
+    /// How the field measures, if it holds a number.
+    fn number(self) -> Option<Number>;
+    /// Whether it is a button, which holds nothing.
+    fn is_button(self) -> bool;
+    /// What the field shows.
+    fn text(self, subject: &Self::Subject, formats: &Formats) -> String;
+    /// Whether the text says what it shows.
+    fn says(self, subject: &Self::Subject, text: &str, formats: &Formats) -> bool;
+    /// The text after a press of a step button.
+    fn stepped(
+        self,
+        subject: &Self::Subject,
+        typed: &str,
+        direction: i32,
+        formats: &Formats,
+    ) -> String;
+}
+
+/// What was typed into a field or picked in it, and why it was not taken.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Typed {
+    text: String,
+    fault: Option<Fault>,
+}
+
+/// A form. Copies stand for the same one.
+pub(super) struct Form<K: FieldKey> {
+    shell: Shell,
+    subject: Memo<Option<K::Subject>>,
+    typed: RwSignal<BTreeMap<K, Typed>>,
+    apply: Callback<(K, String), Result<(), Fault>>,
+}
+
+impl<K: FieldKey> Clone for Form<K> {
+    fn clone(&self) -> Self {
+        *self
+    }
+}
+
+impl<K: FieldKey> Copy for Form<K> {}
+
+impl<K: FieldKey> Form<K> {
+    /// A form about `subject`; `apply` takes the text of a field into the document.
+    pub(super) fn new(
+        shell: Shell,
+        subject: Memo<Option<K::Subject>>,
+        apply: Callback<(K, String), Result<(), Fault>>,
+    ) -> Self {
+        Self {
+            shell,
+            subject,
+            typed: RwSignal::new(BTreeMap::new()),
+            apply,
+        }
+    }
+
+    /// What the field shows, followed.
+    fn shown(self, key: K) -> String {
+        let formats = self.shell.words.formats().get();
+        let typed = self.typed.with(|typed| typed.get(&key).cloned());
+        self.subject.with(|subject| {
+            let Some(subject) = subject else {
+                return String::new();
+            };
+            match typed {
+                Some(typed)
+                    if typed.fault.is_some() || key.says(subject, &typed.text, &formats) =>
+                {
+                    typed.text
+                }
+                _ => key.text(subject, &formats),
+            }
+        })
+    }
+
+    fn value(self, key: K) -> Signal<String> {
+        Memo::new(move |_| self.shown(key)).into()
+    }
+
+    fn error(self, key: K) -> Signal<Option<String>> {
+        let Shell { words, clock, .. } = self.shell;
+        let fault = Memo::new(move |_| {
+            self.typed
+                .with(|typed| typed.get(&key).and_then(|typed| typed.fault.clone()))
+        });
+        Signal::derive(move || {
+            let fault = fault.get()?;
+            let today = clock.now().get().day();
+            let formats = words.formats().get();
+            Some(fault_words(
+                words.strings(),
+                &formats,
+                &fault,
+                key.number(),
+                today,
+            ))
+        })
+    }
+
+    /// Takes what was typed, picked or pressed.
+    pub(super) fn input(self, key: K, text: String) {
+        let fault = self.apply.run((key, text.clone())).err();
+        let is_taken = fault.is_none();
+        self.typed.update(|typed| {
+            if is_taken && key.is_button() {
+                // The places in the lists are others now.
+                typed.clear();
+            } else {
+                typed.retain(|key, _| !key.is_button());
+                typed.insert(key, Typed { text, fault });
+            }
+        });
+        if is_taken {
+            self.try_again();
+        }
+    }
+
+    fn try_again(self) {
+        let waiting: Vec<(K, String)> = self.typed.with_untracked(|typed| {
+            let refused = typed.iter().filter(|(_, typed)| typed.fault.is_some());
+            refused
+                .map(|(key, typed)| (*key, typed.text.clone()))
+                .collect()
+        });
+        for (key, text) in waiting {
+            let fault = self.apply.run((key, text.clone())).err();
+            self.typed.update(|typed| {
+                typed.insert(key, Typed { text, fault });
+            });
+        }
+    }
+
+    fn step(self, key: K, direction: i32) {
+        let formats = self.shell.words.formats().get_untracked();
+        let typed = untrack(|| self.shown(key));
+        let text = self.subject.with_untracked(|subject| {
+            subject
+                .as_ref()
+                .map(|subject| key.stepped(subject, &typed, direction, &formats))
+        });
+        if let Some(text) = text {
+            self.input(key, text);
+        }
+    }
+
+    /// A number, with this label and hint.
+    pub(super) fn number(self, key: K, label: &str, hint: &str, test: &'static str) -> AnyView {
+        let words = self.shell.words;
+        let strings = untrack(move || words.strings());
+        let unit = key.number().map_or_else(String::new, |number| {
+            let formats = words.formats().get_untracked();
+            number.measure.unit(strings, &formats)
+        });
+        let text = NumberFieldText {
+            label: label.to_owned(),
+            unit,
+            less: (strings.cooker.parts.less)(label),
+            more: (strings.cooker.parts.more)(label),
+            hint: hint.to_owned(),
+        };
+        view! {
+            <NumberField
+                text
+                value=self.value(key)
+                on_input=move |text: String| self.input(key, text)
+                on_step=move |direction: i32| self.step(key, direction)
+                error=self.error(key)
+                test
+            />
+        }
+        .into_any()
+    }
+
+    /// One of many.
+    pub(super) fn select(
+        self,
+        key: K,
+        label: impl Into<Signal<String>>,
+        options: fn(&Strings, &Formats, K) -> Vec<SelectOption>,
+        test: &'static str,
+    ) -> AnyView {
+        let words = self.shell.words;
+        let options = Signal::derive(move || options(words.strings(), &words.formats().get(), key));
+        view! {
+            <div>
+                <Select
+                    label=label.into()
+                    options
+                    picked=self.value(key)
+                    on_pick=move |text: String| self.input(key, text)
+                    test
+                />
+                <Refusal error=self.error(key) />
+            </div>
+        }
+        .into_any()
+    }
+
+    /// One of two: the first says no, the second yes. Each has a label and a detail.
+    pub(super) fn either(
+        self,
+        key: K,
+        label: Text,
+        [no, yes]: [(Text, Text); 2],
+        test: &'static str,
+    ) -> AnyView {
+        let words = self.shell.words;
+        let option = move |key: bool, (label, detail): (Text, Text)| ChoiceOption {
+            key: key.to_string(),
+            label: label(words.strings()).to_owned(),
+            detail: detail(words.strings()).to_owned(),
+            icon: None,
+        };
+        view! {
+            <div>
+                <Choice
+                    label=words.text(label)
+                    options=Signal::derive(move || vec![option(false, no), option(true, yes)])
+                    picked=self.value(key)
+                    on_pick=move |text: String| self.input(key, text)
+                    test
+                />
+                <Refusal error=self.error(key) />
+            </div>
+        }
+        .into_any()
+    }
+
+    /// Yes or no.
+    pub(super) fn toggle(self, key: K, label: Text, detail: Text, test: &'static str) -> AnyView {
+        let words = self.shell.words;
+        let value = self.value(key);
+        view! {
+            <div>
+                <Toggle
+                    label=words.text(label)
+                    detail=words.text(detail)
+                    on=Signal::derive(move || value.get() == true.to_string())
+                    on_change=move |on: bool| self.input(key, on.to_string())
+                    test
+                />
+                <Refusal error=self.error(key) />
+            </div>
+        }
+        .into_any()
+    }
+
+    /// A button that changes what there is.
+    pub(super) fn button(
+        self,
+        key: K,
+        label: impl Into<Signal<String>>,
+        icon: Icon,
+        test: &'static str,
+    ) -> AnyView {
+        view! {
+            <div>
+                <Button
+                    label=label.into()
+                    icon
+                    on_press=move |()| self.input(key, String::new())
+                    test
+                />
+                <Refusal error=self.error(key) />
+            </div>
+        }
+        .into_any()
+    }
+}
+
+/// Why something was not taken, under what it is about.
+#[component]
+pub(super) fn Refusal(error: Signal<Option<String>>) -> impl IntoView {
+    view! {
+        <div aria-live="polite">
+            {move || error.get().map(|error| view! { <p class="field__error">{error}</p> })}
+        </div>
+    }
+}

@@ -1,0 +1,68 @@
+//! The household's cookers, the one in use marked, and the way to another.
+
+use leptos::prelude::*;
+
+use super::add::AddCooker;
+use crate::components::{EntryRow, EntryView, Icon, Panel};
+use crate::present::cooker::list::line;
+use crate::shell::{Shell, use_shell};
+use crate::state::ids::CookerId;
+use crate::state::route::Route;
+
+/// The list.
+#[component]
+pub(super) fn Cookers() -> impl IntoView {
+    let Shell { words, store, .. } = use_shell();
+    let ids = store.read(|document| {
+        let ids = document.cookers.iter().map(|owned| owned.id);
+        ids.collect::<Vec<_>>()
+    });
+    view! {
+        <Panel heading=words.text(|strings| strings.cooker.list.heading) test="cookers">
+            <ul class="plain-list">
+                <For each=move || ids.get() key=|id| *id let:id>
+                    <li>
+                        <Line id />
+                    </li>
+                </For>
+            </ul>
+            <AddCooker />
+        </Panel>
+    }
+}
+
+#[component]
+fn Line(id: CookerId) -> impl IntoView {
+    let Shell {
+        words,
+        store,
+        router,
+        ..
+    } = use_shell();
+    let language = words.language();
+    let formats = words.formats();
+    // Read again whenever something of the document changes that the line shows.
+    let owned = store.read(move |document| {
+        let in_use = document.in_use == Some(id);
+        document.cooker(id).map(|owned| (owned.clone(), in_use))
+    });
+    let entry = Signal::derive(move || {
+        owned.track();
+        let strings = language.get().strings();
+        let view =
+            formats.with(|formats| store.now_is(|document| line(strings, formats, document, id)));
+        view.unwrap_or(EntryView {
+            when: String::new(),
+            title: String::new(),
+            detail: String::new(),
+            icon: Icon::Cooker,
+        })
+    });
+    view! {
+        <EntryRow
+            entry
+            on_press=move |()| router.go(Route::Cooker(Some(id)))
+            test="cooker-line"
+        />
+    }
+}

@@ -1,0 +1,89 @@
+//! The page of one cooker.
+
+use leptos::prelude::*;
+use model::tonight::{Figures, TonightError};
+
+use super::facts::Follows;
+use super::form::site;
+use super::later::Subject;
+use super::limits::{Limiting, Taking};
+use super::manage::{Manage, UseThis};
+use super::parts::Parts;
+use super::plots::Plots;
+use crate::components::{Caution, Fold, Panel};
+use crate::present::cooker::cautions::cautions;
+use crate::present::cooker::fault::build_of;
+use crate::shell::{Shell, use_shell};
+use crate::state::ids::CookerId;
+
+/// What follows from a cooker as far as it is worked out at once; none where it is gone.
+pub(super) type Outcome = Option<Result<Figures, TonightError>>;
+
+/// The page: what follows, what limits, what to mind, the parts.
+#[component]
+pub(super) fn CookerPage(id: CookerId) -> impl IntoView {
+    let Shell { store, clock, .. } = use_shell();
+    let site = site(store);
+    let cooker = store.read(move |document| document.cooker(id).map(|owned| owned.cooker.clone()));
+    let now = clock.now();
+    let today = Memo::new(move |_| now.get().day());
+    let subject = Memo::new(move |_| {
+        Some(Subject {
+            site: site.get()?,
+            cooker: cooker.get()?,
+            day: today.get(),
+        })
+    });
+    let outcome: Memo<Outcome> = Memo::new(move |_| {
+        let (site, cooker) = (site.get()?, cooker.get()?);
+        Some(Figures::new(&site, &cooker))
+    });
+    view! {
+        <UseThis id />
+        <Follows outcome>
+            <Limiting subject />
+            <Taking subject />
+        </Follows>
+        <Plots outcome />
+        <Minded subject />
+        <Parts id cooker />
+        <Manage id />
+    }
+}
+
+/// What to mind with this build.
+#[component]
+fn Minded(subject: Memo<Option<Subject>>) -> impl IntoView {
+    let words = use_shell().words;
+    let views = Memo::new(move |_| {
+        let (strings, formats) = (words.strings(), words.formats().get());
+        subject.with(|subject| {
+            let Subject { site, cooker, .. } = subject.as_ref()?;
+            let build = build_of(site, cooker).ok()?;
+            Some(cautions(strings, &formats, &build))
+        })
+    });
+    let n_views = Memo::new(move |_| views.with(|views| views.as_ref().map_or(0, Vec::len)));
+    let heading = Signal::derive(move || (words.strings().cooker.parts.cautions)(n_views.get()));
+    let line = |view: crate::present::cooker::cautions::CautionView| {
+        view! { <Caution level=view.level icon=view.icon word=view.word text=view.text /> }
+    };
+    let list = move |is_worst: bool| {
+        let views = views.get().unwrap_or_default();
+        views
+            .into_iter()
+            .filter(|view| (view.level == crate::components::CautionLevel::Danger) == is_worst)
+            .map(line)
+            .collect_view()
+    };
+    view! {
+        <Show when=move || 0 < n_views.get()>
+            <Panel heading=words.text(|strings| strings.safety.title) test="cooker-cautions">
+                <div class="stack">{move || list(true)}</div>
+                <Fold summary=heading test="cooker-cautions-more">
+                    {move || list(false)}
+                </Fold>
+            </Panel>
+        </Show>
+    }
+}
