@@ -98,5 +98,5 @@ pub(super) const COMMON: Common = Common {
     not_known: "no se sabe",
     show_table: "Ver como tabla",
     hide_table: "Ocultar la tabla",
-    example_banner: "Este es un hogar de ejemplo, no el suyo.",
+    example_banner: "Hogar de ejemplo, no el suyo.",
 };
