@@ -127,7 +127,7 @@ pub fn Announcements(
             <StatusLine
                 tone=StatusTone::Notice
                 text=words.text(|strings| strings.common.example_banner)
-                action=words.text(|strings| strings.more.example_leave)
+                action=words.text(|strings| strings.common.example_back)
                 on_action=Callback::new(move |()| shell.example.leave())
                 test="example"
             />

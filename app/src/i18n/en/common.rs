@@ -98,4 +98,5 @@ pub(super) const COMMON: Common = Common {
     show_table: "Show as a table",
     hide_table: "Hide the table",
     example_banner: "Example household, not yours.",
+    example_back: "Back to mine",
 };

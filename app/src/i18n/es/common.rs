@@ -99,4 +99,5 @@ pub(super) const COMMON: Common = Common {
     show_table: "Ver como tabla",
     hide_table: "Ocultar la tabla",
     example_banner: "Hogar de ejemplo, no el suyo.",
+    example_back: "Volver al mío",
 };

@@ -38,6 +38,17 @@ pub fn span_of(today: Day) -> (LocalTime, LocalTime) {
     (today.at_s(FROM_H * 3600), today.at_s(UNTIL_H * 3600))
 }
 
+/// Time that goes by at once where the day is told in half a minute, from a moment on. Most of what
+/// there is to see is seen of the pot. [s]
+pub fn pace_s(phase: Phase, at: LocalTime) -> i64 {
+    let to_pot_s = PLAN_PUT_IN.on(at.day()).since_s(at);
+    match phase {
+        Phase::PotIn | Phase::Boils => 120,
+        Phase::Sun(_) | Phase::Evening if 0 < to_pot_s => to_pot_s.min(1200),
+        Phase::Sun(_) | Phase::Evening | Phase::Done => 1800,
+    }
+}
+
 /// What the household does after one moment, up to and with another of the same day.
 ///
 /// What it sees of its pot is what the model forecasts for it, as the figures stand.
