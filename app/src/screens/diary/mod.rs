@@ -107,19 +107,19 @@ fn Days(scene: Scene) -> impl IntoView {
                 icon=Icon::Back
                 test="previous-day"
             />
-            <DateField
-                label=words.text(|strings| strings.diary.day)
-                value
-                on_input=Callback::new(on_input)
-                error
-                test="day"
-            />
             <Button
                 label=words.text(|strings| strings.diary.following)
                 on_press=Callback::new(move |()| go(scene.day.get_untracked().plus(1)))
                 icon=Icon::Onward
                 disabled=Signal::derive(move || today.get() <= scene.day.get())
                 test="next-day"
+            />
+            <DateField
+                label=words.text(|strings| strings.diary.day)
+                value
+                on_input=Callback::new(on_input)
+                error
+                test="day"
             />
         </nav>
     }
