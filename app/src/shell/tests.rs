@@ -337,3 +337,25 @@ fn what_was_put_aside_can_be_forgotten_to_make_room() {
     assert!(store.asides().is_ok());
     assert_eq!(kitchen.shelf.keys().map(|keys| keys.len()), Ok(1));
 }
+
+#[test]
+fn the_way_back_that_is_offered_is_that_of_the_last_deed() {
+    let kitchen = Kitchen::open();
+    let toasts = kitchen.toasts;
+    let shown = toasts.shown();
+    toasts.show(ToastAbout::SkyErased, Some(Action::CloseMeal));
+    let first = shown.get_untracked().unwrap();
+    toasts.show(ToastAbout::BroughtBack, None);
+    let last = shown.get_untracked().unwrap();
+    assert_eq!(
+        (last.about.clone(), last.undo),
+        (ToastAbout::BroughtBack, None)
+    );
+    toasts.put_away(first.number);
+    assert!(
+        shown.get_untracked().is_some(),
+        "an older note's time is up"
+    );
+    toasts.put_away(last.number);
+    assert_eq!(shown.get_untracked(), None);
+}
