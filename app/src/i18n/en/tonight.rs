@@ -36,7 +36,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         goes_in: "The pot goes in",
         now: "Now",
         at_a_time: "Later",
-        goes_in_at: "At",
+        goes_in_at: "Goes in at",
         eaten_at: "Eaten at",
         on_day: |day| format!("That is {day}."),
         details: "Pot, lid, start temperature",

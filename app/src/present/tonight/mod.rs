@@ -48,10 +48,12 @@ impl Voice<'_> {
         };
         let (early, late) = (early.min(late).min(told), early.max(late).max(told));
         let sure = Sure::of_band_s(seconds(late, early));
-        let (from, to) = (self.time(early, sure), self.time(late, sure));
+        // Ends that lie one step of the rounding apart say no more than 'about' does.
+        let is_wide = sure.step_s() < sure.round(late).since_s(sure.round(early));
+        let span = is_wide.then(|| (self.time(early, sure), self.time(late, sure)));
         Estimate {
             at: self.about(told, sure),
-            span: (from != to).then_some((from, to)),
+            span,
         }
     }
 
@@ -74,6 +76,14 @@ struct Estimate {
     at: String,
     /// The earliest and the latest, where they differ once rounded.
     span: Option<(String, String)>,
+}
+
+/// A sentence whose last value brings a full stop of its own, as `p. m.` does, ends with one.
+fn ended(sentence: String) -> String {
+    match sentence.strip_suffix("..") {
+        Some(start) => format!("{start}."),
+        None => sentence,
+    }
 }
 
 /// The name of a row of a table, to stand alone.

@@ -10,11 +10,13 @@ use super::scene::say;
 use super::store::StoreNow;
 use crate::chart::{HeatBar, LineChart};
 use crate::components::{ActionDock, Button, ClockLine, Icon, Panel, Tone};
+use crate::i18n::format::Sure;
 use crate::i18n::refusal::refusal;
 use crate::i18n::strings::Strings;
 use crate::present::tonight::course::course;
 use crate::present::tonight::heat::heat;
 use crate::present::tonight::running::{self as present, RunningView};
+use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::Question;
 use crate::shell::toasts::ToastAbout;
 use crate::shell::{Shell, use_shell};
@@ -49,8 +51,12 @@ impl Scene {
                 .as_ref()
                 .and_then(|evening| evening.rig().boiling_c().ok())
                 .unwrap_or(100.0);
-            let answer = evening.and_then(|evening| evening.ask(&meal, put_in).ok());
+            let answer = evening
+                .as_ref()
+                .and_then(|evening| evening.ask(&meal, put_in).ok());
+            let store = evening.as_ref().and_then(|evening| evening.store().ok());
             let question = Question {
+                store_sure: store.as_ref().map_or(Sure::Rough, store_sure),
                 meal,
                 put_in,
                 boiling_c,
@@ -397,13 +403,17 @@ fn After(scene: Scene) -> impl IntoView {
                     />
                 }
             });
-            view! { <div class="stack">{boiled} {done} {out}</div> }
+            let is_any = boiled.is_some() || done.is_some() || out.is_some();
+            let why = is_any.then(|| {
+                let why = scene.text(|strings| strings.tonight.running.after_why);
+                view! { <p class="aside">{why}</p> }
+            });
+            view! { <div class="stack">{why} {boiled} {done} {out}</div> }
         })
     };
     view! {
         <Panel heading test="after-meal">
             {move || answered.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
-            <p class="aside">{scene.text(|strings| strings.tonight.running.after_why)}</p>
             {questions}
             <Wrong scene />
         </Panel>
