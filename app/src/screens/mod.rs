@@ -17,9 +17,14 @@ pub fn Screen(
     #[prop(into)]
     route: Signal<Route>,
 ) -> impl IntoView {
-    move || match route.get() {
+    // The diary goes from day to day by itself.
+    let room = Memo::new(move |_| match route.get() {
+        Route::Diary(_) => Route::Diary(None),
+        other => other,
+    });
+    move || match room.get() {
         Route::Tonight => view! { <tonight::Tonight /> }.into_any(),
-        Route::Diary(day) => view! { <diary::Diary day /> }.into_any(),
+        Route::Diary(_) => view! { <diary::Diary /> }.into_any(),
         Route::Cooker(id) => view! { <cooker::CookerRoom id /> }.into_any(),
         Route::More(page) => view! { <more::MoreScreen page /> }.into_any(),
         Route::Start => view! { <first_start::FirstStart /> }.into_any(),
