@@ -6,7 +6,7 @@ use super::Voice;
 use crate::chart::{HeatBarView, HeatPart};
 use crate::i18n::format::round_to;
 
-/// Less than this is not shown: an eighth of what a cup of water takes. [J]
+/// Less than this is not shown: an eighth of what a cup of water takes. \[J\]
 const LEAST_J: f64 = 36e3 / 2.0;
 
 /// Below this all is told in watt-hours, so that the parts can be compared. \[J\]

@@ -95,7 +95,7 @@ fn capitalised(name: &str) -> String {
         .unwrap_or_default()
 }
 
-/// From `earlier` to `at`. [s]
+/// From `earlier` to `at`. \[s\]
 fn seconds(at: LocalTime, earlier: LocalTime) -> f64 {
     i32::try_from(at.since_s(earlier)).map_or(f64::MAX, f64::from)
 }

@@ -10,7 +10,7 @@ use super::{Voice, capitalised, ended, plan, seconds};
 use crate::components::{ClockView, Icon};
 use crate::i18n::format::Sure;
 
-/// A meal that nobody took out is over so long after its hour. [s]
+/// A meal that nobody took out is over so long after its hour. \[s\]
 const FORGOTTEN_S: i64 = 2 * 3600;
 
 /// How a running meal stands.

@@ -9,9 +9,9 @@ use crate::i18n::format::{Sure, round_to};
 
 /// The foot of the column lies this low, or at the store's own temperature. [°C]
 const FOOT_C: f64 = 20.0;
-/// Room over the highest mark. [K]
+/// Room over the highest mark. \[K\]
 const HEADROOM_K: f64 = 10.0;
-/// Water that is not worth boiling. [L]
+/// Water that is not worth boiling. \[L\]
 const CUP_L: f64 = 0.2;
 
 /// The column of a cooker; `boiling_c` is where water boils. [°C]

@@ -11,7 +11,7 @@ use crate::i18n::format::Sure;
 use crate::i18n::refusal::refusal;
 use crate::state::refused::Refused;
 
-/// A pot that burns so long after the meal is no matter of this evening. [s]
+/// A pot that burns so long after the meal is no matter of this evening. \[s\]
 const BURNS_SOON_S: i64 = 2 * 3600;
 
 /// What was asked.

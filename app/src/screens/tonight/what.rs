@@ -27,7 +27,7 @@ pub(super) fn What(scene: Scene) -> impl IntoView {
     let dish_options = Memo::new(move |_| say(scene.shell, dishes));
     let on_dish = move |key: String| {
         if let Some(dish) = row_of(&Dish::ALL, &key) {
-            scene.change(|plan| change_dish(plan, dish));
+            scene.change(|plan| plan.cook(dish));
         }
     };
     view! {
@@ -49,23 +49,6 @@ pub(super) fn What(scene: Scene) -> impl IntoView {
     }
 }
 
-/// Another dish; food that was weighed was another food.
-fn change_dish(plan: &mut Plan, dish: Dish) {
-    if let Amount::Measured { food_kg, .. } = plan.amount {
-        let portion_kg = plan.dish.props().portion_kg.value;
-        plan.amount = Amount::People(people_of(food_kg, portion_kg));
-    }
-    plan.dish = dish;
-}
-
-/// How many a weight feeds, one at least.
-fn people_of(food_kg: f64, portion_kg: f64) -> u32 {
-    let (least, most) = limits::PEOPLE;
-    (least..most)
-        .find(|&people| food_kg < (f64::from(people) + 0.5) * portion_kg)
-        .unwrap_or(most)
-}
-
 #[component]
 fn People(scene: Scene) -> impl IntoView {
     let words = &untrack(|| scene.shell.words.strings()).tonight.plan;
@@ -77,14 +60,7 @@ fn People(scene: Scene) -> impl IntoView {
         range: (f64::from(least), f64::from(most)),
         whole: true,
     };
-    let people = Memo::new(move |_| {
-        scene.plan.with(|plan| match plan.amount {
-            Amount::People(people) => people,
-            Amount::Measured { food_kg, .. } => {
-                people_of(food_kg, plan.dish.props().portion_kg.value)
-            }
-        })
-    });
+    let people = Memo::new(move |_| scene.plan.with(Plan::people));
     let apply = move |value: f64| {
         let count = whole(value);
         Field::People.count(count, limits::PEOPLE)?;
