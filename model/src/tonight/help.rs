@@ -197,14 +197,21 @@ impl Solver<'_> {
             return Ok(None);
         }
         // Upwards in steps: a full pot may boil too late, so more is not always better.
+        // Where one step more does as well, it is taken, so that the pot is not done as it dries.
+        let mut found = None;
         for step in 1..=WATER_STEPS {
             let share = f64::from(step) / f64::from(WATER_STEPS);
             let water_kg = self.meal.water_kg + share * (room_kg - self.meal.water_kg);
-            if self.works(&self.with(|meal| meal.water_kg = water_kg))? {
-                return Ok(Some(Help::MoreWater { water_kg }));
+            let works = self.works(&self.with(|meal| meal.water_kg = water_kg))?;
+            let is_second = found.is_some();
+            if works {
+                found = Some(Help::MoreWater { water_kg });
+            }
+            if is_second {
+                break;
             }
         }
-        Ok(None)
+        Ok(found)
     }
 
     fn earlier_in(&self) -> Result<Option<Help>, TonightError> {

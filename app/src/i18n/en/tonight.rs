@@ -143,7 +143,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         done: |time| format!("done {time}"),
         eaten: |time| format!("eaten {time}"),
         sentence: |from, to, end, hottest| {
-            format!("The store goes from {from} now to {to} at {end}; the pot gets to {hottest}.")
+            format!("The store goes from {from} to {to} at {end}; the pot gets to {hottest}.")
         },
         time: "Time",
     },

@@ -141,7 +141,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         eaten: |time| format!("se come {time}"),
         sentence: |from, to, end, hottest| {
             format!(
-                "El depósito pasa de {from} ahora a {to} a las {end}; la olla llega a {hottest}."
+                "El depósito pasa de {from} a {to} a las {end}; la olla llega a {hottest}."
             )
         },
         time: "Hora",

@@ -55,7 +55,7 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
         sentence: ended((words.sentence)(
             &store(first.store_c),
             &store(last.store_c),
-            &voice.time(last.at, Sure::Known),
+            &voice.time(last.at, Sure::Near),
             &voice.hottest(answer.as_told.hottest_c, question.boiling_c),
         )),
         table: (

@@ -85,7 +85,7 @@ pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) 
     let lines = lines.into_iter().map(ended).collect();
     RunningView {
         heading: (words.heading)((voice.strings.tables.dish)(meal.dish)),
-        since: ended(if question.put_in <= voice.now {
+        since: ended(if question.put_in < voice.now.plus_s(60) {
             (words.went_in)(&amounts, &put_in)
         } else {
             (words.goes_in)(&amounts, &put_in)

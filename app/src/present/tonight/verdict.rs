@@ -188,8 +188,13 @@ fn facts(voice: &Voice<'_>, question: &Question, answer: &Answer, course: Course
             },
         ));
     }
-    if matches!(course, Course::Boils | Course::Cooks | Course::BoilsOnly) {
-        facts.push(comes_out(voice, question, answer));
+    let burns_at = burns_at(answer, question.meal.eat_at);
+    match (course, burns_at) {
+        (Course::Boils | Course::Cooks, _) | (Course::BoilsOnly, Some(_)) => {
+            facts.push(comes_out(voice, question, burns_at));
+        }
+        // What is not done is not told to come out.
+        (Course::BoilsOnly | Course::BoilsLate(_) | Course::Burns(_) | Course::Cold, _) => {}
     }
     facts
 }
@@ -240,10 +245,10 @@ fn happens(
     Some((estimate.at, detail))
 }
 
-fn comes_out(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Fact {
+fn comes_out(voice: &Voice<'_>, question: &Question, burns_at: Option<LocalTime>) -> Fact {
     let words = &voice.strings.tonight.verdict.facts;
     let eat_at = question.meal.eat_at;
-    match burns_at(answer, eat_at) {
+    match burns_at {
         Some(dry_at) => Fact {
             label: words.take_out.to_owned(),
             value: (words.or_it_burns)(&voice.time(dry_at, Sure::Known)),
