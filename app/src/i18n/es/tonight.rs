@@ -140,9 +140,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         done: |time| format!("lista {time}"),
         eaten: |time| format!("se come {time}"),
         sentence: |from, to, end, hottest| {
-            format!(
-                "El depósito pasa de {from} a {to} a las {end}; la olla llega a {hottest}."
-            )
+            format!("El depósito pasa de {from} a {to} a las {end}; la olla llega a {hottest}.")
         },
         time: "Hora",
     },
