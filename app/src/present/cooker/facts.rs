@@ -54,26 +54,49 @@ pub fn warning(strings: &Strings, formats: &Formats, figures: &Figures) -> Optio
     })
 }
 
+/// The build in one line, or why it boils nothing.
+pub fn in_short(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
+    warning(strings, formats, figures).unwrap_or_else(|| {
+        (strings.cooker.follows.in_short)(
+            &formats.energy(figures.capacity_j),
+            &hold(strings, formats, figures),
+            &litre(strings, formats, figures),
+        )
+    })
+}
+
+/// How long it stays above the boil.
+fn hold(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
+    let about = strings.common.about;
+    match figures.cool.hold_s {
+        Some(hold_s) => about(&formats.duration(hold_s, Sure::Rough)),
+        None if figures.capacity_j <= 0.0 => formats.duration(0.0, Sure::Known),
+        None => strings.cooker.follows.hold_long.to_owned(),
+    }
+}
+
+/// How long a litre takes.
+fn litre(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
+    let about = strings.common.about;
+    match figures.litre_s {
+        Some(litre_s) if litre_s < SHORT_S => about(&formats.duration(litre_s, Sure::Known)),
+        Some(litre_s) => about(&formats.duration(litre_s, Sure::Near)),
+        None => strings.cooker.follows.litre_never.to_owned(),
+    }
+}
+
 /// The figures that are there at once.
 pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fact> {
     let words = &strings.cooker.follows;
     let about = strings.common.about;
     let degrees = |celsius| formats.temperature(celsius, Sure::Known);
-    let hold = match figures.cool.hold_s {
-        Some(hold_s) => about(&formats.duration(hold_s, Sure::Rough)),
-        None if figures.capacity_j <= 0.0 => formats.duration(0.0, Sure::Known),
-        None => words.hold_long.to_owned(),
-    };
+    let hold = hold(strings, formats, figures);
     let night_detail = if figures.after_night_l < 0.05 {
         words.night_nothing.to_owned()
     } else {
         (words.night_detail)(&formats.litres(figures.after_night_l))
     };
-    let litre = match figures.litre_s {
-        Some(litre_s) if litre_s < SHORT_S => about(&formats.duration(litre_s, Sure::Known)),
-        Some(litre_s) => about(&formats.duration(litre_s, Sure::Near)),
-        None => words.litre_never.to_owned(),
-    };
+    let litre = litre(strings, formats, figures);
     vec![
         fact(
             words.capacity,
@@ -229,12 +252,23 @@ mod tests {
     }
 
     #[test]
+    fn one_line_holds_the_three_figures_that_parts_are_changed_for() {
+        let (strings, formats) = english();
+        let line = in_short(strings, &formats, &figures(Preset::AluminiumInPerlite));
+        assert_eq!(
+            line.replace('\u{A0}', " "),
+            "0.4 kWh · above the boil for about 9 h 15 · a litre in about 4 min"
+        );
+    }
+
+    #[test]
     fn a_cooker_that_cannot_boil_says_so() {
         let (strings, formats) = english();
         let mut cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
         cooker.store.cutout_c = 80.0;
         let figures = Figures::new(&household_site(), &cooker).unwrap();
-        assert!(warning(strings, &formats, &figures).is_some());
+        let warning = warning(strings, &formats, &figures).unwrap();
+        assert_eq!(in_short(strings, &formats, &figures), warning);
         let facts = facts(strings, &formats, &figures);
         assert_eq!(facts[1].value, "never");
         assert!(facts[0].detail.contains("0.0"), "{:?}", facts[0]);

@@ -4,6 +4,9 @@ use crate::i18n::strings::cooker::follows::{Cool, Follows, PanelPlot};
 
 pub(super) const FOLLOWS: Follows = Follows {
     heading: "What follows from this build",
+    in_short: |capacity, hold, litre| {
+        format!("{capacity} · above the boil for {hold} · a litre in {litre}")
+    },
     capacity: "Heat from the boil to the cut-out",
     capacity_detail: |litres| format!("brings about {litres} of water to the boil"),
     hold: "Stays above the boil for",

@@ -4,6 +4,9 @@ use crate::i18n::strings::cooker::follows::{Cool, Follows, PanelPlot};
 
 pub(super) const FOLLOWS: Follows = Follows {
     heading: "Qué resulta de esta construcción",
+    in_short: |capacity, hold, litre| {
+        format!("{capacity} · sobre el hervor {hold} · un litro en {litre}")
+    },
     capacity: "Calor desde el hervor hasta el corte",
     capacity_detail: |litres| format!("hace hervir unos {litres} de agua"),
     hold: "Sigue sobre el hervor durante",

@@ -5,6 +5,8 @@
 pub struct Follows {
     /// Heads the figures.
     pub heading: &'static str,
+    /// All in one line, which stays in sight while parts are changed: heat, hold, time for a litre.
+    pub in_short: fn(capacity: &str, hold: &str, litre: &str) -> String,
     /// Heat between the boil and the cut-out.
     pub capacity: &'static str,
     /// That heat as water it brings to the boil.
