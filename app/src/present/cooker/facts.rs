@@ -9,6 +9,8 @@ use crate::i18n::strings::Strings;
 
 /// A share this near the best one is as good as it.
 const AS_GOOD: f64 = 0.015;
+/// Joules of a kilowatt-hour.
+const J_KWH: f64 = 3.6e6;
 /// Below this a time is told to the minute, above to five. \[s\]
 const SHORT_S: f64 = 1200.0;
 
@@ -56,33 +58,44 @@ pub fn warning(strings: &Strings, formats: &Formats, figures: &Figures) -> Optio
 
 /// The build in one line, or why it boils nothing.
 pub fn in_short(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
+    let words = &strings.cooker.follows;
     warning(strings, formats, figures).unwrap_or_else(|| {
-        (strings.cooker.follows.in_short)(
-            &formats.energy(figures.capacity_j),
+        let litre = figures.litre_s.map(|litre_s| time(formats, litre_s));
+        let litre = litre.map(|litre| (words.in_short_litre)(&litre));
+        (words.in_short)(
+            &energy(strings, formats, figures.capacity_j),
             &hold(strings, formats, figures),
-            &litre(strings, formats, figures),
+            &litre.unwrap_or_else(|| words.in_short_never.to_owned()),
         )
     })
 }
 
 /// How long it stays above the boil.
 fn hold(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
-    let about = strings.common.about;
     match figures.cool.hold_s {
-        Some(hold_s) => about(&formats.duration(hold_s, Sure::Rough)),
+        Some(hold_s) => formats.duration(hold_s, Sure::Rough),
         None if figures.capacity_j <= 0.0 => formats.duration(0.0, Sure::Known),
         None => strings.cooker.follows.hold_long.to_owned(),
     }
 }
 
-/// How long a litre takes.
-fn litre(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
-    let about = strings.common.about;
-    match figures.litre_s {
-        Some(litre_s) if litre_s < SHORT_S => about(&formats.duration(litre_s, Sure::Known)),
-        Some(litre_s) => about(&formats.duration(litre_s, Sure::Near)),
-        None => strings.cooker.follows.litre_never.to_owned(),
+/// A time to boil.
+fn time(formats: &Formats, time_s: f64) -> String {
+    let sure = if time_s < SHORT_S {
+        Sure::Known
+    } else {
+        Sure::Near
+    };
+    formats.duration(time_s, sure)
+}
+
+/// Heat of a build to two digits, so that a change of a part shows: `0.35 kWh`.
+fn energy(strings: &Strings, formats: &Formats, joules: f64) -> String {
+    let kilowatt_hours = joules / J_KWH;
+    if kilowatt_hours < 0.1 {
+        return formats.energy(joules);
     }
+    (strings.common.units.kilowatt_hours)(&two_digits(formats, kilowatt_hours))
 }
 
 /// The figures that are there at once.
@@ -90,17 +103,19 @@ pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fac
     let words = &strings.cooker.follows;
     let about = strings.common.about;
     let degrees = |celsius| formats.temperature(celsius, Sure::Known);
-    let hold = hold(strings, formats, figures);
     let night_detail = if figures.after_night_l < 0.05 {
         words.night_nothing.to_owned()
     } else {
         (words.night_detail)(&formats.litres(figures.after_night_l))
     };
-    let litre = litre(strings, formats, figures);
+    let litre = match figures.litre_s {
+        Some(litre_s) => about(&time(formats, litre_s)),
+        None => words.litre_never.to_owned(),
+    };
     vec![
         fact(
             words.capacity,
-            formats.energy(figures.capacity_j),
+            energy(strings, formats, figures.capacity_j),
             (words.capacity_detail)(&formats.litres(figures.capacity_l)),
             Icon::Ember,
         ),
@@ -112,7 +127,10 @@ pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fac
         ),
         fact(
             words.hold,
-            hold,
+            match figures.cool.hold_s {
+                Some(_) => about(&hold(strings, formats, figures)),
+                None => hold(strings, formats, figures),
+            },
             (words.hold_detail)(&degrees(figures.cutout_c), &degrees(figures.air_c)),
             Icon::Clock,
         ),
@@ -173,7 +191,7 @@ pub fn take_facts(
             None => (words.working.to_owned(), String::new()),
             Some(None) => (words.no_light.to_owned(), String::new()),
             Some(Some(take)) => (
-                (words.day_heat)(&formats.energy(take.heat_j)),
+                (words.day_heat)(&energy(strings, formats, take.heat_j)),
                 (words.of_most)(&formats.percent(take.share)),
             ),
         };
@@ -257,7 +275,7 @@ mod tests {
         let line = in_short(strings, &formats, &figures(Preset::AluminiumInPerlite));
         assert_eq!(
             line.replace('\u{A0}', " "),
-            "0.4 kWh · above the boil for about 9 h 15 · a litre in about 4 min"
+            "0.35 kWh · holds 9 h 15 · 1 L in 4 min"
         );
     }
 
