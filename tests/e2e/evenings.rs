@@ -73,7 +73,7 @@ async fn set_up(page: &Page) -> Result<u32, Box<dyn std::error::Error>> {
     let mut taps = 1;
     while !page.has_test("verdict").await? {
         if page.has_test("start-panels").await? {
-            page.press("200 W").await?;
+            page.press("200\u{a0}W").await?;
             taps += 1;
         }
         tap(page, "start-next").await?;

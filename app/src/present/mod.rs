@@ -5,6 +5,7 @@
 
 pub mod cooker;
 pub mod copies;
+pub mod diary;
 pub mod first_start;
 pub mod tonight;
 pub mod typed;

@@ -1,8 +1,138 @@
 //! Texts of the diary.
 
+/// A text with one value in it.
+pub type Say = fn(value: &str) -> String;
+
+/// A text with two values in it.
+pub type SayTwo = fn(first: &str, second: &str) -> String;
+
 /// Texts of the diary.
 #[derive(Debug)]
 pub struct Diary {
     /// Head of the screen.
     pub title: &'static str,
+    /// Button: the day before.
+    pub previous: &'static str,
+    /// Button: the day after.
+    pub following: &'static str,
+    /// Label of the field for the day.
+    pub day: &'static str,
+    /// Head of the sun of a day: 'today', or its date.
+    pub sun_heading: Say,
+    /// Before a button for each sky: it was so all day.
+    pub whole_day: &'static str,
+    /// What a screen reader calls the grid of hours.
+    pub hours_label: &'static str,
+    /// One hour of the grid, for a screen reader.
+    pub hour: fn(from: &str, to: &str, sky: &str) -> String,
+    /// The sky of an hour that nobody told.
+    pub untold: &'static str,
+    /// Opens the field for a number of hours.
+    pub as_number: &'static str,
+    /// Label of that field.
+    pub sun_hours: &'static str,
+    /// Less sun, for screen readers.
+    pub fewer_hours: &'static str,
+    /// More sun, for screen readers.
+    pub more_hours: &'static str,
+    /// Under that field: how long the sun is up.
+    pub possible: Say,
+    /// A number of hours was logged, instead of single hours.
+    pub told_hours: Say,
+    /// What the sky of the day comes to.
+    pub comes_to: Say,
+    /// No sky was logged; what is assumed comes to this.
+    pub nothing_told: Say,
+    /// The same, where the energy is not known.
+    pub nothing_told_plain: &'static str,
+    /// The sun does not rise on this day.
+    pub sun_stays_down: &'static str,
+    /// Erases the sky of the day.
+    pub erase_sky: &'static str,
+    /// Head of what else happened on the day.
+    pub entries_heading: &'static str,
+    /// There are none.
+    pub no_entries: &'static str,
+    /// Button: adds a thermometer reading.
+    pub add_reading: &'static str,
+    /// Button: adds a meal.
+    pub add_meal: &'static str,
+    /// Button: the lid stood open.
+    pub add_lid: &'static str,
+    /// Button: the heater got nothing.
+    pub add_heater: &'static str,
+    /// A reading in the list.
+    pub reading: Say,
+    /// In the list: for how long the lid stood open.
+    pub lid_open: Say,
+    /// In the list: for how long the heater got nothing.
+    pub heater_off: Say,
+    /// Label: what the thermometer showed.
+    pub reading_label: &'static str,
+    /// Lower, for screen readers.
+    pub lower: &'static str,
+    /// Higher, for screen readers.
+    pub higher: &'static str,
+    /// Label: minutes that the lid stood open.
+    pub lid_label: &'static str,
+    /// Label: hours that the heater got nothing.
+    pub heater_label: &'static str,
+    /// Shorter, for screen readers.
+    pub shorter: &'static str,
+    /// Longer, for screen readers.
+    pub longer: &'static str,
+    /// Label: the time of an entry.
+    pub at: &'static str,
+    /// Label: when something began.
+    pub from: &'static str,
+    /// Label: when the pot went in.
+    pub put_in: &'static str,
+    /// Label: when it was to be eaten.
+    pub eaten: &'static str,
+    /// Label: when the pot came out.
+    pub out: &'static str,
+    /// Label: when it boiled.
+    pub boiled: &'static str,
+    /// Label: looked at then, and not boiling.
+    pub not_boiled: &'static str,
+    /// Label: when the food was soft.
+    pub done: &'static str,
+    /// Opens what was seen of a meal.
+    pub seen: &'static str,
+    /// Under such a field.
+    pub if_seen: &'static str,
+    /// In the list: nothing was seen of a meal.
+    pub not_seen: &'static str,
+    /// Head of the sheet that changes an entry.
+    pub change_title: &'static str,
+    /// Opens what was erased lately.
+    pub erased_heading: &'static str,
+    /// Nothing was.
+    pub nothing_erased: &'static str,
+    /// The sky of a day, erased.
+    pub erased_sky: Say,
+    /// An entry, erased.
+    pub erased_entry: SayTwo,
+    /// A cooker, erased.
+    pub erased_cooker: Say,
+    /// Head of the last days.
+    pub last_heading: &'static str,
+    /// What a screen reader calls that plot.
+    pub last_name: &'static str,
+    /// What a bar is, and what its full height means.
+    pub bar_label: Say,
+    /// What the line is, and its span.
+    pub line_label: Say,
+    /// How many of the days were logged, and their mean.
+    pub told_days: SayTwo,
+    /// None was logged.
+    pub no_told_days: &'static str,
+    /// The hottest evening.
+    pub hottest: SayTwo,
+    /// Head of a column: the day.
+    pub table_head_day: &'static str,
+    /// Head of a column: hours of full sun.
+    pub table_head_sun: &'static str,
+    /// Head of a column: the store in the evening.
+    pub table_head_store: &'static str,
 }

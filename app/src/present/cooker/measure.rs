@@ -112,14 +112,14 @@ impl Measure {
 }
 
 impl Number {
-    fn to_field(self, value: f64, formats: &Formats) -> f64 {
+    fn in_field(self, value: f64, formats: &Formats) -> f64 {
         match self.measure {
             Measure::Temperature => formats.degrees.from_c(value),
             measure => value * measure.scale(),
         }
     }
 
-    fn typed_value(self, shown: f64, formats: &Formats) -> f64 {
+    fn in_model(self, shown: f64, formats: &Formats) -> f64 {
         match self.measure {
             Measure::Temperature => formats.degrees.to_c(shown),
             measure => shown / measure.scale(),
@@ -128,7 +128,7 @@ impl Number {
 
     /// The value as the field shows it.
     pub fn text(self, value: f64, formats: &Formats) -> String {
-        formats.field(self.to_field(value, formats), self.measure.most_decimals())
+        formats.field(self.in_field(value, formats), self.measure.most_decimals())
     }
 
     /// The value with its unit, for sentences.
@@ -151,7 +151,7 @@ impl Number {
             Measure::Count => f64::from(parse::whole(text)?),
             _ => parse::number(text)?,
         };
-        let value = self.typed_value(typed, formats);
+        let value = self.in_model(typed, formats);
         let (least, most) = self.bounds;
         let near = |bound: f64| NEAR * bound.abs().max(1.0);
         if value < least - near(least) {
@@ -175,8 +175,8 @@ impl Number {
         let (least, most) = self.bounds;
         let steps = Steps {
             by: self.step,
-            range: (self.to_field(least, formats), self.to_field(most, formats)),
-            start: self.to_field(value, formats),
+            range: (self.in_field(least, formats), self.in_field(most, formats)),
+            start: self.in_field(value, formats),
         };
         stepped(formats, typed, direction, steps)
     }
