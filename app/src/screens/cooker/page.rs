@@ -71,14 +71,15 @@ fn InShort(outcome: Memo<Outcome>) -> impl IntoView {
             _ => None,
         })
     });
-    move || {
-        line.get().map(|line| {
-            view! {
-                <p class="in-short" aria-live="polite" data-test="cooker-in-short">
-                    {line}
+    let is_there = Memo::new(move |_| line.with(Option::is_some));
+    view! {
+        <Show when=move || is_there.get()>
+            <div class="in-short">
+                <p class="in-short__line" aria-live="polite" data-test="cooker-in-short">
+                    {move || line.get()}
                 </p>
-            }
-        })
+            </div>
+        </Show>
     }
 }
 
