@@ -15,6 +15,7 @@ mod page;
 mod site;
 mod story;
 
+mod cooker;
 mod evenings;
 mod harness;
 mod offline;

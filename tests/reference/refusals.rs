@@ -127,8 +127,10 @@ fn what_is_not_json_is_placed() {
     let text = json!([plain(), plain()]).to_string();
     let broken = |from: &str, to: &str| case::read(&text.replacen(from, to, 1)).err().unwrap();
     let message = broken("\"g_loss_w_k\":0.45", "\"g_loss_w_k\":NaN");
+    // The case's name stands in the message where the text names it before the error, which hangs
+    // on the order in which serde_json was built to write keys.
     assert!(
-        message.starts_with("case 0: g_loss_w_k: not JSON"),
+        message.starts_with("case 0") && message.contains(": g_loss_w_k: not JSON"),
         "{message}"
     );
     let message = broken("\"depth_m\":0.03", "\"depth_m\":1e999");

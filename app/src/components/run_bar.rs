@@ -32,7 +32,8 @@ pub enum RunStep {
     Stop,
 }
 
-/// Stays at the top of the screen while the clock is told. A screen reader is told of the buttons
+/// Stays at the top of the screen while the clock is told. The buttons come first, so that words
+/// that change do not move them under the thumb. A screen reader is told of the buttons
 /// only, not of every tick.
 #[component]
 pub fn RunBar(
@@ -62,16 +63,16 @@ pub fn RunBar(
     };
     view! {
         <section class="run-bar" aria-label=move || label.get() data-test="day">
+            <div class="run-bar__steps">
+                {button(RunStep::HoldOrRun, "day-hold-or-run", |view| view.hold_or_run)}
+                {button(RunStep::Stop, "day-stop", |view| view.stop)}
+                {button(RunStep::Step, "day-step", |view| view.step)}
+            </div>
             <p class="run-bar__words">
                 <strong class="run-bar__clock">{move || view.get().clock}</strong>
                 " "
                 <span>{move || view.get().text}</span>
             </p>
-            <div class="run-bar__steps">
-                {button(RunStep::HoldOrRun, "day-hold-or-run", |view| view.hold_or_run)}
-                {button(RunStep::Step, "day-step", |view| view.step)}
-                {button(RunStep::Stop, "day-stop", |view| view.stop)}
-            </div>
             <div
                 class="run-bar__share"
                 aria-hidden="true"

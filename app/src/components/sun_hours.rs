@@ -24,7 +24,7 @@ pub enum Sky {
 }
 
 impl Sky {
-    fn name(self) -> &'static str {
+    pub(super) fn name(self) -> &'static str {
         match self {
             Self::Unset => "unset",
             Self::Clear => "clear",
@@ -36,7 +36,7 @@ impl Sky {
         }
     }
 
-    fn icon(self) -> Icon {
+    pub(super) fn icon(self) -> Icon {
         match self {
             Self::Unset => Icon::Unset,
             Self::Clear => Icon::SunClear,
@@ -71,7 +71,8 @@ pub fn SunHours(
     /// The hours in order.
     #[prop(into)]
     hours: Signal<Vec<SunHour>>,
-    /// The skies with their names, in the order that tapping goes through.
+    /// The skies with their names, in the order that tapping goes through; none where something
+    /// beside the grid tells them.
     #[prop(into)]
     skies: Signal<Vec<(Sky, String)>>,
     /// Called with the place of the tapped hour in `hours`.
@@ -120,9 +121,14 @@ pub fn SunHours(
             <ol class="sun-hours__grid" aria-label=move || label.get()>
                 {move || hours.get().into_iter().enumerate().map(cell).collect_view()}
             </ol>
-            <ul class="sun-hours__key">
-                {move || skies.get().into_iter().map(key).collect_view()}
-            </ul>
+            {move || {
+                let skies = skies.get();
+                (!skies.is_empty())
+                    .then(|| {
+                        let lines = skies.into_iter().map(key).collect_view();
+                        view! { <ul class="sun-hours__key">{lines}</ul> }
+                    })
+            }}
         </div>
     }
 }

@@ -69,16 +69,19 @@ impl Sure {
         }
     }
 
+    /// What times are rounded to. \[s\]
+    pub fn step_s(self) -> i64 {
+        60 * i64::from(self.step_min())
+    }
+
     /// A time rounded to what is known, so that its day is that of what is shown.
     pub fn round(self, at: LocalTime) -> LocalTime {
-        let step_s = 60 * i64::from(self.step_min());
-        self.floor(at.plus_s(step_s / 2))
+        self.floor(at.plus_s(self.step_s() / 2))
     }
 
     /// The same, never later than it is.
     pub fn floor(self, at: LocalTime) -> LocalTime {
-        let step_s = 60 * i64::from(self.step_min());
-        at.plus_s(-at.0.rem_euclid(step_s))
+        at.plus_s(-at.0.rem_euclid(self.step_s()))
     }
 }
 

@@ -89,12 +89,11 @@ pub fn set_title(title: &str) {
     }
 }
 
-/// Moves the focus to an element, so that a screen reader goes on there; scrolls to its top.
+/// Moves the focus to an element, so that a screen reader goes on there; scrolls to the page's top.
 pub fn focus_on(element_id: &str) {
     let Some(window) = web_sys::window() else {
         return;
     };
-    window.scroll_to_with_x_and_y(0.0, 0.0);
     let element = window
         .document()
         .and_then(|document| document.get_element_by_id(element_id));
@@ -102,6 +101,8 @@ pub fn focus_on(element_id: &str) {
         // An element that can't take the focus leaves it where it is.
         let _ = element.focus();
     }
+    // The focus scrolls past what stands above the element; that has to be seen, too.
+    window.scroll_to_with_x_and_y(0.0, 0.0);
 }
 
 /// Whether the person asked the device for less motion.

@@ -99,7 +99,7 @@ mod tests {
         assert_eq!(
             view.lines,
             [
-                format!("In this copy: 2 cookers, {n_entries} entries, 13 days of sun."),
+                format!("It holds 2 cookers, {n_entries} entries, 13 days of sun."),
                 "Cookers: Rufo, Brina.".to_owned(),
                 "From 12 Nov 2026 to 25 Nov 2026.".to_owned(),
             ]

@@ -17,6 +17,7 @@ use crate::shell::example::Told;
 use crate::shell::keeper::{Lock, Notice, SaveStatus};
 use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote};
 use crate::shell::wiring::Updates;
+use crate::state::action::Action;
 use crate::state::document::Whose;
 use crate::state::example::today::Phase;
 use crate::state::route::{MorePage, Route};
@@ -127,7 +128,7 @@ pub fn Announcements(
             <StatusLine
                 tone=StatusTone::Notice
                 text=words.text(|strings| strings.common.example_banner)
-                action=words.text(|strings| strings.more.example_leave)
+                action=words.text(|strings| strings.common.example_back)
                 on_action=Callback::new(move |()| shell.example.leave())
                 test="example"
             />
@@ -280,9 +281,12 @@ pub fn UndoToast(
         toast
     };
     let on_action = move |()| {
-        if let Some(undo) = put_away().and_then(|toast| toast.undo)
-            && dispatch.run(undo).is_ok()
-        {
+        let Some(undo) = put_away().and_then(|toast| toast.undo) else {
+            return;
+        };
+        // What takes back an addition says itself what it erased.
+        let is_erasing = matches!(undo, Action::EraseEntry(_));
+        if dispatch.run(undo).is_ok() && !is_erasing {
             toasts.show(ToastAbout::BroughtBack, None);
         }
     };

@@ -127,3 +127,112 @@ fn running(document: &Document) -> Option<Subject> {
         from: Some(meal.at),
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use model::journal::What;
+
+    use super::*;
+    use crate::platform::storage::MemoryShelf;
+    use crate::shell::keeper::Keeper;
+    use crate::shell::toasts::Toasts;
+    use crate::state::action::{Action, Done, Seen};
+    use crate::state::document::Whose;
+    use crate::state::plan::Plan;
+    use crate::state::sample::{at, pot, set_up_action};
+
+    struct Kitchen {
+        store: Store,
+        clock: Clock,
+        estimates: Estimates,
+        _owner: Owner,
+    }
+
+    fn evening() -> LocalTime {
+        at(17, 0)
+    }
+
+    fn kitchen() -> Kitchen {
+        let owner = Owner::new();
+        owner.set();
+        let clock = Clock::new(evening);
+        let keeper = Keeper::new(Box::new(MemoryShelf::default()));
+        let store = Store::open(keeper, Whose::Own, clock, Toasts::default());
+        Kitchen {
+            store,
+            clock,
+            estimates: Estimates::new(store, clock),
+            _owner: owner,
+        }
+    }
+
+    fn set_up() -> Kitchen {
+        let kitchen = kitchen();
+        kitchen.store.act(set_up_action()).unwrap();
+        kitchen
+    }
+
+    fn reading(store_c: f64) -> Action {
+        Action::AddEntry {
+            at: at(16, 30),
+            what: What::Reading { store_c },
+        }
+    }
+
+    #[test]
+    fn there_is_none_before_the_first_start() {
+        let kitchen = kitchen();
+        assert_eq!(kitchen.estimates.evening().get_untracked(), None);
+        assert_eq!(kitchen.estimates.store_now().get_untracked(), None);
+    }
+
+    #[test]
+    fn the_plan_does_not_have_it_worked_out_anew_and_a_reading_does() {
+        let kitchen = set_up();
+        let evening = || kitchen.estimates.evening().get_untracked().unwrap();
+        let first = evening();
+        assert!(first.is_ok());
+        let plan = Plan::start(4, at(17, 0));
+        kitchen.store.act(Action::ChangePlan(plan)).unwrap();
+        assert!(evening() == first);
+        kitchen.store.act(reading(240.0)).unwrap();
+        assert!(evening() != first);
+        let store = kitchen.estimates.store_now().get_untracked().unwrap();
+        assert!((store.unwrap().store_c - 240.0).abs() < 10.0);
+    }
+
+    #[test]
+    fn the_next_minute_has_it_worked_out_anew() {
+        let kitchen = set_up();
+        let first = kitchen.estimates.evening().get_untracked();
+        kitchen.clock.pin(Some(at(17, 1)));
+        assert!(kitchen.estimates.evening().get_untracked() != first);
+    }
+
+    #[test]
+    fn a_running_meal_is_asked_about_as_if_it_had_not_begun() {
+        let kitchen = set_up();
+        kitchen.store.act(reading(240.0)).unwrap();
+        assert!(kitchen.estimates.running().get_untracked().is_none());
+        let put_in = at(16, 45);
+        let meal = Plan::start(2, at(16, 45)).meal(pot(), 15.0, put_in);
+        let start = Action::StartMeal { at: put_in, meal };
+        let Ok(Done::AddedEntry(id)) = kitchen.store.act(start) else {
+            panic!("it starts")
+        };
+        let running = kitchen
+            .estimates
+            .running()
+            .get_untracked()
+            .unwrap()
+            .unwrap();
+        assert!(!running.store().unwrap().pot_is_in);
+        let now = kitchen.estimates.store_now().get_untracked().unwrap();
+        assert!(now.unwrap().pot_is_in);
+        let seen = Seen::TakenOutAt(at(17, 0));
+        kitchen.store.act(Action::SeeMeal { id, seen }).unwrap();
+        assert!(kitchen.estimates.running().get_untracked().is_some());
+        kitchen.store.act(Action::CloseMeal).unwrap();
+        assert!(kitchen.estimates.running().get_untracked().is_none());
+    }
+}

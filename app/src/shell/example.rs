@@ -11,16 +11,14 @@ use crate::shell::clock::Clock;
 use crate::shell::router::Router;
 use crate::shell::store::Store;
 use crate::state::document::Whose;
-use crate::state::example::today::{Phase, due, phase, span_of};
+use crate::state::example::today::{Phase, due, pace_s, phase, span_of};
 use crate::state::example::{example_document, is_stale};
 use crate::state::route::Route;
 
-/// Time of the told day that goes by at once. [s]
-pub const STEP_S: i64 = 900;
 /// Time of the told day that a single step takes while it is stopped. [s]
 const LONG_STEP_S: i64 = 3600;
-/// Pause between two steps: the day's 64 quarters of an hour take half a minute.
-const TICK: Duration = Duration::from_millis(460);
+/// Pause between two steps: the day has some 60 of them and takes half a minute.
+const TICK: Duration = Duration::from_millis(470);
 
 /// The told day, as far as it has come.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -177,6 +175,14 @@ impl Example {
         self.store.start_example_over(example_document(from));
     }
 
+    /// Takes the day forward as far as a tick goes.
+    pub(super) fn tick(&self) {
+        if let Some(at) = self.at.get_untracked() {
+            let phase = self.store.now_is(|document| phase(document, at));
+            self.forward(pace_s(phase, at));
+        }
+    }
+
     /// Takes the day forward, and does what the household does meanwhile.
     pub(super) fn forward(&self, step_s: i64) {
         let Some(before) = self.at.get_untracked() else {
@@ -201,7 +207,7 @@ impl Example {
         set_timeout(
             move || {
                 if example.runs.get_untracked() && example.run.get_value() == run {
-                    example.forward(STEP_S);
+                    example.tick();
                     example.tick_later(run);
                 }
             },

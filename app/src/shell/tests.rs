@@ -11,7 +11,7 @@ use crate::i18n::Language;
 use crate::i18n::format::LocaleFormat;
 use crate::platform::storage::{MemoryShelf, Shelf, StorageError};
 use crate::shell::clock::Clock;
-use crate::shell::example::{Example, STEP_S};
+use crate::shell::example::Example;
 use crate::shell::keeper::{Keeper, Notice, SaveStatus};
 use crate::shell::router::Router;
 use crate::shell::store::Store;
@@ -274,10 +274,11 @@ fn a_day_of_the_example_goes_by_and_leaves_no_trace() {
     example.start_day();
     assert_eq!(clock.now().get_untracked(), at(6, 0));
     let mut phases = Vec::new();
-    for _ in 0..64 {
-        example.forward(STEP_S);
+    while !told.get_untracked().unwrap().is_over {
+        example.tick();
         phases.push(told.get_untracked().unwrap().phase);
     }
+    assert!((50..=64).contains(&phases.len()), "{} ticks", phases.len());
     let end = told.get_untracked().unwrap();
     assert!(end.is_over && !end.runs);
     assert!((end.share - 1.0).abs() < 1e-12);
@@ -335,4 +336,26 @@ fn what_was_put_aside_can_be_forgotten_to_make_room() {
     store.forget_aside("duskpot.household").unwrap();
     assert!(store.asides().is_ok());
     assert_eq!(kitchen.shelf.keys().map(|keys| keys.len()), Ok(1));
+}
+
+#[test]
+fn the_way_back_that_is_offered_is_that_of_the_last_deed() {
+    let kitchen = Kitchen::open();
+    let toasts = kitchen.toasts;
+    let shown = toasts.shown();
+    toasts.show(ToastAbout::SkyErased, Some(Action::CloseMeal));
+    let first = shown.get_untracked().unwrap();
+    toasts.show(ToastAbout::BroughtBack, None);
+    let last = shown.get_untracked().unwrap();
+    assert_eq!(
+        (last.about.clone(), last.undo),
+        (ToastAbout::BroughtBack, None)
+    );
+    toasts.put_away(first.number);
+    assert!(
+        shown.get_untracked().is_some(),
+        "an older note's time is up"
+    );
+    toasts.put_away(last.number);
+    assert_eq!(shown.get_untracked(), None);
 }

@@ -1,7 +1,5 @@
 //! What was just done, with the way to take it back.
 
-use std::collections::VecDeque;
-
 use leptos::prelude::*;
 
 use crate::state::action::Action;
@@ -41,20 +39,17 @@ pub enum ToastAbout {
 /// How long a note stays. Long enough to read it slowly and reach for the button. \[ms\]
 pub const TOAST_MS: u32 = 10_000;
 
-/// Notes that wait at most: those further back are stale by the time they would be seen.
-const MOST_WAITING: usize = 4;
-
-/// The notes, one shown at a time. Copies stand for the same ones.
+/// The notes, one at a time. Copies stand for the same ones.
 #[derive(Clone, Copy)]
 pub struct Toasts {
-    queue: RwSignal<VecDeque<ToastNote>>,
+    note: RwSignal<Option<ToastNote>>,
     next: StoredValue<u32>,
 }
 
 impl Default for Toasts {
     fn default() -> Self {
         Self {
-            queue: RwSignal::new(VecDeque::new()),
+            note: RwSignal::new(None),
             next: StoredValue::new(0),
         }
     }
@@ -62,31 +57,30 @@ impl Default for Toasts {
 
 impl Toasts {
     /// The note that is shown.
-    pub fn shown(&self) -> Memo<Option<ToastNote>> {
-        let queue = self.queue;
-        Memo::new(move |_| queue.with(|queue| queue.front().cloned()))
+    pub fn shown(&self) -> Signal<Option<ToastNote>> {
+        self.note.into()
     }
 
-    /// Shows a note after those that wait.
+    /// Shows a note at once, in place of the one that is shown: the way back that is offered is
+    /// always that of what was done last.
     pub fn show(&self, about: ToastAbout, undo: Option<Action>) {
         let number = self.next.get_value();
         self.next.set_value(number.wrapping_add(1));
-        self.queue.update(|queue| {
-            queue.push_back(ToastNote {
-                number,
-                about,
-                undo,
-            });
-            while MOST_WAITING < queue.len() {
-                queue.pop_front();
-            }
-        });
+        self.note.set(Some(ToastNote {
+            number,
+            about,
+            undo,
+        }));
     }
 
     /// Puts the note with this number away, if it is still there.
     pub fn put_away(&self, number: u32) {
-        self.queue
-            .update(|queue| queue.retain(|toast| toast.number != number));
+        let is_there = self
+            .note
+            .with_untracked(|note| note.as_ref().is_some_and(|note| note.number == number));
+        if is_there {
+            self.note.set(None);
+        }
     }
 
     pub(super) fn show_erased(&self, id: ErasedId, document: &Document) {

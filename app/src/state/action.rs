@@ -219,6 +219,15 @@ pub fn check_meal(at: LocalTime, meal: &Meal, now: LocalTime) -> Result<(), Refu
     entries::check_meal(at, meal, now)
 }
 
+/// Whether this can have happened at `at`, seen from `now`.
+///
+/// # Errors
+///
+/// [`Refused`], with the field and what is wrong with it.
+pub fn check_entry(at: LocalTime, what: &What, now: LocalTime) -> Result<(), Refused> {
+    entries::check_entry(at, what, now)
+}
+
 /// The next number, used up.
 fn next_id(document: &mut Document) -> u32 {
     let id = document.next_id;

@@ -5,6 +5,8 @@ use model::journal::{Meal, Outcome};
 use model::local_time::{Day, LocalTime};
 use model::pot::{Lid, Pot};
 
+use crate::state::limits;
+
 /// A meal that is being thought about.
 ///
 /// Its times are times of day, so that yesterday's plan is a good start for today's.
@@ -50,7 +52,7 @@ const DAY_MIN: u16 = 1440;
 /// A time of day that went by less than this long ago is late, not tomorrow's. \[s\]
 const LATE_S: i64 = 6 * 3600;
 
-/// A pot that was to go in this long ago at most went in when it was to. [s]
+/// A pot that was to go in this long ago at most went in when it was to. \[s\]
 const JUST_NOW_S: i64 = 10 * 60;
 
 /// Dinner, as long as nobody says otherwise.
@@ -59,11 +61,8 @@ const DINNER: TimeOfDay = TimeOfDay(19 * 60 + 30);
 /// The latest dinner that is offered; after that it is tomorrow's.
 const LAST_DINNER: TimeOfDay = TimeOfDay(23 * 60 + 30);
 
-/// A dinner that nobody planned is this long ahead at least. [s]
+/// A dinner that nobody planned is this long ahead at least. \[s\]
 const LEAST_AHEAD_S: i64 = 90 * 60;
-
-/// And its pot goes in this long before. [min]
-const IN_BEFORE_MIN: i64 = 60;
 
 impl TimeOfDay {
     /// The time of day of a clock that shows this hour, 0 to 23, and minute, 0 to 59; beyond
@@ -129,6 +128,12 @@ impl TimeOfDay {
     }
 }
 
+/// A pot goes in this long before the meal at least, as long as nobody says otherwise. \[min\]
+const LEAST_LEAD_MIN: i64 = 60;
+
+/// Time to get hot and to spare, beyond what the dish takes at the boil. \[min\]
+const HEAT_UP_MIN: f64 = 30.0;
+
 impl Plan {
     /// What stands there before anything was touched: rice for the household, tonight.
     pub fn start(people: u32, now: LocalTime) -> Self {
@@ -144,15 +149,37 @@ impl Plan {
             amount: Amount::People(people),
             pot: None,
             lid: Lid::On,
-            put_in: Some(TimeOfDay::from_min(
-                i64::from(eat.minutes()) - IN_BEFORE_MIN,
-            )),
+            put_in: Some(usual_put_in(Dish::WhiteRice, eat)),
             eat,
             start_c: None,
         }
     }
 
-    /// Food and water. [kg]
+    /// Cooks another dish. Food that was weighed was another food, so the household gets its usual
+    /// portions; a pot that was to go in at the usual time goes in when it is usual for the dish.
+    pub fn cook(&mut self, dish: Dish) {
+        if let Amount::Measured { .. } = self.amount {
+            self.amount = Amount::People(self.people());
+        }
+        if self.put_in == Some(usual_put_in(self.dish, self.eat)) {
+            self.put_in = Some(usual_put_in(dish, self.eat));
+        }
+        self.dish = dish;
+    }
+
+    /// How many the meal feeds, one at least.
+    pub fn people(&self) -> u32 {
+        let (least, most) = limits::PEOPLE;
+        let portion_kg = self.dish.props().portion_kg.value;
+        match self.amount {
+            Amount::People(people) => people,
+            Amount::Measured { food_kg, .. } => (least..most)
+                .find(|&people| food_kg < (f64::from(people) + 0.5) * portion_kg)
+                .unwrap_or(most),
+        }
+    }
+
+    /// Food and water. \[kg\]
     pub fn amounts_kg(&self) -> (f64, f64) {
         match self.amount {
             Amount::Measured { food_kg, water_kg } => (food_kg, water_kg),
@@ -212,6 +239,16 @@ impl Plan {
     pub fn eat_at(&self, now: LocalTime) -> LocalTime {
         self.eat.after(self.put_in_at(now))
     }
+}
+
+/// When a dish goes in, as long as nobody says otherwise.
+fn usual_put_in(dish: Dish, eat: TimeOfDay) -> TimeOfDay {
+    let takes_min = dish.props().minutes_at_100_c.value + HEAT_UP_MIN;
+    let mut lead_min = LEAST_LEAD_MIN;
+    while f64::from(i32::try_from(lead_min).unwrap_or(i32::MAX)) < takes_min {
+        lead_min += 15;
+    }
+    TimeOfDay::from_min(i64::from(eat.minutes()) - lead_min)
 }
 
 #[cfg(test)]
@@ -294,6 +331,33 @@ mod tests {
         assert_eq!(dinner(22, 0), (at(22, 30), at(23, 30)));
         assert_eq!(dinner(22, 1), (at(42, 30), at(43, 30)));
         assert_eq!(dinner(0, 20), (at(18, 30), at(19, 30)));
+    }
+
+    #[test]
+    fn another_dish_goes_in_when_it_is_usual_unless_somebody_chose_a_time() {
+        let now = at(12, 0);
+        let mut beans = Plan::start(4, now);
+        beans.cook(Dish::CommonBeansUnsoaked);
+        assert_eq!(beans.put_in, Some(time(16, 30)));
+        beans.cook(Dish::WhiteRice);
+        assert_eq!(beans, Plan::start(4, now));
+        let mut chosen = plan(Some(time(18, 0)), time(19, 30));
+        chosen.cook(Dish::CommonBeansUnsoaked);
+        assert_eq!(chosen.put_in, Some(time(18, 0)));
+    }
+
+    #[test]
+    fn weighed_food_of_another_dish_is_for_as_many() {
+        let mut weighed = Plan {
+            amount: Amount::Measured {
+                food_kg: 0.47,
+                water_kg: 2.0,
+            },
+            ..Plan::start(4, at(12, 0))
+        };
+        assert_eq!(weighed.people(), 6);
+        weighed.cook(Dish::Potatoes);
+        assert_eq!(weighed.amount, Amount::People(6));
     }
 
     #[test]

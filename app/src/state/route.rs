@@ -28,7 +28,7 @@ pub enum MorePage {
     /// The list of the pages.
     #[default]
     Menu,
-    /// Place and people, language, looks, units.
+    /// Language, looks, units.
     Settings,
     /// Keep a copy, bring one back, what was set aside.
     Copies,

@@ -3,6 +3,8 @@
 //! An estimate reads the heat tens of thousands of times for one answer; the exact solution
 //! takes some hundred nanoseconds, the table about ten.
 
+use std::sync::OnceLock;
+
 use crate::panel::{Array, Heater, PanelError, Taps};
 use crate::sun::PlaneState;
 
@@ -22,8 +24,9 @@ const ROW: usize = LIGHT_STEPS + 1;
 pub struct HeatTable {
     array: Array,
     element: Element,
-    /// Row by row of cell temperature, each by irradiance. \[W\]
-    heat_w: Vec<f64>,
+    /// Row by row of cell temperature, each by irradiance; filled when it is first read, since a
+    /// change of a jacket or a pot asks for none of it. \[W\]
+    heat_w: OnceLock<Vec<f64>>,
 }
 
 /// What the panels heat.
@@ -45,7 +48,7 @@ impl Element {
 }
 
 impl HeatTable {
-    /// Works out the grid: 1808 exact solutions, about a millisecond.
+    /// A grid that is worked out when it is first read: 1808 exact solutions, about a millisecond.
     ///
     /// # Arguments
     ///
@@ -70,21 +73,28 @@ impl HeatTable {
     }
 
     fn of(array: &Array, element: Element) -> Self {
-        let mut heat_w = Vec::with_capacity(ROW * (WARMTH_STEPS + 1));
-        let mut cell_c = COOLEST_C;
-        for _ in 0..=WARMTH_STEPS {
-            let mut irradiance_w_m2 = 0.0;
-            for _ in 0..=LIGHT_STEPS {
-                heat_w.push(element.heat_w(array, irradiance_w_m2, cell_c));
-                irradiance_w_m2 += LIGHT_STEP_W_M2;
-            }
-            cell_c += WARMTH_STEP_K;
-        }
         Self {
             array: *array,
             element,
-            heat_w,
+            heat_w: OnceLock::new(),
         }
+    }
+
+    /// The grid, worked out by now.
+    fn grid(&self) -> &[f64] {
+        self.heat_w.get_or_init(|| {
+            let mut heat_w = Vec::with_capacity(ROW * (WARMTH_STEPS + 1));
+            let mut cell_c = COOLEST_C;
+            for _ in 0..=WARMTH_STEPS {
+                let mut irradiance_w_m2 = 0.0;
+                for _ in 0..=LIGHT_STEPS {
+                    heat_w.push(self.element.heat_w(&self.array, irradiance_w_m2, cell_c));
+                    irradiance_w_m2 += LIGHT_STEP_W_M2;
+                }
+                cell_c += WARMTH_STEP_K;
+            }
+            heat_w
+        })
     }
 
     /// Heat in the element in steady light.
@@ -138,9 +148,10 @@ impl HeatTable {
             return None;
         }
         let start = row * ROW + column;
+        let grid = self.grid();
         let (&[cool_dim, cool_bright], &[warm_dim, warm_bright]) = (
-            self.heat_w.get(start..)?.first_chunk()?,
-            self.heat_w.get(start + ROW..)?.first_chunk()?,
+            grid.get(start..)?.first_chunk()?,
+            grid.get(start + ROW..)?.first_chunk()?,
         );
         let (along, up) = (light.fract(), warmth.fract());
         let cool = cool_dim + along * (cool_bright - cool_dim);

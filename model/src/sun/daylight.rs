@@ -6,9 +6,9 @@ use crate::sun::{SunError, sun_position};
 
 /// Zenith distance of the sun's centre when its upper edge is on the horizon, 34' of refraction
 /// and 16' of its radius below it: the definition of sunrise and sunset in the Astronomical
-/// Almanac. [deg]
+/// Almanac. \[deg\]
 const HORIZON_DEG: f64 = 90.0 + 50.0 / 60.0;
-/// Step in which the crossing of the horizon is sought. [s]
+/// Step in which the crossing of the horizon is sought. \[s\]
 const STEP_S: i64 = 600;
 
 /// The sun above the horizon on one day of the household's clock.

@@ -155,7 +155,7 @@ impl Forecast {
             ready_at: ready_s(meal, &watch).map(local),
             hottest_c,
             doneness: pot.map_or(0.0, PotState::doneness),
-            boiled_away_kg: pot.map_or(0.0, |pot| meal.water_kg - pot.water_kg()),
+            boiled_away_kg: water_kg(&before) - water_kg(&after),
             out_at,
             dry_at: watch.dry_s.map(local),
             store_after_c: after.store_c(net),
@@ -164,6 +164,11 @@ impl Forecast {
             points: watch.track.points,
         })
     }
+}
+
+/// Water in the pot. \[kg\]
+fn water_kg(state: &State) -> f64 {
+    state.pot().map_or(0.0, PotState::water_kg)
 }
 
 /// Full boil the dish must have had: the longer of the published times. \[s\]

@@ -68,7 +68,8 @@ impl Evening {
     ///
     /// # Arguments
     ///
-    /// * `journal`: events after `from` are left for [`Evening::ask`], which minds readings only.
+    /// * `journal`: events up to `from`, and at it, are carried through; those after it are left
+    ///   for [`Evening::ask`], which minds readings only.
     /// * `now`: on the kitchen clock; the hours after it are a guess.
     ///
     /// # Errors
@@ -198,7 +199,7 @@ impl Evening {
         let course = Course::new(&self.rig, &self.weather, &self.journal, leaning)?;
         let readings: Vec<(LocalTime, Act<'_>)> = acts(&self.journal)
             .into_iter()
-            .filter(|(at, act)| self.from <= *at && matches!(act, Act::Reading(_)))
+            .filter(|(at, act)| self.from < *at && matches!(act, Act::Reading(_)))
             .collect();
         Forecast::run(&course, *state, meal, put_in, &readings, keep_points)
     }
@@ -221,7 +222,7 @@ fn carried(
     let mut state = course.cold(first.start())?;
     let mut ledger = Ledger::default();
     for (at, act) in acts(journal) {
-        if until <= at {
+        if until < at {
             break;
         }
         if seconds(at) < state.time_s() {

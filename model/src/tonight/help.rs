@@ -16,6 +16,8 @@ const SUN_WARM_C: f64 = 45.0;
 const FIRE_W: f64 = 400.0;
 /// Less food than this share is no longer the meal.
 const LEAST_SHARE: f64 = 0.3;
+/// Steps in which more water is tried, from what was planned to a full pot.
+const WATER_STEPS: i32 = 8;
 /// The latest that a meal is put off. \[s\]
 const PUT_OFF_S: i64 = 3 * 3600;
 
@@ -128,11 +130,17 @@ struct Solver<'a> {
 }
 
 impl Solver<'_> {
-    /// Whether the meal is ready, leaning against the cook.
+    /// Whether the meal is ready, leaning against the cook and with the figures as they stand:
+    /// with more heat it may boil dry.
     fn works(&self, (meal, put_in): &Plan) -> Result<bool, TonightError> {
-        let [_, against, _] = self.evening.leanings(meal);
-        let forecast = self.evening.forecast(against, meal, *put_in, false)?;
-        Ok(forecast.is_ready_by(meal.eat_at))
+        let [told, against, _] = self.evening.leanings(meal);
+        for leaning in [against, told] {
+            let forecast = self.evening.forecast(leaning, meal, *put_in, false)?;
+            if !forecast.is_ready_by(meal.eat_at) {
+                return Ok(false);
+            }
+        }
+        Ok(true)
     }
 
     fn with(&self, change: impl FnOnce(&mut Meal)) -> Plan {
@@ -176,17 +184,34 @@ impl Solver<'_> {
     }
 
     fn more_water(&self) -> Result<Option<Help>, TonightError> {
-        let [_, against, _] = self.evening.leanings(self.meal);
-        let forecast = self
-            .evening
-            .forecast(against, self.meal, self.put_in, false)?;
+        let [told, against, _] = self.evening.leanings(self.meal);
+        let mut boils_dry = false;
+        for leaning in [told, against] {
+            let forecast = self
+                .evening
+                .forecast(leaning, self.meal, self.put_in, false)?;
+            boils_dry |= forecast.dry_at.is_some();
+        }
         let room_kg = self.meal.pot.size.props().volume_l - self.meal.food_kg;
-        if forecast.dry_at.is_none() || room_kg <= self.meal.water_kg {
+        if !boils_dry || room_kg <= self.meal.water_kg {
             return Ok(None);
         }
-        let filled = |water_kg| self.with(|meal| meal.water_kg = water_kg);
-        let water_kg = self.least(self.meal.water_kg, room_kg, filled)?;
-        Ok(water_kg.map(|water_kg| Help::MoreWater { water_kg }))
+        // Upwards in steps: a full pot may boil too late, so more is not always better.
+        // Where one step more does as well, it is taken, so that the pot is not done as it dries.
+        let mut found = None;
+        for step in 1..=WATER_STEPS {
+            let share = f64::from(step) / f64::from(WATER_STEPS);
+            let water_kg = self.meal.water_kg + share * (room_kg - self.meal.water_kg);
+            let works = self.works(&self.with(|meal| meal.water_kg = water_kg))?;
+            let is_second = found.is_some();
+            if works {
+                found = Some(Help::MoreWater { water_kg });
+            }
+            if is_second {
+                break;
+            }
+        }
+        Ok(found)
     }
 
     fn earlier_in(&self) -> Result<Option<Help>, TonightError> {
@@ -276,12 +301,14 @@ impl Solver<'_> {
         let (meal, put_in) = self.with(|meal| meal.eat_at = latest);
         let [_, against, _] = self.evening.leanings(&meal);
         let forecast = self.evening.forecast(against, &meal, put_in, false)?;
-        if !forecast.is_ready_by(latest) {
+        let Some(ready_at) = forecast.ready_at else {
             return Ok(None);
-        }
-        Ok(forecast.ready_at.map(|ready_at| Help::EatLater {
-            eat_at: ready_at.ceil_to_s(300),
-        }))
+        };
+        let eat_at = ready_at.ceil_to_s(300);
+        self.if_works(
+            &self.with(|meal| meal.eat_at = eat_at),
+            Help::EatLater { eat_at },
+        )
     }
 
     fn other_fire(&self) -> Result<Option<Help>, TonightError> {

@@ -3,7 +3,7 @@
 use crate::conduction::in_series;
 use crate::cooker::Cooker;
 use crate::dish::rate::CookRate;
-use crate::dish::{Dish, DoneWhen};
+use crate::dish::{Basis, Dish, DoneWhen};
 use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::inside::{Inside, Way};
 use crate::journal::Meal;
@@ -225,9 +225,15 @@ impl Rig {
     /// A pot with its load, for the network.
     pub(super) fn load(&self, meal: &Meal, leaning: &Leaning, air_c: f64) -> network::Pot {
         let dish = meal.dish.props();
+        let food_j_k = meal.food_kg * dish.cp_j_kgk.value;
+        // A liquid boils and steams off by itself: it counts as water of the same heat capacity.
+        let (solid_j_k, liquid_kg) = match dish.basis {
+            Basis::Dry | Basis::Fresh => (food_j_k, 0.0),
+            Basis::Liquid => (0.0, food_j_k / CP_J_KGK),
+        };
         network::Pot {
-            c_dry_j_k: meal.pot.capacity_j_k() + meal.food_kg * dish.cp_j_kgk.value,
-            water_kg: meal.water_kg,
+            c_dry_j_k: meal.pot.capacity_j_k() + solid_j_k,
+            water_kg: meal.water_kg + liquid_kg,
             t_c: meal.start_c,
             g_air_w_k: meal.pot.loss_w_k(meal.lid),
             surface: Some(OpenSurface {

@@ -97,5 +97,6 @@ pub(super) const COMMON: Common = Common {
     not_known: "not known",
     show_table: "Show as a table",
     hide_table: "Hide the table",
-    example_banner: "This is an example household, not yours.",
+    example_banner: "Example household",
+    example_back: "Back to mine",
 };

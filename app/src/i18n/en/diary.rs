@@ -9,6 +9,7 @@ pub(super) const DIARY: Diary = Diary {
     day: "Day",
     sun_heading: |day| format!("The sun {day}"),
     whole_day: "The whole day was like this:",
+    so_far: "So far today was like this:",
     hours_label: "The sun, hour by hour. Each tap changes the hour.",
     hour: |from, to, sky| format!("{from} to {to}: {sky}"),
     untold: "not told",
@@ -19,6 +20,9 @@ pub(super) const DIARY: Diary = Diary {
     possible: |hours| format!("The sun is up for {hours}."),
     told_hours: |hours| format!("Noted as {hours} of sun in the day."),
     comes_to: |energy| format!("This comes to about {energy} into the store."),
+    comes_to_if_it_stays: |energy| {
+        format!("If the sky stays as it is, today comes to about {energy} into the store.")
+    },
     nothing_told: |energy| {
         format!(
             "Nothing noted yet. Sun and cloud by turns are assumed: about {energy} into the store."
@@ -29,7 +33,7 @@ pub(super) const DIARY: Diary = Diary {
     erase_sky: "Erase the sun of this day",
     entries_heading: "What else happened",
     no_entries: "Nothing else is noted for this day.",
-    add_reading: "Thermometer reading",
+    add_reading: "Thermometer",
     add_meal: "Meal",
     add_lid: "Lid left open",
     add_heater: "Heater off",

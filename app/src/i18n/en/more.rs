@@ -42,7 +42,7 @@ pub(super) const MORE: More = More {
         } else {
             format!("{n_days} days of sun")
         };
-        format!("In this copy: {cookers}, {entries}, {days}.")
+        format!("It holds {cookers}, {entries}, {days}.")
     },
     copy_cookers: |names| format!("Cookers: {names}."),
     copy_empty: "There is no household in this copy yet, only settings.",
@@ -61,7 +61,7 @@ pub(super) const MORE: More = More {
     trouble: "If saving fails",
     trouble_steps: [
         "Keep a copy as a file first. It holds what you see, saved or not.",
-        "Make room: erase what was put aside below, then pictures, videos or apps on this device. Duskpot tries again with your next change.",
+        "Make room: erase what was put aside on this page, then pictures, videos or apps on this device. Duskpot tries again with your next change.",
         "A private window keeps nothing. Open Duskpot in an ordinary window and bring the copy in there.",
         "Clearing the browser’s data clears your household, too. Keep a copy before you do.",
         "Two windows at a time do no harm: each takes over what the other saved.",
@@ -95,11 +95,11 @@ pub(super) const MORE: More = More {
         step: "One hour on",
         stop: "Stop",
         again: "Once more",
-        sun: |sky| format!("The store takes in the sun; sky: {sky}."),
-        evening: "The sun is down; the store keeps the day’s heat.",
-        pot_in: "The pot is in: lentils for five.",
-        boils: "The pot boils, on stored sun.",
-        done: "Done and served. The store cools until morning.",
+        sun: |sky| format!("Sky: {sky}."),
+        evening: "The sun is down.",
+        pot_in: "The pot is in: rice for five.",
+        boils: "It boils, on stored sun.",
+        done: "Done and served.",
     },
     about_page: AboutPage {
         does: "What it works out",
@@ -112,7 +112,7 @@ pub(super) const MORE: More = More {
         ],
         sure: "How sure it is",
         sure_list: [
-            "Every answer is worked out three times: with the figures as they stand, leaning against you, and leaning in your favour. ‘It will boil’ means that it boils even leaning against you.",
+            "Every answer is worked out three times: with the figures as they stand, leaning against you, and leaning in your favour. ‘Will boil’ means that it does so even leaning against you; ‘should boil’, with the figures as they stand.",
             "The figures come from published tables and from common practice. What you measure yourself counts for more: one thermometer reading late in the day makes the evening much surer.",
             "Times and temperatures are rounded to what is known of them. ‘About’ means just that.",
         ],

@@ -36,7 +36,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         goes_in: "The pot goes in",
         now: "Now",
         at_a_time: "Later",
-        goes_in_at: "At",
+        goes_in_at: "Goes in at",
         eaten_at: "Eaten at",
         on_day: |day| format!("That is {day}."),
         details: "Pot, lid, start temperature",
@@ -143,7 +143,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         done: |time| format!("done {time}"),
         eaten: |time| format!("eaten {time}"),
         sentence: |from, to, end, hottest| {
-            format!("The store goes from {from} now to {to} at {end}; the pot gets to {hottest}.")
+            format!("The store goes from {from} to {to} at {end}; the pot gets to {hottest}.")
         },
         time: "Time",
     },

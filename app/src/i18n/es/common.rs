@@ -6,7 +6,7 @@ use crate::state::settings::Degrees;
 pub(super) const COMMON: Common = Common {
     app_name: "Duskpot",
     rooms: Rooms {
-        tonight: "Esta noche",
+        tonight: "Noche",
         diary: "Diario",
         cooker: "Cocina",
         more: "Más",
@@ -98,5 +98,6 @@ pub(super) const COMMON: Common = Common {
     not_known: "no se sabe",
     show_table: "Ver como tabla",
     hide_table: "Ocultar la tabla",
-    example_banner: "Este es un hogar de ejemplo, no el suyo.",
+    example_banner: "Hogar de ejemplo",
+    example_back: "Volver al mío",
 };

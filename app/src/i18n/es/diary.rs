@@ -9,6 +9,7 @@ pub(super) const DIARY: Diary = Diary {
     day: "Día",
     sun_heading: |day| format!("El sol {day}"),
     whole_day: "Todo el día fue así:",
+    so_far: "Hasta ahora el día fue así:",
     hours_label: "El sol, hora por hora. Cada toque cambia la hora.",
     hour: |from, to, sky| format!("de {from} a {to}: {sky}"),
     untold: "sin anotar",
@@ -19,6 +20,9 @@ pub(super) const DIARY: Diary = Diary {
     possible: |hours| format!("El sol está sobre el horizonte {hours}."),
     told_hours: |hours| format!("Anotado como {hours} de sol en el día."),
     comes_to: |energy| format!("Esto da unos {energy} al acumulador."),
+    comes_to_if_it_stays: |energy| {
+        format!("Si el cielo sigue así, hoy llegan unos {energy} al acumulador.")
+    },
     nothing_told: |energy| {
         format!("Aún sin anotar. Se supone sol y nubes: unos {energy} al acumulador.")
     },
@@ -27,7 +31,7 @@ pub(super) const DIARY: Diary = Diary {
     erase_sky: "Borrar el sol de este día",
     entries_heading: "Qué más pasó",
     no_entries: "No hay nada más anotado para este día.",
-    add_reading: "Lectura del termómetro",
+    add_reading: "Termómetro",
     add_meal: "Comida",
     add_lid: "Tapa abierta",
     add_heater: "Calentador apagado",

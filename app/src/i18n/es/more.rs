@@ -42,7 +42,7 @@ pub(super) const MORE: More = More {
         } else {
             format!("{n_days} días de sol")
         };
-        format!("En esta copia: {cookers}, {entries}, {days}.")
+        format!("Contiene {cookers}, {entries}, {days}.")
     },
     copy_cookers: |names| format!("Cocinas: {names}."),
     copy_empty: "En esta copia todavía no hay un hogar, solo ajustes.",
@@ -61,7 +61,7 @@ pub(super) const MORE: More = More {
     trouble: "Si no se puede guardar",
     trouble_steps: [
         "Primero haga una copia en un archivo. Contiene lo que ve, guardado o no.",
-        "Haga espacio: borre abajo lo puesto aparte y luego fotos, videos o aplicaciones de este aparato. Duskpot lo intenta de nuevo con su próximo cambio.",
+        "Haga espacio: borre en esta página lo puesto aparte y luego fotos, videos o aplicaciones de este aparato. Duskpot lo intenta de nuevo con su próximo cambio.",
         "Una ventana privada no guarda nada. Abra Duskpot en una ventana normal y traiga allí la copia.",
         "Si borra los datos del navegador, también se borra su hogar. Haga antes una copia.",
         "Dos ventanas a la vez no hacen daño: cada una toma lo que guardó la otra.",
@@ -95,11 +95,11 @@ pub(super) const MORE: More = More {
         step: "Una hora más",
         stop: "Parar",
         again: "Otra vez",
-        sun: |sky| format!("El depósito toma sol; cielo: {sky}."),
-        evening: "Se puso el sol; el depósito guarda el calor del día.",
-        pot_in: "La olla está adentro: lentejas para cinco.",
-        boils: "La olla hierve con el sol guardado.",
-        done: "Listo y servido. El depósito se enfría hasta la mañana.",
+        sun: |sky| format!("Cielo: {sky}."),
+        evening: "Se puso el sol.",
+        pot_in: "Entró la olla: arroz para cinco.",
+        boils: "Hierve con el sol guardado.",
+        done: "Listo y servido.",
     },
     about_page: AboutPage {
         does: "Qué calcula",
@@ -112,7 +112,7 @@ pub(super) const MORE: More = More {
         ],
         sure: "Qué tan seguro está",
         sure_list: [
-            "Cada respuesta se calcula tres veces: con las cifras como están, inclinadas en contra y a favor. «Hervirá» quiere decir que hierve incluso con todo en contra.",
+            "Cada respuesta se calcula tres veces: con las cifras como están, inclinadas en contra y a favor. «Va a hervir» quiere decir que lo hace incluso con las cifras en contra; «debería hervir», con las cifras como están.",
             "Las cifras vienen de tablas publicadas y de la práctica común. Lo que usted mide vale más: una lectura del termómetro al final del día da mucha más seguridad a la noche.",
             "Las horas y temperaturas se redondean a lo que se sabe de ellas. «Alrededor de» quiere decir eso.",
         ],

@@ -36,7 +36,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         goes_in: "La olla entra",
         now: "Ahora",
         at_a_time: "Más tarde",
-        goes_in_at: "A las",
+        goes_in_at: "Entra a las",
         eaten_at: "Se come a las",
         on_day: |day| format!("Es decir, {day}."),
         details: "Olla, tapa, temperatura inicial",
@@ -140,9 +140,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         done: |time| format!("lista {time}"),
         eaten: |time| format!("se come {time}"),
         sentence: |from, to, end, hottest| {
-            format!(
-                "El depósito pasa de {from} ahora a {to} a las {end}; la olla llega a {hottest}."
-            )
+            format!("El depósito pasa de {from} a {to} a las {end}; la olla llega a {hottest}.")
         },
         time: "Hora",
     },

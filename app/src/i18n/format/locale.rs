@@ -141,6 +141,14 @@ impl LocaleFormat {
         }
     }
 
+    /// An hour of the day by its number alone, 0 to 23.
+    pub fn hour(&self, hour: usize) -> String {
+        match &self.clock {
+            ClockStyle::Hours24 => hour.to_string(),
+            ClockStyle::Hours12 { .. } => ((hour + 11) % 12 + 1).to_string(),
+        }
+    }
+
     /// A date with its weekday.
     pub fn day(&self, day: Day) -> String {
         self.write(day, &self.date, &self.months)

@@ -33,6 +33,8 @@ pub struct Common {
     pub hide_table: &'static str,
     /// Said at the top of every screen of the example household.
     pub example_banner: &'static str,
+    /// The way back, beside it; as short as can be.
+    pub example_back: &'static str,
 }
 
 /// Names of the rooms.

@@ -21,6 +21,8 @@ pub struct Diary {
     pub sun_heading: Say,
     /// Before a button for each sky: it was so all day.
     pub whole_day: &'static str,
+    /// The same on a day that is not over: it was so until now.
+    pub so_far: &'static str,
     /// What a screen reader calls the grid of hours.
     pub hours_label: &'static str,
     /// One hour of the grid, for a screen reader.
@@ -41,6 +43,8 @@ pub struct Diary {
     pub told_hours: Say,
     /// What the sky of the day comes to.
     pub comes_to: Say,
+    /// The same on a day that is not over, with the last sky taken for what is to come.
+    pub comes_to_if_it_stays: Say,
     /// No sky was logged; what is assumed comes to this.
     pub nothing_told: Say,
     /// The same, where the energy is not known.

@@ -5,7 +5,7 @@
 pub struct More {
     /// Head of the screen.
     pub title: &'static str,
-    /// Name of the page with place, language, looks and units.
+    /// Name of the page with language, looks and units.
     pub settings: &'static str,
     /// Name of the page for copies.
     pub copies: &'static str,

@@ -217,7 +217,7 @@ pub struct CourseTexts {
     pub done: fn(time: &str) -> String,
     /// It is eaten at this time; short.
     pub eaten: fn(time: &str) -> String,
-    /// The store from now to the end of the plot, and the hottest that the pot gets.
+    /// The store from the start to the end of the plot, and the hottest that the pot gets.
     pub sentence: fn(from: &str, to: &str, end: &str, hottest: &str) -> String,
     /// First column of the table.
     pub time: &'static str,

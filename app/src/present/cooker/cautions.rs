@@ -9,6 +9,7 @@ use model::safety::{Build, Caution};
 use crate::components::{CautionLevel, Icon};
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
+use crate::present::cooker::fault::reason;
 use crate::present::cooker::list::capital;
 
 /// A caution as it is shown.
@@ -43,8 +44,19 @@ struct Group {
     sentences: Vec<String>,
 }
 
-/// The cautions of a build with its store at the cut-out, the worst first.
+/// The cautions of a build with its store at the cut-out, the worst first; before them what must
+/// not be built at all, as one from a copy may hold.
 pub fn cautions(strings: &Strings, formats: &Formats, build: &Build) -> Vec<CautionView> {
+    let refused = build.refusals().into_iter().map(|refusal| CautionView {
+        level: CautionLevel::Danger,
+        icon: Icon::Alight,
+        word: strings.safety.danger.to_owned(),
+        text: reason(strings, formats, &refusal),
+    });
+    refused.chain(minded(strings, formats, build)).collect()
+}
+
+fn minded(strings: &Strings, formats: &Formats, build: &Build) -> Vec<CautionView> {
     let words = &strings.build_safety;
     let mut groups: BTreeMap<About, Group> = BTreeMap::new();
     for caution in build.cautions(build.cut_out_c) {
@@ -252,6 +264,20 @@ mod tests {
                 assert!(rank(pair[1].level) <= rank(pair[0].level), "{preset:?}");
             }
         }
+    }
+
+    #[test]
+    fn what_must_not_be_built_comes_before_all_else() {
+        let (strings, formats) = english();
+        let mut cooker = Preset::NitrateInCeramicFibre.cooker(200.0, 11.0);
+        cooker.contact.seat = model::seat::Seat::SunkInMelt;
+        let build = build_of(&household_site(), &cooker).unwrap();
+        let views = cautions(strings, &formats, &build);
+        assert!(
+            views[0].text.starts_with("Never a pot in molten"),
+            "{views:?}"
+        );
+        assert_eq!(views[0].level, CautionLevel::Danger);
     }
 
     #[test]

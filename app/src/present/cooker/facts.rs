@@ -9,6 +9,8 @@ use crate::i18n::strings::Strings;
 
 /// A share this near the best one is as good as it.
 const AS_GOOD: f64 = 0.015;
+/// Joules of a kilowatt-hour.
+const J_KWH: f64 = 3.6e6;
 /// Below this a time is told to the minute, above to five. \[s\]
 const SHORT_S: f64 = 1200.0;
 
@@ -54,30 +56,66 @@ pub fn warning(strings: &Strings, formats: &Formats, figures: &Figures) -> Optio
     })
 }
 
+/// The build in one line, or why it boils nothing.
+pub fn in_short(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
+    let words = &strings.cooker.follows;
+    warning(strings, formats, figures).unwrap_or_else(|| {
+        let litre = figures.litre_s.map(|litre_s| time(formats, litre_s));
+        let litre = litre.map(|litre| (words.in_short_litre)(&litre));
+        (words.in_short)(
+            &energy(strings, formats, figures.capacity_j),
+            &hold(strings, formats, figures),
+            &litre.unwrap_or_else(|| words.in_short_never.to_owned()),
+        )
+    })
+}
+
+/// How long it stays above the boil.
+fn hold(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
+    match figures.cool.hold_s {
+        Some(hold_s) => formats.duration(hold_s, Sure::Rough),
+        None if figures.capacity_j <= 0.0 => formats.duration(0.0, Sure::Known),
+        None => strings.cooker.follows.hold_long.to_owned(),
+    }
+}
+
+/// A time to boil.
+fn time(formats: &Formats, time_s: f64) -> String {
+    let sure = if time_s < SHORT_S {
+        Sure::Known
+    } else {
+        Sure::Near
+    };
+    formats.duration(time_s, sure)
+}
+
+/// Heat of a build to two digits, so that a change of a part shows: `0.35 kWh`.
+fn energy(strings: &Strings, formats: &Formats, joules: f64) -> String {
+    let kilowatt_hours = joules / J_KWH;
+    if kilowatt_hours < 0.1 {
+        return formats.energy(joules);
+    }
+    (strings.common.units.kilowatt_hours)(&two_digits(formats, kilowatt_hours))
+}
+
 /// The figures that are there at once.
 pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fact> {
     let words = &strings.cooker.follows;
     let about = strings.common.about;
     let degrees = |celsius| formats.temperature(celsius, Sure::Known);
-    let hold = match figures.cool.hold_s {
-        Some(hold_s) => about(&formats.duration(hold_s, Sure::Rough)),
-        None if figures.capacity_j <= 0.0 => formats.duration(0.0, Sure::Known),
-        None => words.hold_long.to_owned(),
-    };
     let night_detail = if figures.after_night_l < 0.05 {
         words.night_nothing.to_owned()
     } else {
         (words.night_detail)(&formats.litres(figures.after_night_l))
     };
     let litre = match figures.litre_s {
-        Some(litre_s) if litre_s < SHORT_S => about(&formats.duration(litre_s, Sure::Known)),
-        Some(litre_s) => about(&formats.duration(litre_s, Sure::Near)),
+        Some(litre_s) => about(&time(formats, litre_s)),
         None => words.litre_never.to_owned(),
     };
     vec![
         fact(
             words.capacity,
-            formats.energy(figures.capacity_j),
+            energy(strings, formats, figures.capacity_j),
             (words.capacity_detail)(&formats.litres(figures.capacity_l)),
             Icon::Ember,
         ),
@@ -89,7 +127,10 @@ pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fac
         ),
         fact(
             words.hold,
-            hold,
+            match figures.cool.hold_s {
+                Some(_) => about(&hold(strings, formats, figures)),
+                None => hold(strings, formats, figures),
+            },
             (words.hold_detail)(&degrees(figures.cutout_c), &degrees(figures.air_c)),
             Icon::Clock,
         ),
@@ -150,7 +191,7 @@ pub fn take_facts(
             None => (words.working.to_owned(), String::new()),
             Some(None) => (words.no_light.to_owned(), String::new()),
             Some(Some(take)) => (
-                (words.day_heat)(&formats.energy(take.heat_j)),
+                (words.day_heat)(&energy(strings, formats, take.heat_j)),
                 (words.of_most)(&formats.percent(take.share)),
             ),
         };
@@ -229,12 +270,23 @@ mod tests {
     }
 
     #[test]
+    fn one_line_holds_the_three_figures_that_parts_are_changed_for() {
+        let (strings, formats) = english();
+        let line = in_short(strings, &formats, &figures(Preset::AluminiumInPerlite));
+        assert_eq!(
+            line.replace('\u{A0}', " "),
+            "0.35 kWh · holds 9 h 15 · 1 L in 4 min"
+        );
+    }
+
+    #[test]
     fn a_cooker_that_cannot_boil_says_so() {
         let (strings, formats) = english();
         let mut cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
         cooker.store.cutout_c = 80.0;
         let figures = Figures::new(&household_site(), &cooker).unwrap();
-        assert!(warning(strings, &formats, &figures).is_some());
+        let warning = warning(strings, &formats, &figures).unwrap();
+        assert_eq!(in_short(strings, &formats, &figures), warning);
         let facts = facts(strings, &formats, &figures);
         assert_eq!(facts[1].value, "never");
         assert!(facts[0].detail.contains("0.0"), "{:?}", facts[0]);

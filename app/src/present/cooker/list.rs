@@ -17,6 +17,12 @@ pub const PANELS_W: Number = Number {
     bounds: limits::PANELS_W,
     step: 10.0,
 };
+/// How masses are told.
+const MASS: Number = Number {
+    measure: Measure::Kilograms,
+    bounds: limits::CHARGE_KG,
+    step: 1.0,
+};
 /// What most such cookers have. Common practice, no source. \[W\]
 pub const USUAL_PANELS_W: f64 = 200.0;
 
@@ -25,7 +31,7 @@ pub fn made_of(strings: &Strings, formats: &Formats, cooker: &Cooker) -> String 
     let words = &strings.cooker.list;
     let mut media = cooker.store.charges.iter().map(|charge| {
         (words.charge)(
-            &formats.mass(charge.mass_kg),
+            &MASS.with_unit(charge.mass_kg, strings, formats),
             (strings.tables.medium)(charge.medium),
         )
     });
@@ -106,13 +112,13 @@ mod tests {
         let block = Preset::AluminiumInPerlite.cooker(100.0, 11.0);
         assert_eq!(
             plain(made_of(strings, &formats, &block)),
-            "7.0 kg of aluminium, panels of 100 W"
+            "7 kg of aluminium, panels of 100 W"
         );
         let (strings, formats) = spanish();
         let can = Preset::ErythritolInGlassWool.cooker(200.0, 11.0);
         assert_eq!(
             plain(made_of(strings, &formats, &can)),
-            "5,0 kg de eritritol y 1,0 kg de aluminio, paneles de 200 W"
+            "5 kg de eritritol y 1 kg de aluminio, paneles de 200 W"
         );
     }
 

@@ -23,7 +23,7 @@ pub enum Measure {
     Amperes,
     /// A share by the kelvin, written in per cent. \[1/K\]
     PercentPerKelvin,
-    /// A resistance. [Ω]
+    /// A resistance. \[Ω\]
     Ohms,
     /// A share, written in per cent.
     Percent,

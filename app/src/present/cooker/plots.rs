@@ -130,7 +130,16 @@ pub fn panel(strings: &Strings, formats: &Formats, figures: &Figures) -> LineCha
     };
     let most_v = full.curve.last().map_or(0.0, |point| point.voltage_v);
     let most_a = full.curve.first().map_or(0.0, |point| point.current_a);
+    // The first is drawn over the others: the points must not hide under their lines.
     let mut series = vec![
+        Series {
+            label: words.works.to_owned(),
+            points: [half, full]
+                .map(|line| (line.works_at.voltage_v, line.works_at.current_a))
+                .to_vec(),
+            band: Vec::new(),
+            style: LineStyle::Measured,
+        },
         curve(full, words.full, LineStyle::Store),
         curve(half, words.half, LineStyle::Pot),
     ];
@@ -144,14 +153,6 @@ pub fn panel(strings: &Strings, formats: &Formats, figures: &Figures) -> LineCha
             style: LineStyle::Fitted,
         }
     }));
-    series.push(Series {
-        label: words.works.to_owned(),
-        points: [half, full]
-            .map(|line| (line.works_at.voltage_v, line.works_at.current_a))
-            .to_vec(),
-        band: Vec::new(),
-        style: LineStyle::Measured,
-    });
 
     let watts = |watts| formats.watts(watts);
     let sentence = if figures.load_ohm.is_some() {
@@ -243,7 +244,7 @@ mod tests {
             cooker.heater.resistance_ohm = ohm;
             let figures = Figures::new(&household_site(), &cooker).unwrap();
             let view = panel(strings, &formats, &figures);
-            let end = view.series[2].points[1];
+            let end = view.series[3].points[1];
             let full = &figures.light[0].curve;
             assert!(end.0 <= full.last().unwrap().voltage_v + 1e-9);
             assert!(end.1 <= full.first().unwrap().current_a + 1e-9);

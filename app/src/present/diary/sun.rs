@@ -7,7 +7,7 @@ use model::place::Place;
 use model::sun::{DayLog, Daylight, Sky, SolarDay};
 
 use crate::components::{Sky as Drawn, SunHour};
-use crate::i18n::strings::Strings;
+use crate::i18n::format::LocaleFormat;
 use crate::present::tonight::Voice;
 use crate::present::typed::Steps;
 
@@ -76,24 +76,51 @@ pub fn tapped(log: Option<&DayLog>, hour: usize, daylight: &Range<usize>) -> Opt
     is_told.then_some(DayLog::Hourly(skies))
 }
 
-/// The log of a day that was the same all day.
-pub fn all_day(sky: Sky, daylight: &Range<usize>) -> DayLog {
-    let mut skies = [None; 24];
-    for hour in daylight.clone() {
-        if let Some(told) = skies.get_mut(hour) {
-            *told = Some(sky);
-        }
+/// The hours that a word for the whole day is about: those that have begun, or all of them where
+/// none has.
+pub fn told_at_once(daylight: &Range<usize>, day: Day, now: LocalTime) -> Range<usize> {
+    let begun = daylight.start..daylight.end.min(now.hour() + 1);
+    if day == now.day() && !begun.is_empty() {
+        begun
+    } else {
+        daylight.clone()
+    }
+}
+
+/// The log once all these hours were the same; what was told of the others stays.
+pub fn all_day(log: Option<&DayLog>, sky: Sky, hours: &Range<usize>) -> DayLog {
+    let mut skies = skies_of(log);
+    for told in skies.iter_mut().take(hours.end).skip(hours.start) {
+        *told = Some(sky);
     }
     DayLog::Hourly(skies)
 }
 
-/// Whether the log says that it was so all day.
-pub fn is_all_day(log: Option<&DayLog>, sky: Sky, daylight: &Range<usize>) -> bool {
+/// Whether the log says that it was so in all these hours.
+pub fn is_all_day(log: Option<&DayLog>, sky: Sky, hours: &Range<usize>) -> bool {
     let skies = skies_of(log);
-    !daylight.is_empty()
-        && daylight
+    !hours.is_empty()
+        && hours
             .clone()
             .all(|hour| skies.get(hour).copied().flatten() == Some(sky))
+}
+
+/// Whether a log takes the place of one that more than a tap went into, so that the way back is
+/// worth offering.
+pub fn is_worth_undoing(before: Option<&DayLog>, after: Option<&DayLog>) -> bool {
+    match (before, after) {
+        (Some(DayLog::SunHours(_)), Some(DayLog::Hourly(_)))
+        | (Some(DayLog::Hourly(_)), Some(DayLog::SunHours(_))) => true,
+        (Some(DayLog::Hourly(before)), Some(DayLog::Hourly(after))) => {
+            let n_changed = before
+                .iter()
+                .zip(after)
+                .filter(|(before, after)| before.is_some() && before != after)
+                .count();
+            1 < n_changed
+        }
+        _ => false,
+    }
 }
 
 /// How a sky is drawn.
@@ -108,14 +135,6 @@ pub fn drawn(sky: Option<Sky>) -> Drawn {
     }
 }
 
-/// The skies with their names, in the order of tapping.
-pub fn key(strings: &Strings) -> Vec<(Drawn, String)> {
-    let named = Sky::ALL.map(|sky| (drawn(Some(sky)), (strings.tables.sky)(sky).to_owned()));
-    let mut key = vec![(Drawn::Unset, strings.diary.untold.to_owned())];
-    key.extend(named);
-    key
-}
-
 /// The cells of the hours of daylight.
 pub fn cells(
     voice: &Voice<'_>,
@@ -128,9 +147,10 @@ pub fn cells(
     let cell = |hour: usize| {
         let sky = skies.get(hour).copied().flatten();
         let name = sky.map_or(words.untold, voice.strings.tables.sky);
+        let locale = &voice.formats.locale;
         SunHour {
-            label: hour.to_string(),
-            spoken: (words.hour)(&hour.to_string(), &(hour + 1).to_string(), name),
+            label: locale.hour(hour),
+            spoken: (words.hour)(&clock(locale, hour), &clock(locale, hour + 1), name),
             sky: drawn(sky),
             now: is_now(voice.now, day, hour),
         }
@@ -138,12 +158,22 @@ pub fn cells(
     daylight.clone().map(cell).collect()
 }
 
+fn clock(locale: &LocaleFormat, hour: usize) -> String {
+    let hour = u32::try_from(hour).map_or(0.0, f64::from);
+    locale.clock(hour * 3600.0)
+}
+
 fn is_now(now: LocalTime, day: Day, hour: usize) -> bool {
     now.day() == day && now.hour() == hour
 }
 
 /// What the day comes to; `heat_j` is what reaches the heater. \[J\]
-pub fn comes_to(voice: &Voice<'_>, log: Option<&DayLog>, heat_j: Option<f64>) -> String {
+pub fn comes_to(
+    voice: &Voice<'_>,
+    log: Option<&DayLog>,
+    heat_j: Option<f64>,
+    is_to_come: bool,
+) -> String {
     let words = &voice.strings.diary;
     let energy = heat_j.map(|heat_j| voice.formats.energy(heat_j));
     let Some(log) = log else {
@@ -156,14 +186,36 @@ pub fn comes_to(voice: &Voice<'_>, log: Option<&DayLog>, heat_j: Option<f64>) ->
     if let DayLog::SunHours(hours) = log {
         said.push((words.told_hours)(&voice.formats.sun_hours(*hours)));
     }
-    said.extend(energy.map(|energy| (words.comes_to)(&energy)));
+    let comes_to = if is_to_come {
+        words.comes_to_if_it_stays
+    } else {
+        words.comes_to
+    };
+    said.extend(energy.map(|energy| comes_to(&energy)));
     said.join(" ")
+}
+
+/// Whether sun is still to come of which nothing was told, so that the last sky stands for it.
+pub fn is_to_come(log: Option<&DayLog>, day: Day, daylight: &Range<usize>, now: LocalTime) -> bool {
+    let Some(DayLog::Hourly(skies)) = log else {
+        return false;
+    };
+    let untold = |hour: usize| skies.get(hour).copied().flatten().is_none();
+    day == now.day()
+        && daylight
+            .clone()
+            .any(|hour| now.hour() < hour && untold(hour))
 }
 
 #[cfg(test)]
 mod tests {
+    use proptest::prelude::*;
+
     use super::*;
     use crate::present::tests::english;
+    use crate::state::action::{Action, apply};
+    use crate::state::document::{Document, Whose};
+    use crate::state::saved::{Layout, decode, encode};
 
     const DAY: Day = Day(20_000);
 
@@ -208,11 +260,54 @@ mod tests {
     #[test]
     fn a_sunny_day_is_one_tap() {
         let daylight = 6..18;
-        let log = all_day(Sky::Clear, &daylight);
+        let log = all_day(None, Sky::Clear, &daylight);
         assert!(is_all_day(Some(&log), Sky::Clear, &daylight));
         assert!(!is_all_day(Some(&log), Sky::Grey, &daylight));
         assert_eq!(skies_of(Some(&log))[5], None);
         assert!(!is_all_day(Some(&log), Sky::Clear, &(0..0)));
+    }
+
+    #[test]
+    fn a_day_that_is_not_over_is_told_as_far_as_it_has_come() {
+        let daylight = 6..18;
+        let at = |hour: i64| DAY.at_s(hour * 3600);
+        assert_eq!(told_at_once(&daylight, DAY, at(10)), 6..11);
+        assert_eq!(told_at_once(&daylight, DAY, at(20)), 6..18);
+        assert_eq!(told_at_once(&daylight, DAY, at(5)), 6..18);
+        assert_eq!(told_at_once(&daylight, DAY.plus(-1), at(10)), 6..18);
+        let rain = all_day(None, Sky::Dark, &(15..18));
+        let log = all_day(Some(&rain), Sky::Clear, &(6..11));
+        let skies = skies_of(Some(&log));
+        assert_eq!(
+            (skies[10], skies[12], skies[16]),
+            (Some(Sky::Clear), None, Some(Sky::Dark))
+        );
+        assert!(is_to_come(Some(&log), DAY, &daylight, at(10)));
+        assert!(!is_to_come(Some(&log), DAY, &daylight, at(15)));
+        assert!(!is_to_come(Some(&log), DAY.plus(-1), &daylight, at(10)));
+        assert!(!is_to_come(
+            Some(&DayLog::SunHours(5.0)),
+            DAY,
+            &daylight,
+            at(10)
+        ));
+    }
+
+    #[test]
+    fn what_more_than_a_tap_went_into_can_be_had_back() {
+        let hours = DayLog::SunHours(7.5);
+        let clear = all_day(None, Sky::Clear, &(6..18));
+        let grey = all_day(None, Sky::Grey, &(6..18));
+        let one = tapped(Some(&clear), 9, &(6..18)).unwrap();
+        assert!(is_worth_undoing(Some(&hours), Some(&clear)));
+        assert!(is_worth_undoing(Some(&clear), Some(&hours)));
+        assert!(is_worth_undoing(Some(&clear), Some(&grey)));
+        assert!(!is_worth_undoing(Some(&clear), Some(&one)));
+        assert!(!is_worth_undoing(
+            Some(&hours),
+            Some(&DayLog::SunHours(8.0))
+        ));
+        assert!(!is_worth_undoing(None, Some(&clear)));
     }
 
     #[test]
@@ -224,7 +319,7 @@ mod tests {
             now: DAY.at_s(0),
         };
         let say = |log: Option<DayLog>| {
-            comes_to(&voice, log.as_ref(), Some(1.5e6)).replace('\u{A0}', " ")
+            comes_to(&voice, log.as_ref(), Some(1.5e6), false).replace('\u{A0}', " ")
         };
         assert_eq!(
             say(Some(DayLog::SunHours(7.0))),
@@ -232,8 +327,77 @@ mod tests {
         );
         assert!(say(None).starts_with("Nothing noted yet."));
         assert_eq!(
-            comes_to(&voice, None, None),
+            comes_to(&voice, None, None, false),
             strings.diary.nothing_told_plain
         );
+    }
+
+    fn any_sky() -> impl Strategy<Value = Option<Sky>> {
+        proptest::option::of((0..Sky::ALL.len()).prop_map(|place| Sky::ALL[place]))
+    }
+
+    /// The hours of a made-up hill town at 11 degrees north, and how long its day is.
+    fn hill_town(day: Day) -> (Range<usize>, f64) {
+        let place = Place {
+            latitude_deg: 11.0,
+            longitude_deg: 38.0,
+            altitude_m: 1900.0,
+            utc_offset_min: 180,
+        };
+        let daylight = hours_of(Daylight::of(&place, day).unwrap(), day);
+        (daylight, possible_h(&place, day).unwrap())
+    }
+
+    fn kept(log: DayLog, day: Day, possible_h: f64) -> DayLog {
+        let mut document = Document::new(Whose::Own);
+        let now = day.at_s(80_000);
+        let action = Action::SetSky {
+            day,
+            log,
+            possible_h,
+        };
+        apply(&mut document, action, now).unwrap();
+        let text = encode(&document, now, Layout::Compact).unwrap();
+        decode(&text).unwrap().document.skies[&day]
+    }
+
+    proptest! {
+        #[test]
+        fn any_hours_that_were_tapped_survive(
+            skies in proptest::collection::vec(any_sky(), 24), day in 19_000..21_000_i32,
+        ) {
+            let (strings, formats) = english();
+            let day = Day(day);
+            let voice = Voice { strings, formats: &formats, now: day.at_s(80_000) };
+            let (daylight, possible_h) = hill_town(day);
+            // Each hour is tapped as often as its sky is down the list.
+            let mut log = None;
+            for (hour, sky) in skies.iter().enumerate().filter(|(hour, _)| daylight.contains(hour)) {
+                let n_taps = sky.map_or(0, |sky| {
+                    1 + Sky::ALL.iter().position(|other| *other == sky).unwrap()
+                });
+                for _ in 0..n_taps {
+                    log = tapped(log.as_ref(), hour, &daylight);
+                }
+            }
+            let before = cells(&voice, log.as_ref(), day, &daylight);
+            prop_assert_eq!(before.len(), daylight.len());
+            for (cell, hour) in before.iter().zip(daylight.clone()) {
+                prop_assert_eq!(cell.sky, drawn(skies[hour]));
+            }
+            if let Some(log) = log {
+                let log = kept(log, day, possible_h);
+                prop_assert_eq!(cells(&voice, Some(&log), day, &daylight), before);
+            }
+        }
+
+        #[test]
+        fn any_number_of_hours_the_day_has_survives(share in 0.0..=1.0_f64, day in 19_000..21_000_i32) {
+            let day = Day(day);
+            let (_, possible_h) = hill_town(day);
+            let hours = (10.0 * share * possible_h).round() / 10.0;
+            let log = DayLog::SunHours(hours);
+            prop_assert_eq!(kept(log, day, possible_h), log);
+        }
     }
 }

@@ -3,8 +3,10 @@
 use model::cooker::Cooker;
 use model::dish::Dish;
 use model::safety::{Build, Caution, dish_cautions};
+use model::tonight::StoreNow;
 
 use super::Voice;
+use super::store::store_sure;
 use crate::components::{CautionLevel, Icon};
 use crate::i18n::format::Sure;
 
@@ -22,9 +24,10 @@ pub struct CareView {
 }
 
 /// What the cook must be told, the worst first; of the same level, the food before the store.
-pub fn care(voice: &Voice<'_>, dish: Dish, cooker: &Cooker, store_c: f64) -> Vec<CareView> {
+pub fn care(voice: &Voice<'_>, dish: Dish, cooker: &Cooker, store: &StoreNow) -> Vec<CareView> {
     let of_dish = dish_cautions(dish);
-    let of_store = build(cooker).cautions(store_c);
+    let of_store = build(cooker).cautions(store.store_c);
+    let sure = store_sure(store);
     let ignites = of_store
         .iter()
         .any(|caution| matches!(caution, Caution::Ignites { .. }));
@@ -33,7 +36,7 @@ pub fn care(voice: &Voice<'_>, dish: Dish, cooker: &Cooker, store_c: f64) -> Vec
         .chain(of_store)
         // What can set cloth alight burns the skin as well, and says so.
         .filter(|caution| !(ignites && matches!(caution, Caution::HotMetal { .. })))
-        .filter_map(|caution| view(voice, caution))
+        .filter_map(|caution| view(voice, caution, sure))
         .collect();
     found.sort_by_key(|view| match view.level {
         CautionLevel::Danger => 0,
@@ -60,10 +63,10 @@ fn build(cooker: &Cooker) -> Build {
     }
 }
 
-fn view(voice: &Voice<'_>, caution: Caution) -> Option<CareView> {
+fn view(voice: &Voice<'_>, caution: Caution, sure: Sure) -> Option<CareView> {
     let words = &voice.strings.tonight.care;
     let safety = &voice.strings.safety;
-    let near = |celsius| voice.formats.temperature(celsius, Sure::Near);
+    let store = |celsius| voice.formats.temperature(celsius, sure);
     let known = |celsius| voice.formats.temperature(celsius, Sure::Known);
     let (level, icon, text) = match caution {
         Caution::MustBoil { .. } => (CautionLevel::Danger, Icon::Beans, safety.beans.to_owned()),
@@ -86,12 +89,12 @@ fn view(voice: &Voice<'_>, caution: Caution) -> Option<CareView> {
         Caution::Ignites { store_c } => (
             CautionLevel::Danger,
             Icon::Alight,
-            (words.igniting_store)(&near(store_c)),
+            (words.igniting_store)(&store(store_c)),
         ),
         Caution::HotMetal { store_c } => (
             CautionLevel::Warning,
             Icon::HotHand,
-            (words.hot_store)(&near(store_c)),
+            (words.hot_store)(&store(store_c)),
         ),
         Caution::MoltenNitrate { .. } => {
             (CautionLevel::Danger, Icon::Salt, safety.nitrate.to_owned())

@@ -4,12 +4,15 @@ use model::local_time::LocalTime;
 use model::tonight::{Answer, Point};
 
 use super::verdict::Question;
-use super::{Voice, seconds};
+use super::{Voice, ended, seconds};
 use crate::chart::{LineChartView, LineStyle, Mark, Series};
 use crate::components::TableView;
 use crate::i18n::format::Sure;
 
 const HOUR_S: i64 = 3600;
+
+/// Hours from one tick to the next.
+const HOUR_STEPS: [i64; 5] = [1, 2, 3, 6, 12];
 
 /// The plot of an answer; none where there are no points. Its x is seconds since the first.
 pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option<LineChartView> {
@@ -31,7 +34,7 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
         style,
     };
     let known = |celsius| voice.formats.temperature(celsius, Sure::Known);
-    let near = |celsius| voice.formats.temperature(celsius, Sure::Near);
+    let store = |celsius| voice.formats.temperature(celsius, question.store_sure);
     Some(LineChartView {
         name: words.heading.to_owned(),
         series: vec![
@@ -49,12 +52,12 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
         moments: moments(voice, question, answer, (start, last.at)),
         x_ticks: hours(voice, start, last.at),
         y_unit: (voice.formats.units.degrees)("", degrees).trim().to_owned(),
-        sentence: (words.sentence)(
-            &near(first.store_c),
-            &near(last.store_c),
-            &voice.time(last.at, Sure::Known),
+        sentence: ended((words.sentence)(
+            &store(first.store_c),
+            &store(last.store_c),
+            &voice.time(last.at, Sure::Near),
             &voice.hottest(answer.as_told.hottest_c, question.boiling_c),
-        ),
+        )),
         table: (
             voice.strings.common.show_table.to_owned(),
             table(voice, points),
@@ -93,15 +96,24 @@ fn moments(
         .collect()
 }
 
+/// Whole hours, so few that their words keep clear of each other.
 fn hours(voice: &Voice<'_>, start: LocalTime, end: LocalTime) -> Vec<Mark> {
+    let label = |at| voice.time(at, Sure::Known);
+    let is_short = label(start).chars().count() < 6;
+    let most = if is_short { 5 } else { 3 };
+    let step_s = HOUR_STEPS
+        .into_iter()
+        .map(|hours| hours * HOUR_S)
+        .find(|step_s| end.since_s(start) / step_s < most)
+        .unwrap_or(24 * HOUR_S);
     let mut ticks = Vec::new();
-    let mut at = start.ceil_to_s(HOUR_S);
+    let mut at = start.ceil_to_s(step_s);
     while at <= end {
         ticks.push(Mark {
             at: seconds(at, start),
-            label: voice.time(at, Sure::Known),
+            label: label(at),
         });
-        at = at.plus_s(HOUR_S);
+        at = at.plus_s(step_s);
     }
     ticks
 }

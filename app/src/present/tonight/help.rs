@@ -6,8 +6,8 @@ use model::local_time::LocalTime;
 use model::pot::{Lid, Pot, PotSize, Wrap};
 use model::tonight::Help;
 
-use super::Voice;
 use super::plan::amounts;
+use super::{Voice, ended};
 use crate::i18n::format::{Sure, round_to};
 use crate::state::limits;
 use crate::state::plan::{Amount, Plan, TimeOfDay};
@@ -94,7 +94,7 @@ pub fn help(voice: &Voice<'_>, plan: &Plan, meal: &Meal, help: Help) -> HelpView
         }
     };
     HelpView {
-        sentence,
+        sentence: ended(sentence),
         button,
         plan: next,
     }

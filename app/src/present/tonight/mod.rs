@@ -48,10 +48,12 @@ impl Voice<'_> {
         };
         let (early, late) = (early.min(late).min(told), early.max(late).max(told));
         let sure = Sure::of_band_s(seconds(late, early));
-        let (from, to) = (self.time(early, sure), self.time(late, sure));
+        // Ends that lie one step of the rounding apart say no more than 'about' does.
+        let is_wide = sure.step_s() < sure.round(late).since_s(sure.round(early));
+        let span = is_wide.then(|| (self.time(early, sure), self.time(late, sure)));
         Estimate {
             at: self.about(told, sure),
-            span: (from != to).then_some((from, to)),
+            span,
         }
     }
 
@@ -76,6 +78,14 @@ struct Estimate {
     span: Option<(String, String)>,
 }
 
+/// A sentence whose last value brings a full stop of its own, as `p. m.` does, ends with one.
+fn ended(sentence: String) -> String {
+    match sentence.strip_suffix("..") {
+        Some(start) => format!("{start}."),
+        None => sentence,
+    }
+}
+
 /// The name of a row of a table, to stand alone.
 fn capitalised(name: &str) -> String {
     let mut letters = name.chars();
@@ -85,7 +95,7 @@ fn capitalised(name: &str) -> String {
         .unwrap_or_default()
 }
 
-/// From `earlier` to `at`. [s]
+/// From `earlier` to `at`. \[s\]
 fn seconds(at: LocalTime, earlier: LocalTime) -> f64 {
     i32::try_from(at.since_s(earlier)).map_or(f64::MAX, f64::from)
 }

@@ -6,11 +6,11 @@ use model::local_time::LocalTime;
 use model::tonight::{Answer, Forecast};
 
 use super::verdict::{Question, burns_at};
-use super::{Voice, capitalised, plan, seconds};
+use super::{Voice, capitalised, ended, plan, seconds};
 use crate::components::{ClockView, Icon};
 use crate::i18n::format::Sure;
 
-/// A meal that nobody took out is over so long after its hour. [s]
+/// A meal that nobody took out is over so long after its hour. \[s\]
 const FORGOTTEN_S: i64 = 2 * 3600;
 
 /// How a running meal stands.
@@ -66,7 +66,7 @@ pub fn answered(voice: &Voice<'_>, meal: &Meal) -> Vec<String> {
         (meal.out, words.out_at),
     ]
     .into_iter()
-    .filter_map(|(at, say)| at.map(|at| say(&voice.time(at, Sure::Known))))
+    .filter_map(|(at, say)| at.map(|at| ended(say(&voice.time(at, Sure::Known)))))
     .collect()
 }
 
@@ -82,13 +82,14 @@ pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) 
         lines.push(comes_out(voice, meal, answer));
     }
     lines.extend(answered(voice, meal));
+    let lines = lines.into_iter().map(ended).collect();
     RunningView {
         heading: (words.heading)((voice.strings.tables.dish)(meal.dish)),
-        since: if question.put_in <= voice.now {
+        since: ended(if question.put_in < voice.now.plus_s(60) {
             (words.went_in)(&amounts, &put_in)
         } else {
             (words.goes_in)(&amounts, &put_in)
-        },
+        }),
         clock: answer.map(|answer| clock(voice, question, answer)),
         lines,
         open: open(meal),
@@ -165,14 +166,14 @@ fn clock(voice: &Voice<'_>, question: &Question, answer: &Answer) -> ClockView {
             icon,
         }
     };
-    let still = |headline: String, icon| ClockView {
+    let still = |headline: String, done, icon| ClockView {
         headline,
         left: String::new(),
-        done: 1.0,
+        done,
         icon,
     };
     if meal.outcome.done_at.is_some() || has_boiled && is_done_at_the_boil {
-        return still(words.is_done.to_owned(), Icon::Bowl);
+        return still(words.is_done.to_owned(), 1.0, Icon::Bowl);
     }
     match (has_boiled, boils_at, ready_at) {
         (false, Some(boils_at), _) => wait(
@@ -184,10 +185,12 @@ fn clock(voice: &Voice<'_>, question: &Question, answer: &Answer) -> ClockView {
         (_, _, Some(ready_at)) => wait(ready_at, words.done, words.should_be_done, Icon::Bowl),
         (true, _, None) => still(
             (words.not_done_by)(&voice.time(meal.eat_at, Sure::Known)),
+            0.0,
             Icon::PotSimmers,
         ),
         (false, None, None) => still(
             (words.will_not_boil)(&voice.hottest(answer.as_told.hottest_c, question.boiling_c)),
+            0.0,
             Icon::PotCold,
         ),
     }

@@ -9,9 +9,9 @@ use crate::i18n::format::{Sure, round_to};
 
 /// The foot of the column lies this low, or at the store's own temperature. [°C]
 const FOOT_C: f64 = 20.0;
-/// Room over the highest mark. [K]
+/// Room over the highest mark. \[K\]
 const HEADROOM_K: f64 = 10.0;
-/// Water that is not worth boiling. [L]
+/// Water that is not worth boiling. \[L\]
 const CUP_L: f64 = 0.2;
 
 /// The column of a cooker; `boiling_c` is where water boils. [°C]
@@ -24,7 +24,7 @@ pub fn column(
     let words = &voice.strings.tonight.store;
     let formats = voice.formats;
     let (low_c, high_c) = store.band_c;
-    let sure = Sure::of_band_c(high_c - low_c);
+    let sure = store_sure(store);
     let cutout_c = cooker.store.cutout_c;
     let known = |celsius| formats.temperature(celsius, Sure::Known);
     StoreColumnView {
@@ -64,7 +64,8 @@ fn sentence(voice: &Voice<'_>, store: &StoreNow, boiling_c: f64, sure: Sure) -> 
     } else if store.litres < CUP_L {
         (words.can_boil_little)(&degrees)
     } else {
-        (words.can_boil)(&degrees, &voice.formats.litres(rough_l(store.litres)))
+        let litres = voice.formats.field(rough_l(store.litres), 1);
+        (words.can_boil)(&degrees, &(voice.formats.units.litres)(&litres))
     };
     if let Some(share) = store.molten_share.filter(|share| 0.02 < *share) {
         sentence.push(' ');
@@ -73,6 +74,12 @@ fn sentence(voice: &Voice<'_>, store: &StoreNow, boiling_c: f64, sure: Sure) -> 
         ));
     }
     sentence
+}
+
+/// How well the temperature of the store is known.
+pub fn store_sure(store: &StoreNow) -> Sure {
+    let (low_c, high_c) = store.band_c;
+    Sure::of_band_c(high_c - low_c)
 }
 
 /// Litres to what is known of them.

@@ -2,23 +2,29 @@
 
 use model::cooker::Cooker;
 use model::dish::Dish;
-use model::journal::Journal;
+use model::journal::{Journal, Outcome};
 use model::local_time::{Day, LocalTime};
 use model::place::{AirYear, Place};
+use model::pot::Lid;
 use model::presets::Preset;
-use model::sun::{DayLog, Sky};
-use model::tonight::{Answer, Evening, Site};
+use model::sun::{DayLog, Daylight, Sky};
+use model::tonight::{Answer, Evening, Site, Verdict};
 
 use super::Voice;
 use super::care::care;
 use super::course::course;
 use super::heat::heat;
-use super::help::help;
+use super::help::{help, that_fits};
+use super::now::now_line;
+use super::plan::amounts;
+use super::running::{is_over, running};
+use super::store::{column, store_sure};
 use super::verdict::{Question, verdict};
-use crate::components::{VerdictTone, VerdictView};
+use crate::components::{CautionLevel, ClockView, Icon, VerdictTone, VerdictView};
 use crate::i18n::Language;
-use crate::i18n::format::{Formats, LocaleFormat};
-use crate::state::plan::{Amount, Plan};
+use crate::i18n::format::{ClockStyle, Formats, LocaleFormat, Sure};
+use crate::state::action::check_meal;
+use crate::state::plan::{Amount, Plan, TimeOfDay};
 use crate::state::settings::Degrees;
 
 fn today() -> Day {
@@ -85,6 +91,7 @@ fn told(sky: Sky, plan: Plan) -> Told {
         meal: plan.meal(cooker.pot, 14.0, now),
         put_in: plan.put_in_at(now),
         boiling_c: evening.rig().boiling_c().unwrap(),
+        store_sure: store_sure(&evening.store().unwrap()),
         sky_is_logged: true,
     };
     let answer = evening.ask(&question.meal, question.put_in).unwrap();
@@ -168,19 +175,249 @@ fn the_heat_and_the_course_are_drawn_for_what_was_asked() {
     assert!(!chart.sentence.is_empty() && !chart.series.is_empty());
 }
 
+/// What each offer turns the plan into is asked again: what is shown is rounded, and must still
+/// work.
 #[test]
-fn beans_bring_their_caution() {
-    let cautions = in_english(|voice| care(voice, Dish::RedKidneyBeansSoaked, &cooker(), 180.0));
-    assert!(!cautions.is_empty());
+fn what_an_offer_makes_of_the_plan_works() {
+    let mut n_seen = 0;
+    for sky in [Sky::Clear, Sky::Patchy, Sky::Grey] {
+        for (dish, people) in [
+            (Dish::WhiteRice, 4),
+            (Dish::WhiteRice, 7),
+            (Dish::Lentils, 6),
+            (Dish::CommonBeansUnsoaked, 2),
+            (Dish::Potatoes, 3),
+            (Dish::TeaWater, 8),
+        ] {
+            let mut plan = plan(dish, people);
+            plan.lid = Lid::Ajar;
+            plan.eat = TimeOfDay::at(19, 45);
+            let told = told(sky, plan);
+            let (meal, put_in) = (&told.question.meal, told.question.put_in);
+            for offer in told.evening.help(meal, put_in).unwrap() {
+                let view = in_english(|voice| help(voice, &told.plan, meal, offer));
+                let now = clock(NOW.0, NOW.1);
+                let next = view.plan.meal(told.cooker.pot, meal.start_c, now);
+                let answer = told.evening.ask(&next, view.plan.put_in_at(now)).unwrap();
+                assert_eq!(answer.verdict, Verdict::Yes, "{dish:?} {offer:?} {view:?}");
+                assert_ne!(view.plan, told.plan, "{offer:?}");
+                assert!(!view.sentence.is_empty() && !view.button.is_empty());
+                n_seen += 1;
+            }
+        }
+    }
+    assert!(8 < n_seen, "only {n_seen} offers");
 }
 
 #[test]
-fn an_offered_change_changes_the_plan() {
-    let told = told(Sky::Grey, plan(Dish::Lentils, 6));
-    let (meal, put_in) = (&told.question.meal, told.question.put_in);
-    for offer in told.evening.help(meal, put_in).unwrap() {
-        let view = in_english(|voice| help(voice, &told.plan, meal, offer));
-        assert!(!view.sentence.is_empty(), "{offer:?}");
+fn a_pot_that_is_too_small_is_helped_by_a_larger_one_or_by_fewer_people() {
+    let plan = plan(Dish::WhiteRice, 20);
+    let now = clock(NOW.0, NOW.1);
+    let meal = plan.meal(cooker().pot, 14.0, now);
+    let refused = check_meal(plan.put_in_at(now), &meal, now).unwrap_err();
+    let view = in_english(|voice| super::verdict::refused(voice, refused));
+    assert_eq!(view.tone, VerdictTone::No);
+    assert!(view.sentence.contains("2.5"), "{view:?}");
+    let offers = in_english(|voice| that_fits(voice, &plan, &meal));
+    assert_eq!(offers.len(), 2);
+    for offer in offers {
+        let meal = offer.plan.meal(cooker().pot, 14.0, now);
+        assert_eq!(check_meal(plan.put_in_at(now), &meal, now), Ok(()));
     }
-    assert!(told.cooker.store.cutout_c > 100.0);
+}
+
+#[test]
+fn water_for_tea_is_done_when_it_boils() {
+    let view = verdict_of(&told(Sky::Clear, plan(Dish::TeaWater, 4)));
+    let labels: Vec<&str> = view.facts.iter().map(|fact| fact.label.as_str()).collect();
+    assert!(
+        labels.contains(&"Boils") && !labels.contains(&"Done"),
+        "{labels:?}"
+    );
+    assert_eq!(view.sentence, "It boils before 19:30.");
+}
+
+#[test]
+fn no_headline_contradicts_its_tone_or_its_facts() {
+    for sky in [Sky::Clear, Sky::Thin, Sky::Patchy, Sky::Grey, Sky::Dark] {
+        for dish in Dish::ALL {
+            let told = told(sky, plan(dish, 3));
+            let view = verdict_of(&told);
+            let is_good =
+                view.headline.starts_with("Will b") || view.headline.starts_with("Should");
+            let is_fine = matches!(view.tone, VerdictTone::Sure | VerdictTone::Likely);
+            assert_eq!(is_good, is_fine, "{dish:?} under {sky:?}: {view:?}");
+            let says_cold = view.headline == "Will not boil";
+            let boils = view.facts.iter().any(|fact| fact.label == "Boils");
+            assert!(!(says_cold && boils), "{dish:?} under {sky:?}: {view:?}");
+        }
+    }
+}
+
+#[test]
+fn a_sentence_ends_with_one_full_stop_whatever_the_clock() {
+    let told = told(Sky::Patchy, plan(Dish::WhiteRice, 4));
+    let spanish = Formats {
+        locale: LocaleFormat {
+            clock: ClockStyle::Hours12 {
+                am: "a. m.".into(),
+                pm: "p. m.".into(),
+            },
+            ..LocaleFormat::default()
+        },
+        ..formats(Language::Spanish)
+    };
+    let voice = Voice {
+        strings: Language::Spanish.strings(),
+        formats: &spanish,
+        now: clock(NOW.0, NOW.1),
+    };
+    let mut said = vec![verdict(&voice, &told.question, &told.answer).sentence];
+    let (meal, put_in) = (&told.question.meal, told.question.put_in);
+    let offers = told.evening.help(meal, put_in).unwrap();
+    said.extend(
+        offers
+            .into_iter()
+            .map(|offer| help(&voice, &told.plan, meal, offer).sentence),
+    );
+    let view = running(&voice, &told.question, Some(&told.answer));
+    said.extend(view.lines);
+    said.push(view.since);
+    for sentence in said {
+        assert!(
+            sentence.ends_with('.') && !sentence.ends_with(".."),
+            "{sentence}"
+        );
+    }
+}
+
+#[test]
+fn times_that_differ_by_less_than_they_are_known_have_no_span() {
+    in_english(|voice| {
+        let told = clock(18, 36);
+        let near = voice.estimate(told, Some((clock(18, 34), clock(18, 39))));
+        assert_eq!((near.at.as_str(), near.span), ("about 18:35", None));
+        let wide = voice.estimate(told, Some((clock(19, 5), clock(18, 24))));
+        assert_eq!(wide.span, Some(("18:30".into(), "19:00".into())));
+    });
+}
+
+#[test]
+fn what_can_kill_comes_first() {
+    let evening = evening_on(&cooker(), &under(Sky::Clear), clock(NOW.0, NOW.1));
+    let store = evening.store().unwrap();
+    let of = |dish| in_english(|voice| care(voice, dish, &cooker(), &store));
+    let beans = of(Dish::RedKidneyBeansSoaked);
+    assert_eq!(
+        (beans[0].level, beans[0].icon),
+        (CautionLevel::Danger, Icon::Beans)
+    );
+    let rice = of(Dish::WhiteRice);
+    assert!(rice.iter().any(|view| view.icon == Icon::Moon), "{rice:?}");
+    assert_eq!(rice.last().unwrap().level, CautionLevel::Note);
+    // A hot store is told of whatever is cooked.
+    assert!(
+        of(Dish::TeaWater)
+            .iter()
+            .any(|view| matches!(view.icon, Icon::Alight | Icon::HotHand))
+    );
+}
+
+#[test]
+fn the_column_says_what_the_store_can_do() {
+    let say = |sky| {
+        let cooker = cooker();
+        let evening = evening_on(&cooker, &under(sky), clock(NOW.0, NOW.1));
+        let boiling_c = evening.rig().boiling_c().unwrap();
+        in_english(|voice| column(voice, &cooker, &evening.store().unwrap(), boiling_c))
+    };
+    let (clear, dark) = (say(Sky::Clear), say(Sky::Dark));
+    assert!(clear.sentence.contains("L of water"), "{}", clear.sentence);
+    assert!(
+        dark.sentence.contains("can\u{2019}t boil"),
+        "{}",
+        dark.sentence
+    );
+    let (low, high) = clear.band.unwrap();
+    assert!(low < clear.now.at && clear.now.at < high && high <= clear.high);
+    assert_eq!(clear.melting, None);
+    let salt = Preset::NitrateInCeramicFibre.cooker(200.0, -13.5);
+    let evening = evening_on(&salt, &under(Sky::Clear), clock(NOW.0, NOW.1));
+    let view = in_english(|voice| column(voice, &salt, &evening.store().unwrap(), 91.0));
+    assert!(view.melting.is_some());
+}
+
+#[test]
+fn the_sun_is_told_of_through_the_day() {
+    let daylight = Daylight::Between {
+        rises: clock(5, 12),
+        sets: clock(17, 57),
+    };
+    let at = |hour, minute| {
+        let now = clock(hour, minute);
+        saying(Language::English, now, |voice| now_line(voice, daylight))
+    };
+    assert_eq!(at(4, 0), "Wednesday, 04:00 · sun from 05:10");
+    assert_eq!(at(17, 20), "Wednesday, 17:20 · sun until 17:55");
+    assert_eq!(at(18, 0), "Wednesday, 18:00 · the sun is down");
+}
+
+#[test]
+fn amounts_are_told_together() {
+    let say =
+        |dish, people| in_english(|voice| amounts(voice, dish, plan(dish, people).amounts_kg()));
+    assert_eq!(
+        say(Dish::WhiteRice, 5).replace('\u{A0}', " "),
+        "400 g white rice, 0.7 L water"
+    );
+    assert_eq!(say(Dish::Milk, 4).replace('\u{A0}', " "), "1.0 L milk");
+}
+
+/// Rice that went in at 18:30 and is asked about at `now`, after `seen` was told of it.
+fn clock_at(now: LocalTime, seen: Outcome) -> ClockView {
+    let mut told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    told.question.meal.outcome = seen;
+    saying(Language::English, now, |voice| {
+        running(voice, &told.question, Some(&told.answer))
+            .clock
+            .unwrap()
+    })
+}
+
+#[test]
+fn the_clock_of_a_meal_follows_what_is_seen() {
+    let told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    let (boils_at, ready_at) = (
+        told.answer.as_told.boils_at.unwrap(),
+        told.answer.as_told.ready_at.unwrap(),
+    );
+    let waits = clock_at(clock(18, 31), Outcome::default());
+    assert!(waits.headline.starts_with("boils about"), "{waits:?}");
+    assert!(waits.left.starts_with("in ") && 0.0 < waits.done && waits.done < 1.0);
+    let late = clock_at(boils_at.plus_s(60), Outcome::default());
+    assert_eq!(
+        (late.headline.as_str(), late.done),
+        ("should boil by now", 1.0)
+    );
+    let boiled = Outcome {
+        boiled_at: Some(boils_at.plus_s(60)),
+        ..Outcome::default()
+    };
+    let cooks = clock_at(boils_at.plus_s(120), boiled);
+    let moved = in_english(|voice| voice.about(ready_at.plus_s(60), Sure::Near));
+    assert_eq!(cooks.headline, format!("done {moved}"));
+    let done = Outcome {
+        done_at: Some(ready_at.plus_s(600)),
+        ..boiled
+    };
+    assert_eq!(clock_at(ready_at.plus_s(660), done).headline, "done");
+}
+
+#[test]
+fn a_meal_is_over_once_it_is_out_or_forgotten() {
+    let mut meal = told(Sky::Clear, plan(Dish::WhiteRice, 4)).question.meal;
+    assert!(!is_over(&meal, clock(19, 40)));
+    assert!(is_over(&meal, clock(21, 30)));
+    meal.out = Some(clock(19, 10));
+    assert!(is_over(&meal, clock(19, 10)));
 }

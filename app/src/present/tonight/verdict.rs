@@ -5,13 +5,13 @@ use model::journal::Meal;
 use model::local_time::LocalTime;
 use model::tonight::{Answer, Forecast, Verdict};
 
-use super::Voice;
+use super::{Voice, ended};
 use crate::components::{Fact, Icon, VerdictTone, VerdictView};
 use crate::i18n::format::Sure;
 use crate::i18n::refusal::refusal;
 use crate::state::refused::Refused;
 
-/// A pot that burns so long after the meal is no matter of this evening. [s]
+/// A pot that burns so long after the meal is no matter of this evening. \[s\]
 const BURNS_SOON_S: i64 = 2 * 3600;
 
 /// What was asked.
@@ -23,6 +23,8 @@ pub struct Question {
     pub put_in: LocalTime,
     /// Where water boils. [°C]
     pub boiling_c: f64,
+    /// How well the store's temperature is known.
+    pub store_sure: Sure,
     /// Whether the sky of that day was logged.
     pub sky_is_logged: bool,
 }
@@ -49,9 +51,9 @@ pub fn verdict(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Verdi
     let course = course(&answer.as_told, question.meal.eat_at);
     VerdictView {
         tone: tone(answer.verdict),
-        headline: headline(voice, answer.verdict, course).to_owned(),
+        headline: headline(voice, answer, course).to_owned(),
         figure: sureness(voice, question, answer.verdict, course).to_owned(),
-        sentence: sentence(voice, question, answer, course),
+        sentence: ended(sentence(voice, question, answer, course)),
         facts: facts(voice, question, answer, course),
     }
 }
@@ -99,9 +101,10 @@ fn tone(verdict: Verdict) -> VerdictTone {
     }
 }
 
-fn headline(voice: &Voice<'_>, verdict: Verdict, course: Course) -> &'static str {
+fn headline(voice: &Voice<'_>, answer: &Answer, course: Course) -> &'static str {
     let words = &voice.strings.tonight.verdict.headlines;
-    match (verdict, course) {
+    let may_boil = answer.in_favour.boils_at.is_some();
+    match (answer.verdict, course) {
         (Verdict::Yes, Course::Cooks) => words.will_be_done,
         (Verdict::Yes, _) => words.will_boil,
         (Verdict::Likely, Course::Cooks) => words.should_be_done,
@@ -114,6 +117,7 @@ fn headline(voice: &Voice<'_>, verdict: Verdict, course: Course) -> &'static str
         (Verdict::No, Course::Burns(_)) => words.boils_dry,
         (Verdict::No, Course::BoilsOnly | Course::Boils | Course::Cooks) => words.not_done,
         (Verdict::No, Course::BoilsLate(_)) => words.too_late,
+        (Verdict::No, Course::Cold) if may_boil => words.not_done,
         (Verdict::No, Course::Cold) => words.will_not_boil,
     }
 }
@@ -184,8 +188,13 @@ fn facts(voice: &Voice<'_>, question: &Question, answer: &Answer, course: Course
             },
         ));
     }
-    if matches!(course, Course::Boils | Course::Cooks | Course::BoilsOnly) {
-        facts.push(comes_out(voice, question, answer));
+    let burns_at = burns_at(answer, question.meal.eat_at);
+    match (course, burns_at) {
+        (Course::Boils | Course::Cooks, _) | (Course::BoilsOnly, Some(_)) => {
+            facts.push(comes_out(voice, question, burns_at));
+        }
+        // What is not done is not told to come out.
+        (Course::BoilsOnly | Course::BoilsLate(_) | Course::Burns(_) | Course::Cold, _) => {}
     }
     facts
 }
@@ -200,12 +209,16 @@ fn put_in(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Fact {
     } else {
         voice.formats.instant(put_in, voice.now.day())
     };
-    let latest = answer.latest_put_in.or(answer.latest_put_in_as_told);
+    let latest = answer
+        .latest_put_in
+        .or(answer.latest_put_in_as_told)
+        .map(|latest| Sure::Near.floor(latest))
+        .filter(|latest| put_in < *latest);
     Fact {
         label: words.put_in.to_owned(),
         value,
         detail: latest
-            .map(|latest| (words.at_the_latest)(&voice.time(Sure::Near.floor(latest), Sure::Known)))
+            .map(|latest| (words.at_the_latest)(&voice.time(latest, Sure::Known)))
             .unwrap_or_default(),
         icon: Some(Icon::Clock),
     }
@@ -218,7 +231,7 @@ fn happens(
     when: impl Fn(&Forecast) -> Option<LocalTime>,
 ) -> Option<(String, String)> {
     let words = &voice.strings.tonight.verdict.facts;
-    let at_the_earliest = |at: LocalTime| (words.at_the_earliest)(&voice.time(at, Sure::Rough));
+    let at_the_earliest = |at: LocalTime| (words.at_the_earliest)(&voice.time(at, Sure::Near));
     let (against, in_favour) = (when(&answer.against), when(&answer.in_favour));
     let Some(told) = when(&answer.as_told) else {
         return in_favour.map(|at| (at_the_earliest(at), String::new()));
@@ -232,10 +245,10 @@ fn happens(
     Some((estimate.at, detail))
 }
 
-fn comes_out(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Fact {
+fn comes_out(voice: &Voice<'_>, question: &Question, burns_at: Option<LocalTime>) -> Fact {
     let words = &voice.strings.tonight.verdict.facts;
     let eat_at = question.meal.eat_at;
-    match burns_at(answer, eat_at) {
+    match burns_at {
         Some(dry_at) => Fact {
             label: words.take_out.to_owned(),
             value: (words.or_it_burns)(&voice.time(dry_at, Sure::Known)),

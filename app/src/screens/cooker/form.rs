@@ -2,6 +2,9 @@
 //!
 //! The text stays as it was typed. What can't be taken is not applied, and said beside the field;
 //! it is tried again after every other change, since two fields may only be right together.
+//!
+//! A number passes through others while it is typed: 900 through 9 and 90. What could be taken on
+//! the way is taken back when the whole can't.
 
 use std::collections::BTreeMap;
 
@@ -66,6 +69,8 @@ pub(super) struct Form<K: FieldKey> {
     shell: Shell,
     subject: Memo<Option<K::Subject>>,
     typed: RwSignal<BTreeMap<K, Typed>>,
+    /// The field that is being typed into, and what it said before.
+    run: StoredValue<Option<(K, String)>>,
     apply: Callback<(K, String), Result<(), Fault>>,
 }
 
@@ -88,6 +93,7 @@ impl<K: FieldKey> Form<K> {
             shell,
             subject,
             typed: RwSignal::new(BTreeMap::new()),
+            run: StoredValue::new(None),
             apply,
         }
     }
@@ -153,6 +159,58 @@ impl<K: FieldKey> Form<K> {
         }
     }
 
+    /// Takes what was typed into a number so far.
+    fn type_in(self, key: K, text: String) {
+        let is_same_run = self
+            .run
+            .with_value(|run| run.as_ref().is_some_and(|(typed, _)| *typed == key));
+        if !is_same_run {
+            let before = untrack(|| self.held(key));
+            self.run.set_value(Some((key, before)));
+        }
+        self.input(key, text);
+        let is_refused = self
+            .typed
+            .with_untracked(|typed| typed.get(&key).is_some_and(|typed| typed.fault.is_some()));
+        if is_refused {
+            self.take_back(key);
+        }
+    }
+
+    /// The cooker again as it was before this field was typed into; the text stays.
+    fn take_back(self, key: K) {
+        let before = self
+            .run
+            .with_value(|run| run.clone().map(|(_, before)| before));
+        let formats = self.shell.words.formats().get_untracked();
+        if let Some(before) = before {
+            let is_held = self.subject.with_untracked(|subject| {
+                subject
+                    .as_ref()
+                    .is_none_or(|subject| key.says(subject, &before, &formats))
+            });
+            if !is_held {
+                // It could be before, and nothing else has changed since.
+                let _ = self.apply.run((key, before));
+            }
+        }
+    }
+
+    /// The field is left: what it says now is what it goes back to next time.
+    fn leave(self) {
+        self.run.set_value(None);
+    }
+
+    /// What is applied of the field, whatever is typed into it. Followed.
+    fn held(self, key: K) -> String {
+        let formats = self.shell.words.formats().get();
+        self.subject.with(|subject| {
+            subject
+                .as_ref()
+                .map_or_else(String::new, |subject| key.text(subject, &formats))
+        })
+    }
+
     fn try_again(self) {
         let waiting: Vec<(K, String)> = self.typed.with_untracked(|typed| {
             let refused = typed.iter().filter(|(_, typed)| typed.fault.is_some());
@@ -177,6 +235,8 @@ impl<K: FieldKey> Form<K> {
                 .map(|subject| key.stepped(subject, &typed, direction, &formats))
         });
         if let Some(text) = text {
+            // Each press is a whole answer.
+            self.leave();
             self.input(key, text);
         }
     }
@@ -197,14 +257,16 @@ impl<K: FieldKey> Form<K> {
             hint: hint.to_owned(),
         };
         view! {
-            <NumberField
-                text
-                value=self.value(key)
-                on_input=move |text: String| self.input(key, text)
-                on_step=move |direction: i32| self.step(key, direction)
-                error=self.error(key)
-                test
-            />
+            <div on:focusout=move |_| self.leave()>
+                <NumberField
+                    text
+                    value=self.value(key)
+                    on_input=move |text: String| self.type_in(key, text)
+                    on_step=move |direction: i32| self.step(key, direction)
+                    error=self.error(key)
+                    test
+                />
+            </div>
         }
         .into_any()
     }

@@ -19,7 +19,7 @@ pub(super) fn Cookers() -> impl IntoView {
     });
     view! {
         <Panel heading=words.text(|strings| strings.cooker.list.heading) test="cookers">
-            <ul class="plain-list">
+            <ul class="cooker-list">
                 <For each=move || ids.get() key=|id| *id let:id>
                     <li>
                         <Line id />

@@ -31,15 +31,13 @@ pub(super) fn UseThis(id: CookerId) -> impl IntoView {
     let on_press = move |()| refused.set(shell.dispatch.run(Action::UseCooker(id)).err());
     view! {
         <Show when=move || in_use.get() != Some(id)>
-            <div class="row">
-                <Button
-                    label=shell.words.text(|strings| strings.cooker.list.use_this)
-                    icon=Icon::Tick
-                    tone=Tone::Primary
-                    on_press=on_press
-                    test="use-cooker"
-                />
-            </div>
+            <Button
+                label=shell.words.text(|strings| strings.cooker.list.use_this)
+                icon=Icon::Tick
+                tone=Tone::Primary
+                on_press=on_press
+                test="use-cooker"
+            />
             <Refusal error=said(shell, refused) />
         </Show>
     }

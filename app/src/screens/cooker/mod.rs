@@ -50,8 +50,17 @@ fn All() -> impl IntoView {
             <RoomHeader title=words.text(|strings| strings.cooker.title) line />
             <div class="screen__body">
                 <Cookers />
-                {move || in_use.get().map(|id| view! { <CookerPage id /> })}
-                <WhereWeCook />
+                {move || {
+                    in_use
+                        .get()
+                        .map(|id| {
+                            view! {
+                                <CookerPage id>
+                                    <WhereWeCook />
+                                </CookerPage>
+                            }
+                        })
+                }}
             </div>
         </div>
     }
@@ -109,8 +118,9 @@ fn One(id: CookerId) -> impl IntoView {
                         }
                     }
                 >
-                    <CookerPage id />
-                    <WhereWeCook />
+                    <CookerPage id>
+                        <WhereWeCook />
+                    </CookerPage>
                 </Show>
             </div>
         </div>

@@ -10,8 +10,9 @@ use super::limits::{Limiting, Taking};
 use super::manage::{Manage, UseThis};
 use super::parts::Parts;
 use super::plots::Plots;
-use crate::components::{Caution, Fold, Panel};
+use crate::components::{ActionDock, Caution, Fold, Panel};
 use crate::present::cooker::cautions::cautions;
+use crate::present::cooker::facts::in_short;
 use crate::present::cooker::fault::build_of;
 use crate::shell::{Shell, use_shell};
 use crate::state::ids::CookerId;
@@ -19,9 +20,13 @@ use crate::state::ids::CookerId;
 /// What follows from a cooker as far as it is worked out at once; none where it is gone.
 pub(super) type Outcome = Option<Result<Figures, TonightError>>;
 
-/// The page: what follows, what limits, what to mind, the parts.
+/// The page: what follows, what limits, what to mind, the parts; in sight, the whole in one line.
 #[component]
-pub(super) fn CookerPage(id: CookerId) -> impl IntoView {
+pub(super) fn CookerPage(
+    id: CookerId,
+    /// What stands under it.
+    children: Children,
+) -> impl IntoView {
     let Shell { store, clock, .. } = use_shell();
     let site = site(store);
     let cooker = store.read(move |document| document.cooker(id).map(|owned| owned.cooker.clone()));
@@ -39,7 +44,6 @@ pub(super) fn CookerPage(id: CookerId) -> impl IntoView {
         Some(Figures::new(&site, &cooker))
     });
     view! {
-        <UseThis id />
         <Follows outcome>
             <Limiting subject />
             <Taking subject />
@@ -48,6 +52,34 @@ pub(super) fn CookerPage(id: CookerId) -> impl IntoView {
         <Minded subject />
         <Parts id cooker />
         <Manage id />
+        {children()}
+        <ActionDock>
+            <InShort outcome />
+            <UseThis id />
+        </ActionDock>
+    }
+}
+
+/// What follows in one line, in sight while the parts are changed.
+#[component]
+fn InShort(outcome: Memo<Outcome>) -> impl IntoView {
+    let words = use_shell().words;
+    let line = Memo::new(move |_| {
+        let (strings, formats) = (words.strings(), words.formats().get());
+        outcome.with(|outcome| match outcome {
+            Some(Ok(figures)) => Some(in_short(strings, &formats, figures)),
+            _ => None,
+        })
+    });
+    let is_there = Memo::new(move |_| line.with(Option::is_some));
+    view! {
+        <Show when=move || is_there.get()>
+            <div class="in-short">
+                <p class="in-short__line" aria-live="polite" data-test="cooker-in-short">
+                    {move || line.get()}
+                </p>
+            </div>
+        </Show>
     }
 }
 

@@ -8,7 +8,7 @@ use super::form::{FieldKey, Form, Text, site};
 use super::jacket::JacketParts;
 use crate::components::{Fold, Icon, Panel};
 use crate::i18n::format::Formats;
-use crate::present::cooker::fault::check;
+use crate::present::cooker::fault::check_change;
 use crate::present::cooker::list::panels_w;
 use crate::present::cooker::measure::Number;
 use crate::present::cooker::parts::{self, Key, Spare, options};
@@ -92,7 +92,7 @@ pub(super) fn Parts(id: CookerId, cooker: Memo<Option<Cooker>>) -> impl IntoView
         if next == former {
             return Ok(());
         }
-        check(&site, &next)?;
+        check_change(&site, &former, &next)?;
         spares.remember(&next);
         dispatch.run(Action::ChangeCooker {
             id,

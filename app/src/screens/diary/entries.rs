@@ -172,9 +172,11 @@ pub(super) fn ErasedLately(scene: Scene) -> impl IntoView {
         view! { <ul class="diary-erased">{lines}</ul> }.into_any()
     };
     view! {
+        <div class="diary-gone">
         <Fold summary=words.text(|strings| strings.diary.erased_heading) test="erased">
             {rows}
             {move || wrong.get().map(|wrong| view! { <p class="field__error" role="alert">{wrong}</p> })}
         </Fold>
+        </div>
     }
 }

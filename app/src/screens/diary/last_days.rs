@@ -15,6 +15,9 @@ use crate::state::route::Route;
 /// worked out.
 const AFTER_ANSWER: Duration = Duration::from_millis(60);
 
+/// And while taps follow one another, it waits for the last of them.
+const AFTER_TAPS: Duration = Duration::from_millis(500);
+
 impl Scene {
     /// What is known of the last days, not followed.
     fn last_days(&self) -> Option<Vec<DayFigures>> {
@@ -31,10 +34,11 @@ impl Scene {
         let figures = |n_back: i32| {
             let day = today.plus(-n_back);
             let is_told = skies.contains_key(&day);
+            let evening = Some(evening_of(&weather, day)).filter(|evening| *evening <= now);
             DayFigures {
                 day,
                 full_sun_h: weather.day_full_sun_h(day).filter(|_| is_told),
-                store_c: store_at(points, evening_of(&weather, day).min(now)),
+                store_c: evening.and_then(|evening| store_at(points, evening)),
             }
         };
         Some((0..N_DAYS).rev().map(figures).collect())
@@ -50,27 +54,23 @@ pub(super) fn LastDays(scene: Scene) -> impl IntoView {
         let in_use = document.in_use;
         (in_use, in_use.map(|id| document.journal(id)))
     });
-    let is_planned = StoredValue::new(false);
+    let n_changes = StoredValue::new(0_u32);
     Effect::new(move || {
         known.track();
         scene.rig.track();
         shell.clock.now().track();
-        if is_planned.get_value() {
-            return;
-        }
-        is_planned.set_value(true);
+        let change = n_changes.get_value().wrapping_add(1);
+        n_changes.set_value(change);
+        let is_first = figures.with_untracked(Vec::is_empty);
         set_timeout(
             move || {
                 // The screen may be gone by now, and its signals with it.
-                let is_gone = is_planned.try_update_value(|it| *it = false).is_none();
-                if is_gone {
-                    return;
-                }
-                if let Some(days) = scene.last_days() {
+                let is_last = n_changes.try_get_value() == Some(change);
+                if let Some(days) = is_last.then(|| scene.last_days()).flatten() {
                     figures.try_set(days);
                 }
             },
-            AFTER_ANSWER,
+            if is_first { AFTER_ANSWER } else { AFTER_TAPS },
         );
     });
     let view = Memo::new(move |_| {

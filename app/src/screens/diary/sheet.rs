@@ -15,7 +15,7 @@ use crate::present::tonight::Voice;
 use crate::present::tonight::plan::{dishes, key_of, lids, pot_sizes, row_of};
 use crate::present::typed::{Mistake, Steps, stepped};
 use crate::shell::toasts::ToastAbout;
-use crate::state::action::{Action, Done};
+use crate::state::action::{Action, Done, check_entry};
 use crate::state::ids::EntryId;
 use crate::state::limits;
 use crate::state::refused::Field;
@@ -47,11 +47,13 @@ impl Scene {
     /// What is wrong with a field now.
     fn wrong(&self, field: Field) -> Option<String> {
         let formats = self.shell.words.formats().get();
+        let now = self.shell.clock.now().get();
         let mistake = self.form.with(|form| {
             let form = form.as_ref()?;
-            let mistake = match form.refused {
-                Some(refused) => Mistake::from(refused),
-                None => form.draft.read(&formats).err()?,
+            let mistake = match (form.refused, form.draft.read(&formats)) {
+                (Some(refused), _) => Mistake::from(refused),
+                (None, Err(mistake)) => mistake,
+                (None, Ok((at, what))) => check_entry(at, &what, now).err()?.into(),
             };
             let is_silent = mistake.is_empty_field() && !form.is_tried;
             (!is_silent && form.draft.place_of(&mistake) == field).then_some(mistake)

@@ -1,15 +1,22 @@
 //! The sun of the day: one tap for a whole day, or one an hour.
 
+use std::ops::Range;
+
 use leptos::prelude::*;
+use model::local_time::Day;
 use model::sun::{DayLog, Sky};
 
 use super::scene::{Scene, say, say_refused};
-use crate::components::{Button, Fold, Glyph, Icon, NumberField, NumberFieldText, Panel, SunHours};
+use crate::components::{
+    Button, Fold, Icon, NumberField, NumberFieldText, Panel, SkyPick, SkyRow, SunHours,
+};
 use crate::i18n::refusal::parse_refusal;
 use crate::present::diary::sun::{
-    SUN_HOUR_STEPS, all_day, cells, comes_to, is_all_day, key, possible_h, tapped,
+    SUN_HOUR_STEPS, all_day, cells, comes_to, drawn, is_all_day, is_to_come, is_worth_undoing,
+    possible_h, tapped, told_at_once,
 };
 use crate::present::typed::stepped;
+use crate::shell::toasts::ToastAbout;
 use crate::state::action::Action;
 use crate::state::parse;
 use crate::state::refused::Refused;
@@ -32,13 +39,30 @@ impl Scene {
             None if self.log.get_untracked().is_none() => return Ok(()),
             None => Action::EraseSky(day),
         };
-        self.shell.dispatch.run(action).map(|_| ())
+        let before = self.log.get_untracked();
+        self.shell.dispatch.run(action)?;
+        if let Some(before) = before.filter(|before| is_worth_undoing(Some(before), log.as_ref())) {
+            let undo = Action::SetSky {
+                day,
+                log: before,
+                possible_h,
+            };
+            self.shell.toasts.show(ToastAbout::Noted, Some(undo));
+        }
+        Ok(())
     }
 
     /// The same where nothing was typed that could be refused.
     fn tap_sky(&self, log: Option<DayLog>) {
         // Only a day to come is refused here, and none is shown.
         let _ = self.set_sky(log);
+    }
+
+    /// The hours that a word for the whole day is about.
+    fn told_at_once(&self) -> Range<usize> {
+        let (day, now) = (self.day.get(), self.shell.clock.now().get());
+        self.daylight
+            .with(|daylight| told_at_once(daylight, day, now))
     }
 }
 
@@ -57,9 +81,14 @@ pub(super) fn DaySun(scene: Scene) -> impl IntoView {
     let heat_j = Memo::new(move |_| scene.heat_j());
     let line = Signal::derive(move || {
         say(shell, |voice| {
-            scene
-                .log
-                .with(|log| comes_to(voice, log.as_ref(), heat_j.get()))
+            let day = scene.day.get();
+            scene.log.with(|log| {
+                let log = log.as_ref();
+                let is_to_come = scene
+                    .daylight
+                    .with(|daylight| is_to_come(log, day, daylight, voice.now));
+                comes_to(voice, log, heat_j.get(), is_to_come)
+            })
         })
     });
     let is_told = Memo::new(move |_| scene.log.with(Option::is_some));
@@ -116,62 +145,61 @@ fn Told(scene: Scene) -> impl IntoView {
         <SunHours
             label=words.text(|strings| strings.diary.hours_label)
             hours
-            skies=Signal::derive(move || key(words.strings()))
+            skies=vec![]
             on_tap=Callback::new(on_tap)
             test="sun-hours"
         />
-        <AsNumber scene />
+        {move || view! { <AsNumber scene day=scene.day.get() /> }}
     }
 }
 
-fn whole_day_test(sky: Sky) -> (&'static str, Icon) {
+fn whole_day_test(sky: Sky) -> &'static str {
     match sky {
-        Sky::Clear => ("day-clear", Icon::SunClear),
-        Sky::Thin => ("day-thin", Icon::SunHaze),
-        Sky::Patchy => ("day-patchy", Icon::SunBroken),
-        Sky::Grey => ("day-grey", Icon::Overcast),
-        Sky::Dark => ("day-dark", Icon::Rain),
+        Sky::Clear => "day-clear",
+        Sky::Thin => "day-thin",
+        Sky::Patchy => "day-patchy",
+        Sky::Grey => "day-grey",
+        Sky::Dark => "day-dark",
     }
 }
 
-/// A button for each sky.
+/// A button for each sky, which tells what the drawings of the hours mean as well.
 #[component]
 fn WholeDay(scene: Scene) -> impl IntoView {
-    let words = scene.shell.words;
-    let button = move |sky: Sky| {
-        let (test, icon) = whole_day_test(sky);
-        let pressed = move || {
-            let is_so = scene.log.with(|log| {
-                scene
-                    .daylight
-                    .with(|daylight| is_all_day(log.as_ref(), sky, daylight))
-            });
-            if is_so { "true" } else { "false" }
+    let shell = scene.shell;
+    let words = shell.words;
+    let hours = Memo::new(move |_| scene.told_at_once());
+    let skies = Signal::derive(move || {
+        let name = words.strings().tables.sky;
+        let hours = hours.get();
+        scene.log.with(|log| {
+            let pick = |sky: Sky| SkyPick {
+                sky: drawn(Some(sky)),
+                label: name(sky).to_owned(),
+                picked: is_all_day(log.as_ref(), sky, &hours),
+                test: whole_day_test(sky),
+            };
+            Sky::ALL.map(pick).to_vec()
+        })
+    });
+    let label = Signal::derive(move || {
+        let words = &words.strings().diary;
+        let is_whole = hours.get() == scene.daylight.get();
+        let label = if is_whole {
+            words.whole_day
+        } else {
+            words.so_far
         };
-        let on_press = move |_| {
-            let daylight = scene.daylight.get_untracked();
-            scene.tap_sky(Some(all_day(sky, &daylight)));
-        };
-        view! {
-            <button
-                type="button"
-                class="diary-sky"
-                data-test=test
-                aria-pressed=pressed
-                on:click=on_press
-            >
-                <Glyph icon />
-                <span>{move || (words.strings().tables.sky)(sky)}</span>
-            </button>
+        label.to_owned()
+    });
+    let on_pick = move |place: usize| {
+        let log = scene.log.get_untracked();
+        if let Some(sky) = Sky::ALL.get(place) {
+            let hours = hours.get_untracked();
+            scene.tap_sky(Some(all_day(log.as_ref(), *sky, &hours)));
         }
     };
-    let label = words.text(|strings| strings.diary.whole_day);
-    view! {
-        <div class="diary-whole" role="group" aria-label=move || label.get()>
-            <p class="field__label" aria-hidden="true">{move || label.get()}</p>
-            <div class="diary-skies">{Sky::ALL.map(button).collect_view()}</div>
-        </div>
-    }
+    view! { <SkyRow label skies on_pick=Callback::new(on_pick) test="whole-day" /> }
 }
 
 /// What was typed as a number of hours, and what is wrong with it.
@@ -185,22 +213,12 @@ struct Typed {
 
 /// A number of hours for the whole day, for those who count them.
 #[component]
-fn AsNumber(scene: Scene) -> impl IntoView {
+fn AsNumber(scene: Scene, day: Day) -> impl IntoView {
     let shell = scene.shell;
     let strings = untrack(|| shell.words.strings());
     let words = &strings.diary;
     let typed = RwSignal::new(None::<Typed>);
-    let day = Memo::new(move |before: Option<&_>| {
-        let day = scene.day.get();
-        if before.is_some_and(|before| *before != day) {
-            typed.set(None);
-        }
-        day
-    });
-    let kept = move || {
-        day.track();
-        typed.get().filter(|typed| typed.stood == scene.log.get())
-    };
+    let kept = move || typed.get().filter(|typed| typed.stood == scene.log.get());
     let value = Signal::derive(move || match (kept(), scene.log.get()) {
         (Some(typed), _) => typed.text,
         (None, Some(DayLog::SunHours(hours))) => shell
@@ -231,7 +249,7 @@ fn AsNumber(scene: Scene) -> impl IntoView {
     };
     let possible = untrack(|| {
         let place = scene.place.get()?;
-        let hours = possible_h(&place, scene.day.get())?;
+        let hours = possible_h(&place, day)?;
         let formats = shell.words.formats();
         Some(formats.with(|formats| (words.possible)(&formats.sun_hours(hours))))
     });

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::components::{Button, Icon, Panel, StatusLine, StatusTone, Tone};
+use crate::components::{ActionDock, Button, Icon, Panel, StatusLine, StatusTone, Tone};
 use crate::screens::more::Page;
 use crate::shell::use_shell;
 use crate::state::document::Whose;
@@ -77,6 +77,8 @@ pub(super) fn ExamplePage() -> impl IntoView {
             </Panel>
             <Panel heading=words.text(|strings| strings.more.day.title)>
                 <p>{move || what.get()}</p>
+            </Panel>
+            <ActionDock>
                 <Button
                     label=words.text(|strings| strings.more.day.start)
                     icon=Icon::SunClear
@@ -84,7 +86,7 @@ pub(super) fn ExamplePage() -> impl IntoView {
                     on_press=tell
                     test="day-start"
                 />
-            </Panel>
+            </ActionDock>
         </Page>
     }
 }

@@ -90,7 +90,7 @@ pub(super) fn SettingsPage() -> impl IntoView {
 
     view! {
         <Page title=|strings| strings.more.settings>
-            <div class="panel">
+            <div class="panel stack">
                 <Choice
                     label=words.text(|strings| strings.more.language)
                     options=languages

@@ -69,19 +69,12 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
 #[component]
 pub(super) fn Care(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
-    let store_c = Memo::new(move |_| {
-        let store = shell.estimates.store_now().get().and_then(Result::ok);
-        // What is told changes with the shown degrees only.
-        store.map_or(20.0, |store| (store.store_c / 5.0).round() * 5.0)
-    });
     let dish = Memo::new(move |_| scene.plan.with(|plan| plan.dish));
     let views = Memo::new(move |_| {
+        let store = shell.estimates.store_now().get()?.ok()?;
         scene.cooker.with(|cooker| {
-            cooker.as_ref().map_or_else(Vec::new, |cooker| {
-                say(shell, |voice| {
-                    care(voice, dish.get(), cooker, store_c.get())
-                })
-            })
+            let cooker = cooker.as_ref()?;
+            Some(say(shell, |voice| care(voice, dish.get(), cooker, &store)))
         })
     });
     let line = |view: CareView| {
@@ -95,7 +88,7 @@ pub(super) fn Care(scene: Scene) -> impl IntoView {
     };
     let words = shell.words;
     move || {
-        let mut first = views.get();
+        let mut first = views.get().unwrap_or_default();
         if first.is_empty() {
             return None;
         }

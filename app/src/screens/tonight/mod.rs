@@ -5,7 +5,10 @@
     reason = "the component macro wraps each part in a function that is not exported"
 )]
 
+mod after;
+mod amounts;
 mod answers;
+mod details;
 mod fields;
 mod planner;
 mod quantity;

@@ -47,7 +47,8 @@ pub(super) fn LogReading() -> impl IntoView {
         let what = What::Reading {
             store_c: degrees.to_c(typed),
         };
-        let at = shell.clock.now_untracked();
+        // To the minute, like the evening that it is to change.
+        let at = shell.clock.now().get_untracked();
         match shell.dispatch.run(Action::AddEntry { at, what }) {
             Ok(done) => {
                 text.set(String::new());

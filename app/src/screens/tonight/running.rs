@@ -5,31 +5,32 @@ use model::journal::{Meal, What};
 use model::local_time::LocalTime;
 use model::tonight::Answer;
 
-use super::fields::TimeOfDayField;
+use super::after::After;
 use super::scene::say;
 use super::store::StoreNow;
 use crate::chart::{HeatBar, LineChart};
 use crate::components::{ActionDock, Button, ClockLine, Icon, Panel, Tone};
+use crate::i18n::format::Sure;
 use crate::i18n::refusal::refusal;
 use crate::i18n::strings::Strings;
 use crate::present::tonight::course::course;
 use crate::present::tonight::heat::heat;
 use crate::present::tonight::running::{self as present, RunningView};
+use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::Question;
 use crate::shell::toasts::ToastAbout;
 use crate::shell::{Shell, use_shell};
 use crate::state::action::{Action, Seen};
 use crate::state::document::Entry;
 use crate::state::ids::EntryId;
-use crate::state::plan::TimeOfDay;
 use crate::state::refused::Refused;
 
 /// The meal and what is known of it. Copies stand for the same one.
 #[derive(Clone, Copy)]
-struct Scene {
-    shell: Shell,
+pub(super) struct Scene {
+    pub(super) shell: Shell,
     id: EntryId,
-    meal: Memo<Option<(LocalTime, Meal)>>,
+    pub(super) meal: Memo<Option<(LocalTime, Meal)>>,
     asked: Memo<Option<(Question, Option<Answer>)>>,
     wrong: RwSignal<Option<Refused>>,
 }
@@ -49,8 +50,12 @@ impl Scene {
                 .as_ref()
                 .and_then(|evening| evening.rig().boiling_c().ok())
                 .unwrap_or(100.0);
-            let answer = evening.and_then(|evening| evening.ask(&meal, put_in).ok());
+            let answer = evening
+                .as_ref()
+                .and_then(|evening| evening.ask(&meal, put_in).ok());
+            let store = evening.as_ref().and_then(|evening| evening.store().ok());
             let question = Question {
+                store_sure: store.as_ref().map_or(Sure::Rough, store_sure),
                 meal,
                 put_in,
                 boiling_c,
@@ -68,7 +73,7 @@ impl Scene {
     }
 
     /// Tells what was seen, with the way to take it back.
-    fn see(&self, seen: Seen) {
+    pub(super) fn see(&self, seen: Seen) {
         let before = self
             .shell
             .store
@@ -89,7 +94,7 @@ impl Scene {
         self.see(seen(self.shell.clock.now_untracked()));
     }
 
-    fn text(&self, pick: fn(&Strings) -> &'static str) -> Signal<String> {
+    pub(super) fn text(&self, pick: fn(&Strings) -> &'static str) -> Signal<String> {
         self.shell.words.text(pick)
     }
 }
@@ -121,7 +126,7 @@ pub(super) fn Running(id: EntryId) -> impl IntoView {
 
 /// What was refused, said once.
 #[component]
-fn Wrong(scene: Scene) -> impl IntoView {
+pub(super) fn Wrong(scene: Scene) -> impl IntoView {
     move || {
         scene.wrong.get().map(|wrong| {
             let said = say(scene.shell, |voice| {
@@ -336,150 +341,5 @@ fn Plots(scene: Scene) -> impl IntoView {
                 <HeatBar view=bar test="heat-bar" />
             </Panel>
         })
-    }
-}
-
-/// The questions once the meal is over.
-#[component]
-fn After(scene: Scene) -> impl IntoView {
-    let shell = scene.shell;
-    let meal = scene.meal;
-    let heading = Signal::derive(move || {
-        meal.with(|meal| {
-            meal.as_ref()
-                .map(|(_, meal)| say(shell, |voice| present::after_heading(voice, meal)))
-        })
-        .unwrap_or_default()
-    });
-    let answered = Memo::new(move |_| {
-        meal.with(|meal| {
-            meal.as_ref()
-                .map(|(_, meal)| say(shell, |voice| present::answered(voice, meal)))
-        })
-        .unwrap_or_default()
-    });
-    let open =
-        Memo::new(move |_| meal.with(|meal| meal.as_ref().map(|(_, meal)| present::open(meal))));
-    let close = move |()| {
-        // To put a meal away is never refused.
-        let _ = shell.dispatch.run(Action::CloseMeal);
-    };
-    let questions = move || {
-        open.get().map(|open| {
-            let boiled = open.boiled.then(|| {
-                view! {
-                    <TimeQuestion
-                        scene
-                        label=scene.text(|strings| strings.tonight.running.when_boiled)
-                        seen=Seen::BoiledAt
-                        test="boiled-at"
-                    />
-                    <DidNotBoil scene />
-                }
-            });
-            let done = open.done.then(|| {
-                view! {
-                    <TimeQuestion
-                        scene
-                        label=scene.text(|strings| strings.tonight.running.when_done)
-                        seen=Seen::DoneAt
-                        test="done-at"
-                    />
-                }
-            });
-            let out = open.out.then(|| {
-                view! {
-                    <TimeQuestion
-                        scene
-                        label=scene.text(|strings| strings.tonight.running.when_out)
-                        seen=Seen::TakenOutAt
-                        test="out-at"
-                    />
-                }
-            });
-            view! { <div class="stack">{boiled} {done} {out}</div> }
-        })
-    };
-    view! {
-        <Panel heading test="after-meal">
-            {move || answered.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
-            <p class="aside">{scene.text(|strings| strings.tonight.running.after_why)}</p>
-            {questions}
-            <Wrong scene />
-        </Panel>
-        <ActionDock>
-            <Button
-                label=scene.text(|strings| strings.tonight.running.plan_next)
-                on_press=Callback::new(close)
-                tone=Tone::Primary
-                icon=Icon::Tonight
-                test="plan-next"
-            />
-        </ActionDock>
-    }
-}
-
-/// It did not boil, by the time it came out.
-#[component]
-fn DidNotBoil(scene: Scene) -> impl IntoView {
-    let is_open = Memo::new(move |_| {
-        scene.meal.with(|meal| {
-            meal.as_ref()
-                .is_some_and(|(_, meal)| meal.outcome.not_boiled_by.is_none())
-        })
-    });
-    let press = move |()| {
-        let now = scene.shell.clock.now_untracked();
-        let by = scene
-            .meal
-            .with_untracked(|meal| meal.as_ref().map(|(_, meal)| meal.leaves_at()));
-        scene.see(Seen::NotBoiledBy(by.unwrap_or(now).min(now)));
-    };
-    move || {
-        is_open.get().then(|| {
-            view! {
-                <Button
-                    label=scene.text(|strings| strings.tonight.running.did_not_boil)
-                    on_press=Callback::new(press)
-                    icon=Icon::PotCold
-                    test="did-not-boil"
-                />
-            }
-        })
-    }
-}
-
-/// A time that can be told afterwards, kept by its button.
-#[component]
-fn TimeQuestion(
-    scene: Scene,
-    #[prop(into)] label: Signal<String>,
-    seen: fn(LocalTime) -> Seen,
-    test: &'static str,
-) -> impl IntoView {
-    let time = RwSignal::new(None::<TimeOfDay>);
-    let keep = move |()| {
-        let put_in = scene
-            .meal
-            .with_untracked(|meal| meal.as_ref().map(|(at, _)| *at));
-        if let (Some(time), Some(put_in)) = (time.get_untracked(), put_in) {
-            scene.see(seen(time.after(put_in.plus_s(-60))));
-        }
-    };
-    view! {
-        <div class="tonight-time">
-            <TimeOfDayField
-                label
-                current=time
-                apply=Callback::new(move |told| time.set(Some(told)))
-                test
-            />
-            <Button
-                label=scene.text(|strings| strings.tonight.running.keep)
-                on_press=Callback::new(keep)
-                disabled=Signal::derive(move || time.get().is_none())
-                icon=Icon::Keep
-            />
-        </div>
     }
 }

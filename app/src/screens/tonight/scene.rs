@@ -7,6 +7,7 @@ use model::tonight::{Answer, Verdict};
 
 use crate::present::tonight::Voice;
 use crate::present::tonight::help::{HelpView, help, that_fits};
+use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::Question;
 use crate::shell::Shell;
 use crate::shell::estimates::SharedEvening;
@@ -147,7 +148,11 @@ impl Scenery {
             let meal = plan.meal(usual, self.air_c.get(), now);
             (meal, plan.put_in_at(now))
         });
+        let Ok(store) = evening.store() else {
+            return Asked::NoEstimate;
+        };
         let question = Question {
+            store_sure: store_sure(&store),
             // The evening hangs on the skies too, so this is looked up anew when they change.
             sky_is_logged: self
                 .shell

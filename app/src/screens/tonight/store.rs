@@ -1,6 +1,7 @@
 //! The store now, what it can do, and how to tell it better.
 
 use leptos::prelude::*;
+use model::sun::Daylight;
 use model::tonight::Doubt;
 
 use super::reading::LogReading;
@@ -44,9 +45,23 @@ pub(super) fn StoreNow() -> impl IntoView {
 #[component]
 fn SunNudge(shell: Shell) -> impl IntoView {
     let now = shell.clock.now();
+    let place = shell
+        .store
+        .read(|document| document.household.as_ref().map(|household| household.place));
     let doubt = Memo::new(move |_| {
         let evening = shell.estimates.evening().get()?.ok()?;
-        let today = now.get().day();
+        let now = now.get();
+        let today = now.day();
+        // Before the sun is up there is nothing to log.
+        let daylight = Daylight::of(&place.get()?, today).ok()?;
+        let is_day = match daylight {
+            Daylight::Between { rises, .. } => rises < now,
+            Daylight::AllDay => true,
+            Daylight::NotAtAll => false,
+        };
+        if !is_day {
+            return None;
+        }
         evening.doubts().iter().copied().find(|doubt| {
             matches!(doubt, Doubt::NothingLogged) || *doubt == Doubt::SkyNotLogged(today)
         })

@@ -2,7 +2,7 @@
 
 mod check;
 
-pub(super) use check::check_meal;
+pub(super) use check::{check as check_entry, check_meal};
 
 use model::journal::{Meal, What};
 use model::local_time::{Day, LocalTime};
@@ -21,7 +21,7 @@ pub(super) fn add(
     what: What,
     now: LocalTime,
 ) -> Result<Done, Refused> {
-    check::check(at, &what, now)?;
+    check_entry(at, &what, now)?;
     push(document, at, what).map(Done::AddedEntry)
 }
 
@@ -32,7 +32,7 @@ pub(super) fn change(
     what: What,
     now: LocalTime,
 ) -> Result<Done, Refused> {
-    check::check(at, &what, now)?;
+    check_entry(at, &what, now)?;
     let place = place_of(document, id)?;
     if !matches!(what, What::Meal(_)) && document.running == Some(id) {
         document.running = None;
@@ -68,7 +68,7 @@ pub(super) fn start_meal(
     now: LocalTime,
 ) -> Result<Done, Refused> {
     let what = What::Meal(meal);
-    check::check(at, &what, now)?;
+    check_entry(at, &what, now)?;
     if let Some(running) = document.running_meal()
         && let What::Meal(meal) = &running.what
         && at < meal.leaves_at()

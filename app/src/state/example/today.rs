@@ -1,21 +1,22 @@
 //! The example's today as it happens: what the household does, and how far the evening has come.
 
 use model::cooker::Cooker;
-use model::dish::Dish;
 use model::journal::{Journal, Meal, Outcome, What};
 use model::local_time::{Day, LocalTime};
-use model::pot::Lid;
 use model::sun::Sky;
 use model::tonight::{Evening, Forecast, Site};
 
 use crate::state::action::{Action, Seen};
 use crate::state::document::{Document, Entry};
-use crate::state::example::{PLAN_EAT, PLAN_PUT_IN, hour_of, log_today, sky_of_today};
+use crate::state::example::{PLAN_PUT_IN, hour_of, log_today, plan, sky_of_today};
 
 /// When the told day begins: first light. [h]
 const FROM_H: i64 = 6;
 /// When it ends: the pot is eaten and washed. [h]
 const UNTIL_H: i64 = 22;
+
+/// Temperature of the household's water. Common practice, no source. [°C]
+const WATER_C: f64 = 20.0;
 
 /// How far the told day has come.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -37,6 +38,17 @@ pub fn span_of(today: Day) -> (LocalTime, LocalTime) {
     (today.at_s(FROM_H * 3600), today.at_s(UNTIL_H * 3600))
 }
 
+/// Time that goes by at once where the day is told in half a minute, from a moment on. Most of what
+/// there is to see is seen of the pot. [s]
+pub fn pace_s(phase: Phase, at: LocalTime) -> i64 {
+    let to_pot_s = PLAN_PUT_IN.on(at.day()).since_s(at);
+    match phase {
+        Phase::PotIn | Phase::Boils => 120,
+        Phase::Sun(_) | Phase::Evening if 0 < to_pot_s => to_pot_s.min(1200),
+        Phase::Sun(_) | Phase::Evening | Phase::Done => 1800,
+    }
+}
+
 /// What the household does after one moment, up to and with another of the same day.
 ///
 /// What it sees of its pot is what the model forecasts for it, as the figures stand.
@@ -51,7 +63,8 @@ pub fn due(document: &Document, after: LocalTime, until: LocalTime) -> Vec<Actio
     }
     let put_in = PLAN_PUT_IN.on(today);
     if is_due(put_in) && document.running.is_none() {
-        actions.extend(meal_of(document, today).map(|meal| Action::StartMeal { at: put_in, meal }));
+        actions
+            .extend(meal_of(document, put_in).map(|meal| Action::StartMeal { at: put_in, meal }));
     }
     if let Some(running) = document.running_meal() {
         actions.extend(seen_of(document, running, until));
@@ -77,21 +90,10 @@ pub fn phase(document: &Document, at: LocalTime) -> Phase {
     }
 }
 
-/// The meal that the example's plan stands for.
-fn meal_of(document: &Document, today: Day) -> Option<Meal> {
-    let dish = Dish::Lentils;
-    let food_kg = f64::from(document.household.as_ref()?.people) * dish.props().portion_kg.value;
-    Some(Meal {
-        dish,
-        food_kg,
-        water_kg: food_kg * dish.props().water_per_food.value,
-        start_c: 20.0,
-        pot: document.cooker_in_use()?.cooker.pot,
-        lid: Lid::On,
-        out: None,
-        eat_at: PLAN_EAT.on(today),
-        outcome: Outcome::default(),
-    })
+/// The meal that the example's plan stands for, whatever a person planned meanwhile.
+fn meal_of(document: &Document, put_in: LocalTime) -> Option<Meal> {
+    let usual = document.cooker_in_use()?.cooker.pot;
+    Some(plan().meal(usual, WATER_C, put_in))
 }
 
 /// What is seen of a running pot by `until` and was not noted yet.
@@ -108,6 +110,7 @@ fn seen_of(document: &Document, running: &Entry, until: LocalTime) -> Vec<Action
     let seen = |at: Option<LocalTime>, noted: Option<LocalTime>, what: fn(LocalTime) -> Seen| {
         at.filter(|at| noted.is_none() && *at <= until).map(what)
     };
+    let is_over = meal.out.is_some() || out_at <= until;
     [
         seen(boils_at, meal.outcome.boiled_at, Seen::BoiledAt),
         seen(
@@ -123,6 +126,7 @@ fn seen_of(document: &Document, running: &Entry, until: LocalTime) -> Vec<Action
         id: running.id,
         seen,
     })
+    .chain(is_over.then_some(Action::CloseMeal))
     .collect()
 }
 

@@ -4,6 +4,9 @@ use crate::i18n::strings::cooker::follows::{Cool, Follows, PanelPlot};
 
 pub(super) const FOLLOWS: Follows = Follows {
     heading: "What follows from this build",
+    in_short: |capacity, hold, litre| format!("{capacity} · holds {hold} · {litre}"),
+    in_short_litre: |time| format!("1\u{A0}L in {time}"),
+    in_short_never: "boils no litre",
     capacity: "Heat from the boil to the cut-out",
     capacity_detail: |litres| format!("brings about {litres} of water to the boil"),
     hold: "Stays above the boil for",
@@ -12,7 +15,7 @@ pub(super) const FOLLOWS: Follows = Follows {
     night: "After a night of 12 hours",
     night_detail: |litres| format!("still boils about {litres}"),
     night_nothing: "boils nothing any more",
-    loss: "Lost through the jacket at the cut-out",
+    loss: "Lost through the jacket when full",
     outer_face: "Outside of the jacket then",
     outer_face_burns: "burns at a touch",
     outer_face_unknown: "the jacket was measured, not described",
@@ -44,7 +47,7 @@ pub(super) const FOLLOWS: Follows = Follows {
     cool: Cool {
         name: "A full store that cools",
         store: "Store, without sun or pot",
-        boil: |temperature| format!("water boils, {temperature}"),
+        boil: |temperature| format!("boil, {temperature}"),
         melts: |temperature| format!("freezes, {temperature}"),
         sentence: |cutout, boil, hold, air| {
             format!(

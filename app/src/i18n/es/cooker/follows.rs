@@ -4,6 +4,9 @@ use crate::i18n::strings::cooker::follows::{Cool, Follows, PanelPlot};
 
 pub(super) const FOLLOWS: Follows = Follows {
     heading: "Qué resulta de esta construcción",
+    in_short: |capacity, hold, litre| format!("{capacity} · aguanta {hold} · {litre}"),
+    in_short_litre: |time| format!("1\u{A0}L en {time}"),
+    in_short_never: "no hierve un litro",
     capacity: "Calor desde el hervor hasta el corte",
     capacity_detail: |litres| format!("hace hervir unos {litres} de agua"),
     hold: "Sigue sobre el hervor durante",
@@ -12,7 +15,7 @@ pub(super) const FOLLOWS: Follows = Follows {
     night: "Tras una noche de 12 horas",
     night_detail: |litres| format!("todavía hace hervir unos {litres}"),
     night_nothing: "ya no hace hervir nada",
-    loss: "Se pierde por el aislamiento en el corte",
+    loss: "Se pierde por el aislamiento, lleno",
     outer_face: "Cara exterior del aislamiento",
     outer_face_burns: "quema al tocarla",
     outer_face_unknown: "el aislamiento se midió, no se describió",
@@ -44,7 +47,7 @@ pub(super) const FOLLOWS: Follows = Follows {
     cool: Cool {
         name: "Un depósito lleno que se enfría",
         store: "Depósito, sin sol ni olla",
-        boil: |temperature| format!("hierve el agua, {temperature}"),
+        boil: |temperature| format!("hervor, {temperature}"),
         melts: |temperature| format!("se solidifica, {temperature}"),
         sentence: |cutout, boil, hold, air| {
             format!(

@@ -27,7 +27,7 @@ pub(super) const RUNNING: Running = Running {
     not_yet: "Todavía no hierve",
     done_now: "Ya está lista",
     out_now: "Ya la saqué",
-    after_heading: |dish| format!("¿Cómo salió? {dish}"),
+    after_heading: |dish| format!("Cómo salió: {dish}"),
     after_why: "Lo que usted diga queda en el diario. Deje vacío lo que no sepa.",
     when_boiled: "Hirvió a las",
     did_not_boil: "No hirvió",

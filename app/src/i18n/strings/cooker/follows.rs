@@ -5,6 +5,13 @@
 pub struct Follows {
     /// Heads the figures.
     pub heading: &'static str,
+    /// All in one short line, which stays in sight while parts are changed: heat, how long it stays
+    /// above the boil, and what is said of a litre.
+    pub in_short: fn(capacity: &str, hold: &str, litre: &str) -> String,
+    /// Of a litre, in that line.
+    pub in_short_litre: fn(time: &str) -> String,
+    /// It never boils, in that line.
+    pub in_short_never: &'static str,
     /// Heat between the boil and the cut-out.
     pub capacity: &'static str,
     /// That heat as water it brings to the boil.

@@ -8,9 +8,9 @@ use super::Key;
 use crate::present::cooker::measure::{Measure, Number};
 use crate::state::limits;
 
-/// Coefficient of Isc as a share of it: what the fit of a panel takes. [1/K]
+/// Coefficient of Isc as a share of it: what the fit of a panel takes. \[1/K\]
 const ALPHA: (f64, f64) = (-0.005, 0.005);
-/// Coefficient of Voc as a share of it, likewise. [1/K]
+/// Coefficient of Voc as a share of it, likewise. \[1/K\]
 const BETA: (f64, f64) = (-0.01, -0.0005);
 
 pub(super) fn number(key: Key) -> Option<Number> {
@@ -77,7 +77,7 @@ fn faces(cooker: &Cooker, idx: usize) -> Option<(f64, f64)> {
     }
 }
 
-/// Length and width of a square room; the height of any; the diameter of a round one. [m]
+/// Length and width of a square room; the height of any; the diameter of a round one. \[m\]
 fn size_m(shape: JacketShape, key: Key) -> Option<f64> {
     match (shape, key) {
         (JacketShape::Cylinder { inner_radius_m, .. }, Key::Across) => Some(2.0 * inner_radius_m),

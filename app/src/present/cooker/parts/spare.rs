@@ -19,9 +19,9 @@ pub struct Spare {
 
 /// A good tracker. Common practice, no source.
 const EFFICIENCY: f64 = 0.95;
-/// A measured jacket before it is measured: a usual one. Common practice, no source. [W/K, J/K]
+/// A measured jacket before it is measured: a usual one. Common practice, no source. \[W/K, J/K\]
 const MEASURED: (f64, f64) = (0.3, 2000.0);
-/// A contact before it is measured: an ordinary pot on a plate. [W/(m² K)]
+/// A contact before it is measured: an ordinary pot on a plate. \[W/(m² K)\]
 const CONTACT_W_M2K: f64 = 200.0;
 
 impl Spare {

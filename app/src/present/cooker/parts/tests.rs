@@ -8,7 +8,7 @@ use model::presets::Preset;
 use model::safety::Refusal;
 
 use super::*;
-use crate::present::cooker::fault::{check, words};
+use crate::present::cooker::fault::{check, check_change, words};
 use crate::present::cooker::tests::{household_site, spanish};
 use crate::present::tests::english;
 
@@ -151,6 +151,28 @@ fn what_can_burn_is_refused_with_the_reason() {
         said.contains("cáscara de arroz") && said.contains("queda como estaba"),
         "{said}"
     );
+}
+
+/// Such a cooker comes from a copy that was changed by hand.
+#[test]
+fn a_cooker_that_could_burn_can_be_made_safe_step_by_step() {
+    let site = household_site();
+    let (_, formats) = english();
+    let spare = Spare::default();
+    let mut both = Preset::NitrateInCeramicFibre.cooker(200.0, 11.0);
+    both.contact.seat = model::seat::Seat::OilFilm;
+    assert!(matches!(check(&site, &both), Err(Fault::Unsafe(refusals)) if 2 <= refusals.len()));
+    let step = |cooker: &Cooker, key, text: &str| {
+        let next = changed(cooker, &spare, key, text, &formats).unwrap();
+        check_change(&site, cooker, &next).map(|()| next)
+    };
+    // What has nothing to do with the danger can be changed, and less danger is welcome.
+    step(&both, Key::Tilt, "20").unwrap();
+    let cool = step(&both, Key::Cutout, "190").unwrap();
+    // More is not.
+    assert!(step(&cool, Key::Cutout, "320").is_err());
+    let dry = step(&cool, Key::Seat, "1").unwrap();
+    assert_eq!(check(&site, &dry), Ok(()));
 }
 
 #[test]

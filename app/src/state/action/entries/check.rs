@@ -11,7 +11,11 @@ use crate::state::refused::{Field, Refused, Wrong};
 /// # Errors
 ///
 /// [`Refused`] with the first field that can't be meant.
-pub(super) fn check(at: LocalTime, what: &What, now: LocalTime) -> Result<(), Refused> {
+pub(in crate::state::action) fn check(
+    at: LocalTime,
+    what: &What,
+    now: LocalTime,
+) -> Result<(), Refused> {
     match what {
         What::Reading { store_c } => {
             check_past(Field::At, at, now)?;
