@@ -161,8 +161,7 @@ impl AirYear {
     ///
     /// Between the night's and the day's temperature of the season. \[degC\]
     pub fn air_c(&self, place: &Place, local_day: i32, second_of_day: f64) -> f64 {
-        let day = day_of_year(local_day).map_or(182.0, f64::from);
-        let year_day = day + second_of_day / 86_400.0;
+        let year_day = even_year_day(local_day, second_of_day);
         let warm_c = by_month(&self.day_c, year_day);
         let cool_c = by_month(&self.night_c, year_day);
 
@@ -180,6 +179,21 @@ impl AirYear {
         };
         cool_c + (warm_c - cool_c) * warmth
     }
+}
+
+/// Day of the year, 1 at its start, in a year stretched or shrunk to 365.25 days: the turn of a leap
+/// year is then no step. The middle of the year outside the years 1950 to 2100.
+fn even_year_day(local_day: i32, second_of_day: f64) -> f64 {
+    let Ok(day) = day_of_year(local_day) else {
+        return 182.0 + second_of_day / 86_400.0;
+    };
+    // 365 days after New Year's Day lies the last of a leap year, or the next New Year's Day.
+    let is_leap = i32::try_from(day)
+        .ok()
+        .and_then(|day| day_of_year(local_day - day + 366).ok())
+        .is_some_and(|after| after == 366);
+    let days = if is_leap { 366.0 } else { 365.0 };
+    1.0 + (f64::from(day) - 1.0 + second_of_day / 86_400.0) * 365.25 / days
 }
 
 /// January's and July's temperature at a latitude, between the rows of the table.
@@ -271,6 +285,21 @@ mod tests {
             .checked(),
             Err(SunError::UtcOffset(900))
         );
+    }
+
+    /// 31 December 2024, with the coldest month half over: a leap year's extra day once made a step
+    /// of 0.05 K here.
+    #[test]
+    fn the_turn_of_a_leap_year_is_no_step() {
+        let place = Place {
+            latitude_deg: 46.378,
+            longitude_deg: 143.316,
+            altitude_m: 0.0,
+            utc_offset_min: 112,
+        };
+        let year = AirYear::guess(place.latitude_deg, 0.0).unwrap();
+        let step = year.air_c(&place, 20_088, 86_399.0) - year.air_c(&place, 20_089, 0.0);
+        assert!(step.abs() < 0.02, "{step}");
     }
 
     proptest! {
