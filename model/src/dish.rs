@@ -6,12 +6,11 @@
 
 pub mod heat_capacity;
 pub mod lethality;
-pub mod rate;
 mod table;
 
-use rate::CookRate;
 use serde::{Deserialize, Serialize};
 
+use crate::network::CookRate;
 use crate::provenance::{Datum, Source};
 
 /// A dish. The serialised names are kept in saved data: never rename one.
@@ -211,14 +210,14 @@ impl Dish {
         let t_ref_s = props.minutes_at_100_c.value * 60.0;
         let t_min_c = props.least_c.value;
         match props.slowing {
-            Slowing::Z(z) => CookRate::Z {
+            Slowing::Z(z) => CookRate::ZValue {
                 t_ref_s,
                 z_k: z.value,
                 t_min_c,
             },
             Slowing::Arrhenius(energy) => CookRate::Arrhenius {
                 t_ref_s,
-                ea_j_mol: energy.value,
+                activation_j_mol: energy.value,
                 t_min_c,
             },
         }

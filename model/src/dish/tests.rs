@@ -99,7 +99,7 @@ proptest! {
         more_k in 0.0..20.0_f64,
     ) {
         let rate = Dish::ALL[dish_idx].cook_rate();
-        prop_assert!(rate.per_s(temperature_c) <= rate.per_s(temperature_c + more_k));
-        prop_assert!(rate.per_s(temperature_c).is_finite());
+        prop_assert!(rate.rate_per_s(temperature_c) <= rate.rate_per_s(temperature_c + more_k));
+        prop_assert!(rate.rate_per_s(temperature_c).is_finite());
     }
 }

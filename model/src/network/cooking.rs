@@ -69,6 +69,22 @@ impl CookRate {
         }
     }
 
+    /// Time that a dish takes at one temperature, s; `None` where it never cooks. Altitude comes in
+    /// here: give the local boiling point.
+    #[must_use]
+    pub fn time_at_s(&self, t_c: f64) -> Option<f64> {
+        let rate = self.rate_per_s(t_c);
+        (0.0 < rate).then(|| 1.0 / rate)
+    }
+
+    /// The same dish with its time multiplied.
+    #[must_use]
+    pub(crate) fn slower(mut self, factor: f64) -> Self {
+        let (Self::ZValue { t_ref_s, .. } | Self::Arrhenius { t_ref_s, .. }) = &mut self;
+        *t_ref_s *= factor;
+        self
+    }
+
     pub(crate) fn check(&self) -> Result<(), ModelError> {
         finite("t_min_c", self.t_min_c())?;
         match *self {
@@ -92,6 +108,51 @@ impl CookRate {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    const fn z(z_k: f64) -> CookRate {
+        CookRate::ZValue {
+            t_ref_s: 3600.0,
+            z_k,
+            t_min_c: 70.0,
+        }
+    }
+
+    const fn arrhenius(activation_j_mol: f64) -> CookRate {
+        CookRate::Arrhenius {
+            t_ref_s: 1200.0,
+            activation_j_mol,
+            t_min_c: 70.0,
+        }
+    }
+
+    /// Time factors against 100 degC, computed apart from the published z values (Quast and da
+    /// Silva 16 and 19; Van Loey et al. 21.3) and activation energies (71 and 63 kJ/mol).
+    #[test]
+    fn time_factors() {
+        let cases = [
+            (z(16.0), 95.0, 2.05, 0.05),
+            (z(16.0), 85.0, 8.7, 0.05),
+            (z(19.0), 90.0, 3.4, 0.05),
+            (z(21.3), 80.0, 8.7, 0.05),
+            (arrhenius(71e3), 95.0, 1.37, 0.01),
+            (arrhenius(71e3), 90.0, 1.88, 0.01),
+            (arrhenius(71e3), 80.0, 3.7, 0.05),
+            (arrhenius(63e3), 90.0, 1.75, 0.01),
+        ];
+        for (rate, temperature_c, expect, tolerance) in cases {
+            let factor = rate.time_at_s(temperature_c).unwrap() / rate.time_at_s(100.0).unwrap();
+            assert!(
+                (factor - expect).abs() <= tolerance,
+                "{rate:?} {temperature_c}: {factor}"
+            );
+        }
+    }
+
+    #[test]
+    fn nothing_cooks_below_the_least_temperature() {
+        assert_eq!(z(19.0).time_at_s(69.9), None);
+        assert!(z(19.0).time_at_s(70.0).is_some());
+    }
 
     #[test]
     fn ten_times_as_fast_a_z_value_higher() {

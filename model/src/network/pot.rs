@@ -2,6 +2,7 @@
 
 use super::cooking::CookRate;
 use crate::error::{ModelError, not_negative, positive, within};
+use crate::pot::loss::{EVAPORATION_FACTOR, POOL_W_M2PA};
 use crate::water::{self, CP_J_KGK};
 
 /// A pot's heat capacity never counts as less than this, J/K: the last quarter gram of water in a pot
@@ -25,7 +26,7 @@ pub struct OpenSurface {
 }
 
 impl OpenSurface {
-    const W_M2PA: f64 = 89.0e-3 * 1.25;
+    const W_M2PA: f64 = POOL_W_M2PA.value * EVAPORATION_FACTOR.value;
 
     /// Heat that evaporation takes, W, and its slope, W/K.
     pub(crate) fn heat_and_slope(&self, t_c: f64) -> (f64, f64) {

@@ -2,7 +2,6 @@
 
 use crate::conduction::in_series;
 use crate::cooker::Cooker;
-use crate::dish::rate::CookRate;
 use crate::dish::{Basis, Dish, DoneWhen};
 use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::inside::{Inside, Way};
@@ -251,26 +250,7 @@ fn cooking(dish: Dish, time_factor: f64) -> Option<network::CookRate> {
     if dish.props().done_when == DoneWhen::Boils {
         return None;
     }
-    Some(match dish.cook_rate() {
-        CookRate::Z {
-            t_ref_s,
-            z_k,
-            t_min_c,
-        } => network::CookRate::ZValue {
-            t_ref_s: t_ref_s * time_factor,
-            z_k,
-            t_min_c,
-        },
-        CookRate::Arrhenius {
-            t_ref_s,
-            ea_j_mol,
-            t_min_c,
-        } => network::CookRate::Arrhenius {
-            t_ref_s: t_ref_s * time_factor,
-            activation_j_mol: ea_j_mol,
-            t_min_c,
-        },
-    })
+    Some(dish.cook_rate().slower(time_factor))
 }
 
 /// The heaviest of the media that melt: its place in the store and its melting range. [°C]

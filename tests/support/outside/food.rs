@@ -2,7 +2,7 @@
 
 use model::dish::heat_capacity::{Composition, choi_okos_j_kgk, siebel_j_kgk};
 use model::dish::lethality::{NEEDED_MIN, minutes_at_70_c_per_minute};
-use model::dish::rate::CookRate;
+use model::network::CookRate;
 use model::water::boiling_point_c;
 
 use super::{Check, relative};
@@ -62,7 +62,7 @@ pub(super) fn checks() -> Vec<Check> {
     // temperature, about 110 degC. At the boil the two laws part.
     let beans = CookRate::Arrhenius {
         t_ref_s: 3600.0,
-        ea_j_mol: 130.8e3,
+        activation_j_mol: 130.8e3,
         t_min_c: 60.0,
     };
     checks.push(relative(
@@ -74,7 +74,7 @@ pub(super) fn checks() -> Vec<Check> {
     ));
     let rice = CookRate::Arrhenius {
         t_ref_s: 1200.0,
-        ea_j_mol: 71e3,
+        activation_j_mol: 71e3,
         t_min_c: 60.0,
     };
     checks.push(relative(
@@ -86,7 +86,7 @@ pub(super) fn checks() -> Vec<Check> {
     ));
     let doubling = CookRate::Arrhenius {
         t_ref_s: 1200.0,
-        ea_j_mol: 53.6e3,
+        activation_j_mol: 53.6e3,
         t_min_c: 0.0,
     };
     checks.push(relative(
@@ -113,7 +113,7 @@ pub(super) fn checks() -> Vec<Check> {
 }
 
 const fn z(z_k: f64) -> CookRate {
-    CookRate::Z {
+    CookRate::ZValue {
         t_ref_s: 3600.0,
         z_k,
         t_min_c: 60.0,
