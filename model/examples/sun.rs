@@ -62,6 +62,10 @@ fn filled(text: &str) -> Result<String, String> {
     else {
         return Err("expected an object with the lists sun and panel".to_owned());
     };
+    // Other keys may say where a file comes from, but other keys alone are a slip of the pen.
+    if !file.is_empty() && !["sun", "panel"].iter().any(|list| file.contains_key(*list)) {
+        return Err("expected an object with the lists sun and panel, found neither".to_owned());
+    }
     let mut answer = Map::new();
     for (list, fill) in [
         ("sun", fill_sun as fn(&mut Row) -> _),
@@ -408,6 +412,13 @@ mod tests {
 
     fn file(sun: &str, panel: &str) -> String {
         format!(r#"{{"sun": [{sun}], "panel": [{panel}]}}"#)
+    }
+
+    #[test]
+    fn a_file_of_other_things_is_refused() {
+        let error = filled(r#"{"suns": []}"#).unwrap_err();
+        assert!(error.contains("found neither"), "{error}");
+        assert!(filled(r#"{"made_with": "1.0", "sun": []}"#).is_ok());
     }
 
     #[test]
