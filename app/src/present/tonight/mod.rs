@@ -40,10 +40,24 @@ impl Voice<'_> {
         (self.strings.common.about_time)(&self.time(at, sure))
     }
 
+    /// How closely a time must be told, at least as closely as `sure`, so that rounding does not
+    /// carry it over the meal's hour: what is late must not read as ready.
+    fn beside(at: LocalTime, sure: Sure, meal: LocalTime) -> Sure {
+        [sure, Sure::Near]
+            .into_iter()
+            .find(|sure| (sure.round(at) <= meal) == (at <= meal))
+            .unwrap_or(Sure::Known)
+    }
+
     /// An estimated time with the span it lies in, where that is wider than the rounding.
-    fn estimate(&self, told: LocalTime, ends: Option<(LocalTime, LocalTime)>) -> Estimate {
+    fn estimate(
+        &self,
+        told: LocalTime,
+        ends: Option<(LocalTime, LocalTime)>,
+        meal: LocalTime,
+    ) -> Estimate {
         let Some((early, late)) = ends else {
-            let at = self.about(told, Sure::Rough);
+            let at = self.about(told, Self::beside(told, Sure::Rough, meal));
             return Estimate { at, span: None };
         };
         let (early, late) = (early.min(late).min(told), early.max(late).max(told));
@@ -52,7 +66,7 @@ impl Voice<'_> {
         let is_wide = sure.step_s() < sure.round(late).since_s(sure.round(early));
         let span = is_wide.then(|| (self.time(early, sure), self.time(late, sure)));
         Estimate {
-            at: self.about(told, sure),
+            at: self.about(told, Self::beside(told, sure, meal)),
             span,
         }
     }

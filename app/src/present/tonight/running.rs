@@ -210,7 +210,7 @@ fn span(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> Option<String> {
     let is_open = meal.outcome.boiled_at.is_none() && meal.outcome.not_boiled_by.is_none();
     let told = answer.as_told.boils_at.filter(|_| is_open)?;
     let ends = answer.against.boils_at.zip(answer.in_favour.boils_at)?;
-    let (from, to) = voice.estimate(told, Some(ends)).span?;
+    let (from, to) = voice.estimate(told, Some(ends), meal.eat_at).span?;
     Some((voice.strings.tonight.running.between)(&from, &to))
 }
 

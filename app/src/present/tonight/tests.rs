@@ -295,10 +295,34 @@ fn a_sentence_ends_with_one_full_stop_whatever_the_clock() {
 fn times_that_differ_by_less_than_they_are_known_have_no_span() {
     in_english(|voice| {
         let told = clock(18, 36);
-        let near = voice.estimate(told, Some((clock(18, 34), clock(18, 39))));
+        let near = voice.estimate(told, Some((clock(18, 34), clock(18, 39))), clock(20, 0));
         assert_eq!((near.at.as_str(), near.span), ("about 18:35", None));
-        let wide = voice.estimate(told, Some((clock(19, 5), clock(18, 24))));
+        let wide = voice.estimate(told, Some((clock(19, 5), clock(18, 24))), clock(20, 0));
         assert_eq!(wide.span, Some(("18:30".into(), "19:00".into())));
+    });
+}
+
+/// Done at 19:35 is too late for half past seven, and must not be rounded to it.
+#[test]
+fn a_time_past_the_meal_is_not_rounded_back_to_it() {
+    let meal = clock(19, 30);
+    in_english(|voice| {
+        for (minute, told) in [
+            (31, "about 19:31"),
+            (35, "about 19:35"),
+            (44, "about 19:45"),
+        ] {
+            let late = clock(19, minute);
+            assert_eq!(voice.estimate(late, None, meal).at, told);
+            let ends = Some((clock(18, 50), clock(20, 40)));
+            assert_eq!(voice.estimate(late, ends, meal).at, told);
+        }
+        assert_eq!(voice.estimate(clock(19, 26), None, meal).at, "about 19:30");
+        // A meal at an odd minute: what is in time does not read as late either.
+        assert_eq!(
+            voice.estimate(clock(19, 24), None, clock(19, 25)).at,
+            "about 19:25"
+        );
     });
 }
 

@@ -150,11 +150,18 @@ fn sentence(voice: &Voice<'_>, question: &Question, answer: &Answer, course: Cou
         Course::Boils => (words.boils_and_done)(&eaten),
         Course::Cooks => (words.done_without_boil)(&hottest, &eaten),
         Course::BoilsOnly => match told.ready_at {
-            Some(ready_at) => (words.done_later)(&eaten, &voice.about(ready_at, Sure::Rough)),
+            Some(ready_at) => (words.done_later)(
+                &eaten,
+                &voice.about(
+                    ready_at,
+                    Voice::beside(ready_at, Sure::Rough, question.meal.eat_at),
+                ),
+            ),
             None => (words.not_done)(&eaten),
         },
         Course::BoilsLate(boils_at) => {
-            (words.boils_later)(&eaten, &voice.about(boils_at, Sure::Rough))
+            let sure = Voice::beside(boils_at, Sure::Rough, question.meal.eat_at);
+            (words.boils_later)(&eaten, &voice.about(boils_at, sure))
         }
         Course::Burns(dry_at) => (words.boils_dry)(&voice.about(dry_at, Sure::Rough)),
         Course::Cold => (words.never_boils)(
@@ -171,22 +178,26 @@ fn is_done_at_the_boil(question: &Question) -> bool {
 fn facts(voice: &Voice<'_>, question: &Question, answer: &Answer, course: Course) -> Vec<Fact> {
     let mut facts = vec![put_in(voice, question, answer)];
     facts.extend(
-        happens(voice, answer, |forecast| forecast.boils_at).map(|(value, detail)| Fact {
-            label: voice.strings.tonight.verdict.facts.boils.to_owned(),
-            value,
-            detail,
-            icon: Some(Icon::PotBoils),
+        happens(voice, question, answer, |forecast| forecast.boils_at).map(|(value, detail)| {
+            Fact {
+                label: voice.strings.tonight.verdict.facts.boils.to_owned(),
+                value,
+                detail,
+                icon: Some(Icon::PotBoils),
+            }
         }),
     );
     if !is_done_at_the_boil(question) {
-        facts.extend(happens(voice, answer, |forecast| forecast.ready_at).map(
-            |(value, detail)| Fact {
-                label: voice.strings.tonight.verdict.facts.done.to_owned(),
-                value,
-                detail,
-                icon: Some(Icon::Bowl),
-            },
-        ));
+        facts.extend(
+            happens(voice, question, answer, |forecast| forecast.ready_at).map(
+                |(value, detail)| Fact {
+                    label: voice.strings.tonight.verdict.facts.done.to_owned(),
+                    value,
+                    detail,
+                    icon: Some(Icon::Bowl),
+                },
+            ),
+        );
     }
     let burns_at = burns_at(answer, question.meal.eat_at);
     match (course, burns_at) {
@@ -227,6 +238,7 @@ fn put_in(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Fact {
 /// When something happens, and between which times; none where it never does.
 fn happens(
     voice: &Voice<'_>,
+    question: &Question,
     answer: &Answer,
     when: impl Fn(&Forecast) -> Option<LocalTime>,
 ) -> Option<(String, String)> {
@@ -236,7 +248,7 @@ fn happens(
     let Some(told) = when(&answer.as_told) else {
         return in_favour.map(|at| (at_the_earliest(at), String::new()));
     };
-    let estimate = voice.estimate(told, against.zip(in_favour));
+    let estimate = voice.estimate(told, against.zip(in_favour), question.meal.eat_at);
     let detail = match (estimate.span, in_favour) {
         (Some((from, to)), _) => (words.between)(&from, &to),
         (None, Some(early)) if against.is_none() && early < told => at_the_earliest(early),
