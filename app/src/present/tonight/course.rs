@@ -1,6 +1,6 @@
 //! The plot of the evening: the store, the pot, and what happens when.
 
-use model::local_time::LocalTime;
+use model::local_time::{Day, LocalTime};
 use model::tonight::{Answer, Point};
 
 use super::verdict::Question;
@@ -8,6 +8,7 @@ use super::{Voice, ended, seconds};
 use crate::chart::{LineChartView, LineStyle, Mark, Series};
 use crate::components::TableView;
 use crate::i18n::format::Sure;
+use crate::i18n::strings::tonight::Say;
 
 const HOUR_S: i64 = 3600;
 
@@ -74,7 +75,7 @@ fn moments(
     let words = &voice.strings.tonight.course;
     let told = &answer.as_told;
     let done_at = told.ready_at.filter(|at| Some(*at) != told.boils_at);
-    let mut moments: Vec<(LocalTime, String)> = [
+    let mut moments: Vec<(LocalTime, Say, Sure)> = [
         (Some(question.put_in), words.in_at, Sure::Known),
         (told.boils_at, words.boils, Sure::Near),
         (done_at, words.done, Sure::Near),
@@ -83,22 +84,47 @@ fn moments(
     .into_iter()
     .filter_map(|(at, say, sure)| {
         let at = at.filter(|at| start <= *at && *at <= end)?;
-        Some((at, say(&voice.time(at, sure))))
+        Some((at, say, sure))
     })
     .collect();
-    moments.sort_by_key(|(at, _)| *at);
+    moments.sort_by_key(|(at, ..)| *at);
+    let mut days = Days::of(voice);
     moments
         .into_iter()
-        .map(|(at, label)| Mark {
+        .map(|(at, say, sure)| Mark {
             at: seconds(at, start),
-            label,
+            label: say(&days.time(at, sure)),
         })
         .collect()
 }
 
+/// Says the day with the first time of each day but today.
+struct Days<'a> {
+    voice: &'a Voice<'a>,
+    last: Day,
+}
+
+impl<'a> Days<'a> {
+    fn of(voice: &'a Voice<'a>) -> Self {
+        Self {
+            voice,
+            last: voice.now.day(),
+        }
+    }
+
+    fn time(&mut self, at: LocalTime, sure: Sure) -> String {
+        let day = sure.round(at).day();
+        if day == self.last {
+            return self.voice.formats.clock(at, sure);
+        }
+        self.last = day;
+        self.voice.time(at, sure)
+    }
+}
+
 /// Whole hours, so few that their words keep clear of each other.
 fn hours(voice: &Voice<'_>, start: LocalTime, end: LocalTime) -> Vec<Mark> {
-    let label = |at| voice.time(at, Sure::Known);
+    let label = |at| voice.formats.clock(at, Sure::Known);
     let is_short = label(start).chars().count() < 6;
     let most = if is_short { 5 } else { 3 };
     let step_s = HOUR_STEPS
@@ -137,12 +163,13 @@ fn table(voice: &Voice<'_>, points: &[Point]) -> TableView {
         HOUR_S / 4
     };
     let mut rows = Vec::new();
+    let mut days = Days::of(voice);
     let mut next = None;
     for point in points {
         if next.is_none_or(|next| next <= point.at) {
             next = Some(point.at.plus_s(1).ceil_to_s(step_s));
             rows.push(vec![
-                voice.time(point.at, Sure::Known),
+                days.time(point.at, Sure::Known),
                 cell(point.store_c),
                 point.pot_c.map(cell).unwrap_or_default(),
             ]);
