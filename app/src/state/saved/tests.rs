@@ -8,8 +8,8 @@ use model::media::Medium;
 use model::pot::{Lid, PotKind, PotSize, Wrap};
 use model::seat::Seat;
 use proptest::prelude::*;
-use serde::Serialize;
 
+use super::reader::Read;
 use super::*;
 use crate::state::action::apply;
 use crate::state::document::Whose;
@@ -176,23 +176,60 @@ fn a_broken_shape_is_told() {
         Err(DecodeError::Shape { .. })
     ));
     let cut = V1.get(..V1.len() / 2).unwrap();
-    assert!(decode(cut).is_err());
+    let huge = V1.replace("3350.0", "1e999");
+    let twice = V1.replace("\"people\": 5", "\"people\": 5, \"people\": 6");
+    let deep = V1.replace("\"entries\": [", &"\"entries\": [".repeat(100_000));
+    for text in [cut, &huge, &twice, &deep] {
+        assert!(matches!(decode(text), Err(DecodeError::Shape { .. })));
+    }
+}
+
+#[test]
+fn a_broken_shape_is_named_with_its_place() {
+    fn shape(at: &str) -> DecodeError {
+        DecodeError::Shape { at: at.to_owned() }
+    }
+    check_error(
+        |save| save["body"]["entries"][2]["what"]["meal"]["food_kg"] = "much".into(),
+        shape("entries[2].what.meal.food_kg: expected a number"),
+    );
+    check_error(
+        |save| save["body"]["household"]["people"] = (-1).into(),
+        shape("household.people: expected a number from 0 to 4294967295"),
+    );
+    check_error(
+        |save| save["body"]["cookers"][0]["cooker"]["jacket"]["shape"] = serde_json::json!({}),
+        shape("cookers[0].cooker.jacket.shape.kind: expected a text"),
+    );
+    check_error(
+        |save| save["body"]["household"]["air_day_c"] = serde_json::json!([20.0]),
+        shape("household.air_day_c: expected 12 numbers"),
+    );
+    check_error(
+        |save| save["body"] = serde_json::Value::Null,
+        shape("expected a record"),
+    );
+}
+
+#[test]
+fn a_name_that_is_not_known_is_passed_over() {
+    let newer = V1.replace("\"people\": 5", "\"people\": 5, \"guests\": [{}]");
+    assert_eq!(decode(&newer), decode(V1));
 }
 
 /// The names that saves of version 1 use. A change here breaks every diary there is.
 #[test]
 fn names_of_table_rows_are_frozen() {
-    fn check<T: Serialize>(rows: &[T], names: &str) {
-        let found: Vec<String> = rows
-            .iter()
-            .map(|row| {
-                serde_json::to_value(row)
-                    .unwrap()
-                    .as_str()
-                    .unwrap()
-                    .to_owned()
-            })
-            .collect();
+    fn check<T: Read + Write + Copy + PartialEq + std::fmt::Debug>(rows: &[T], names: &str) {
+        let mut found = Vec::new();
+        for row in rows {
+            let mut out = Writer::new(Layout::Compact);
+            row.write(&mut out);
+            let tree = serde_json::from_str(&out.finish().unwrap()).unwrap();
+            let node = Node::start(&tree);
+            assert_eq!(T::read(&node).unwrap(), *row);
+            found.push(node.text().unwrap().to_owned());
+        }
         assert_eq!(found.join(" "), names);
     }
     check(
