@@ -14,6 +14,7 @@ pub mod components;
 pub mod i18n;
 pub mod platform;
 pub mod present;
+pub mod reactive;
 pub mod screens;
 pub mod shell;
 pub mod state;
