@@ -8,16 +8,24 @@ mod callback;
 mod held;
 mod memo;
 mod rw_signal;
+mod show;
 mod signal;
 mod stored_value;
+mod view;
 
 pub use leptos::prelude::*;
 
 pub use callback::Callback;
 pub use memo::Memo;
 pub use rw_signal::RwSignal;
+pub use show::{Fallback, Show, When};
 pub use signal::Signal;
 pub use stored_value::StoredValue;
+pub use view::{
+    Attr, AttrValue, ChildrenFn, CollectView, IntoAttr, IntoView, ToChildren, Value, View, mount,
+};
+
+pub use markup::view;
 
 /// Runs `work` now, and again whenever something it reads changes.
 pub fn effect(work: impl FnMut() + 'static) {

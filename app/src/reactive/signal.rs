@@ -124,14 +124,6 @@ impl<T> From<RwSignal<T>> for Signal<T> {
     }
 }
 
-impl leptos::IntoRender for Signal<String> {
-    type Output = Box<dyn FnMut() -> String + Send>;
-
-    fn into_render(self) -> Self::Output {
-        Box::new(move || self.get())
-    }
-}
-
 impl<T: Default + Send + Sync + 'static> Default for Signal<T> {
     fn default() -> Self {
         T::default().into()
