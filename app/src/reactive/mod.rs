@@ -12,8 +12,11 @@ mod show;
 mod signal;
 mod stored_value;
 mod view;
+mod work;
 
 pub use leptos::prelude::*;
+
+use work::Make;
 
 pub use callback::Callback;
 pub use memo::Memo;
@@ -27,8 +30,20 @@ pub use view::{
 
 pub use markup::view;
 
-/// Runs `work` now, and again whenever something it reads changes.
+/// Runs `work` once what is at hand is done, and again whenever something it reads changes.
 pub fn effect(work: impl FnMut() + 'static) {
-    let work: Box<dyn FnMut()> = Box::new(work);
-    Effect::new(work);
+    run(Box::new(Again(work)));
+}
+
+struct Again<F>(F);
+
+impl<F: FnMut()> Make<()> for Again<F> {
+    fn make(&mut self) {
+        self.0();
+    }
+}
+
+#[inline(never)]
+fn run(mut work: Box<dyn Make<()>>) {
+    Effect::new(move || work.make());
 }

@@ -1,5 +1,10 @@
 //! What is there only now and then.
 
+#![expect(
+    unreachable_pub,
+    reason = "the component macro wraps each part in a function that is not exported"
+)]
+
 use super::{ChildrenFn, IntoView, Memo, View, component};
 
 /// Whether it is there.

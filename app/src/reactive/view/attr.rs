@@ -7,6 +7,7 @@ use std::rc::Rc;
 use leptos::prelude::RenderEffect;
 use wasm_bindgen::JsValue;
 
+use crate::reactive::work::Make;
 use crate::reactive::{Memo, Signal};
 
 /// The text of an attribute; none where it is not there.
@@ -42,12 +43,15 @@ impl<T: AttrValue> AttrValue for Option<T> {
     }
 }
 
+/// What makes the text of an attribute anew.
+pub struct Followed(Box<dyn Make<Value>>);
+
 /// What an attribute holds, fixed or followed.
 pub enum Attr {
     /// It stays.
     Fixed(Value),
     /// It is worked out anew whenever a signal that it reads changes.
-    Followed(Box<dyn FnMut() -> Value>),
+    Followed(Followed),
 }
 
 /// Something that an attribute can hold, fixed or followed.
@@ -85,20 +89,42 @@ where
     F: FnMut() -> T + 'static,
     T: AttrValue,
 {
-    fn into_attr(mut self) -> Attr {
-        Attr::Followed(Box::new(move || self().value()))
+    fn into_attr(self) -> Attr {
+        Attr::Followed(Followed(Box::new(Says(self))))
     }
 }
 
 impl<T: AttrValue + Clone + Send + Sync + 'static> IntoAttr for Signal<T> {
     fn into_attr(self) -> Attr {
-        Attr::Followed(Box::new(move || self.get().value()))
+        Attr::Followed(Followed(Box::new(SaysSignal(self))))
     }
 }
 
 impl<T: AttrValue + Clone + Send + Sync + 'static> IntoAttr for Memo<T> {
     fn into_attr(self) -> Attr {
         Signal::<T>::from(self).into_attr()
+    }
+}
+
+/// Makes what a closure says.
+struct Says<F>(F);
+
+impl<F, T> Make<Value> for Says<F>
+where
+    F: FnMut() -> T,
+    T: AttrValue,
+{
+    fn make(&mut self) -> Value {
+        self.0().value()
+    }
+}
+
+/// Makes what a signal holds.
+struct SaysSignal<T>(Signal<T>);
+
+impl<T: AttrValue + Clone + Send + Sync + 'static> Make<Value> for SaysSignal<T> {
+    fn make(&mut self) -> Value {
+        self.0.get().value()
     }
 }
 
@@ -146,10 +172,10 @@ impl ShownAttr {
                 put(element, place, name, value, &self.last);
                 None
             }
-            Attr::Followed(mut work) => {
+            Attr::Followed(Followed(mut work)) => {
                 let (element, last) = (element.clone(), self.last.clone());
                 Some(RenderEffect::new(move |_| {
-                    put(&element, place, name, work(), &last);
+                    put(&element, place, name, work.make(), &last);
                 }))
             }
         };

@@ -1,8 +1,7 @@
 //! What can be shown.
 
-use std::borrow::Cow;
-
 use super::View;
+use crate::reactive::work::Make;
 use crate::reactive::{Memo, Signal};
 
 /// Something that can be shown.
@@ -21,14 +20,14 @@ impl IntoView for View {
 impl IntoView for &'static str {
     #[inline(always)]
     fn into_view(self) -> View {
-        View::text(Cow::Borrowed(self))
+        View::fixed_text(self)
     }
 }
 
 impl IntoView for String {
     #[inline(always)]
     fn into_view(self) -> View {
-        View::text(Cow::Owned(self))
+        View::text(self)
     }
 }
 
@@ -49,20 +48,42 @@ where
     F: FnMut() -> V + 'static,
     V: IntoView,
 {
-    fn into_view(mut self) -> View {
-        View::followed(Box::new(move || self().into_view()))
+    fn into_view(self) -> View {
+        View::followed(Box::new(Shows(self)))
     }
 }
 
 impl<T: IntoView + Clone + Send + Sync + 'static> IntoView for Signal<T> {
     fn into_view(self) -> View {
-        View::followed(Box::new(move || self.get().into_view()))
+        View::followed(Box::new(ShowsSignal(self)))
     }
 }
 
 impl<T: IntoView + Clone + Send + Sync + 'static> IntoView for Memo<T> {
     fn into_view(self) -> View {
         Signal::<T>::from(self).into_view()
+    }
+}
+
+/// Makes what a closure says.
+struct Shows<F>(F);
+
+impl<F, V> Make<View> for Shows<F>
+where
+    F: FnMut() -> V,
+    V: IntoView,
+{
+    fn make(&mut self) -> View {
+        self.0().into_view()
+    }
+}
+
+/// Makes what a signal holds.
+struct ShowsSignal<T>(Signal<T>);
+
+impl<T: IntoView + Clone + Send + Sync + 'static> Make<View> for ShowsSignal<T> {
+    fn make(&mut self) -> View {
+        self.0.get().into_view()
     }
 }
 

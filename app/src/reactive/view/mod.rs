@@ -20,6 +20,7 @@ use wasm_bindgen::JsCast;
 
 use self::attr::Place;
 use self::shown::Shown;
+use super::work::{Job, Make};
 
 pub use self::attr::{Attr, AttrValue, IntoAttr, Value};
 pub use self::into_view::{CollectView, IntoView};
@@ -28,8 +29,9 @@ pub use self::into_view::{CollectView, IntoView};
 pub struct View(Box<Node>);
 
 type Text = Cow<'static, str>;
-type Work = Box<dyn FnMut() -> View>;
-type Handler = Rc<dyn Fn(web_sys::Event)>;
+type Work = Box<dyn Make<View>>;
+type Handler = Rc<dyn Job<web_sys::Event, ()>>;
+type Told = Box<dyn FnOnce(&web_sys::Element)>;
 type Fixed = &'static [(&'static str, &'static str)];
 
 enum Node {
@@ -47,7 +49,7 @@ struct Element {
     attrs: Vec<(Place, &'static str, Attr)>,
     events: Vec<(&'static str, Handler)>,
     children: Vec<View>,
-    told: Option<Box<dyn FnOnce(&web_sys::Element)>>,
+    told: Option<Told>,
 }
 
 impl View {
@@ -87,15 +89,21 @@ impl View {
         Self::of(Node::Nothing)
     }
 
+    /// A text that is always the same.
+    #[inline(never)]
+    pub fn fixed_text(text: &'static str) -> Self {
+        Self::of(Node::Text(Cow::Borrowed(text)))
+    }
+
     /// A text.
     #[inline(never)]
-    pub fn text(text: Cow<'static, str>) -> Self {
-        Self::of(Node::Text(text))
+    pub fn text(text: String) -> Self {
+        Self::of(Node::Text(Cow::Owned(text)))
     }
 
     /// What `work` makes, made anew whenever a signal that it reads changes.
     #[inline(never)]
-    pub fn followed(work: Box<dyn FnMut() -> Self>) -> Self {
+    fn followed(work: Work) -> Self {
         Self::of(Node::Followed(work))
     }
 
@@ -178,7 +186,7 @@ pub trait ToChildren<F> {
     fn to_children(make: F) -> Self;
 }
 
-impl<F: FnOnce() -> View> ToChildren<F> for View {
+impl<F: FnOnce() -> Self> ToChildren<F> for View {
     #[inline(always)]
     fn to_children(make: F) -> Self {
         make()

@@ -15,9 +15,9 @@ pub(super) enum Shown {
     Nothing(web_sys::Comment),
     Text(web_sys::Text, Text),
     /// Views, and the mark after the last of them.
-    Several(Vec<Shown>, web_sys::Comment),
+    Several(Vec<Self>, web_sys::Comment),
     Element(Box<ShownElement>),
-    Followed(Rc<RefCell<Option<Shown>>>, RenderEffect<()>),
+    Followed(Rc<RefCell<Option<Self>>>, RenderEffect<()>),
 }
 
 pub(super) struct ShownElement {
@@ -158,7 +158,7 @@ fn change_all(shown: &mut Vec<Shown>, end: &web_sys::Comment, views: Vec<View>) 
 /// Keeps in `place` what `work` makes.
 fn follow(mut work: Work, place: Rc<RefCell<Option<Shown>>>) -> RenderEffect<()> {
     RenderEffect::new(move |_| {
-        let view = work();
+        let view = work.make();
         let mut place = place.borrow_mut();
         match &mut *place {
             Some(shown) => shown.change(view),
@@ -247,8 +247,8 @@ impl ShownEvent {
         let listener: Box<dyn Fn(web_sys::Event)> = Box::new(move |event| {
             let (owner, handler) = called.borrow().clone();
             match owner {
-                Some(owner) => owner.with(|| handler(event)),
-                None => handler(event),
+                Some(owner) => owner.with(|| handler.run(event)),
+                None => handler.run(event),
             }
         });
         let listener = Closure::wrap(listener);
