@@ -4,10 +4,11 @@ use crate::reactive::*;
 use model::local_time::LocalTime;
 
 use super::fields::TimeOfDayField;
-use super::running::{Scene, Wrong};
+use super::running::{Danger, Scene, Wrong};
 use super::scene::say;
 use crate::components::{ActionDock, Button, Icon, Panel, Tone};
 use crate::present::tonight::running as present;
+use crate::shell::begin_screen;
 use crate::state::action::{Action, Seen};
 use crate::state::plan::TimeOfDay;
 
@@ -30,11 +31,25 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
         })
         .unwrap_or_default()
     });
+    let danger = Memo::new(move |_| {
+        meal.with(|meal| {
+            let (_, meal) = meal.as_ref()?;
+            say(shell, |voice| present::after_danger(voice, meal))
+        })
+    });
     let open =
         Memo::new(move |_| meal.with(|meal| meal.as_ref().map(|(_, meal)| present::open(meal))));
     let close = move |()| {
-        // To put a meal away is never refused.
+        // The next plan begins with the hour at which this one was carried out.
+        let put_in = meal.with_untracked(|meal| meal.as_ref().map(|(at, _)| TimeOfDay::of(*at)));
+        let plan = shell.store.now_is(|document| document.plan.clone());
+        if let (Some(mut plan), Some(put_in)) = (plan, put_in) {
+            plan.put_in = Some(put_in);
+            // A plan is never refused, nor is to put a meal away.
+            let _ = shell.dispatch.run(Action::ChangePlan(plan));
+        }
         let _ = shell.dispatch.run(Action::CloseMeal);
+        begin_screen();
     };
     let questions = move || {
         open.get().map(|open| {
@@ -80,6 +95,7 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
     view! {
         <Panel heading test="after-meal">
             {move || answered.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+            <Danger danger=Signal::derive(move || danger.get()) />
             {questions}
             <Wrong scene />
         </Panel>
