@@ -1,6 +1,6 @@
 //! Skies, entries and what was erased, as saved.
 
-use model::journal::{Meal, Outcome, What};
+use model::journal::{Felt, Meal, Outcome, What};
 use model::local_time::LocalTime;
 use model::sun::{DayLog, Sky};
 use serde::{Deserialize, Serialize};
@@ -33,9 +33,17 @@ pub(super) struct SavedEntry {
 #[serde(rename_all = "snake_case")]
 enum SavedWhat {
     Reading { store_c: f64 },
+    Felt(SavedFelt),
     Meal(Box<SavedMeal>),
     LidOpen { for_s: i64 },
     HeaterOff { for_s: i64 },
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum SavedFelt {
+    Cold,
+    Hot,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -51,6 +59,8 @@ struct SavedMeal {
     boiled_at: Option<String>,
     not_boiled_by: Option<String>,
     done_at: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    not_done_by: Option<String>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -136,6 +146,8 @@ impl SavedEntry {
             at: time::instant(entry.at),
             what: match &entry.what {
                 What::Reading { store_c } => SavedWhat::Reading { store_c: *store_c },
+                What::Felt(Felt::Cold) => SavedWhat::Felt(SavedFelt::Cold),
+                What::Felt(Felt::Hot) => SavedWhat::Felt(SavedFelt::Hot),
                 What::Meal(meal) => SavedWhat::Meal(Box::new(SavedMeal::from_meal(meal))),
                 What::LidOpen { for_s } => SavedWhat::LidOpen { for_s: *for_s },
                 What::HeaterOff { for_s } => SavedWhat::HeaterOff { for_s: *for_s },
@@ -150,6 +162,8 @@ impl SavedEntry {
             at: instant("at", &self.at)?,
             what: match self.what {
                 SavedWhat::Reading { store_c } => What::Reading { store_c },
+                SavedWhat::Felt(SavedFelt::Cold) => What::Felt(Felt::Cold),
+                SavedWhat::Felt(SavedFelt::Hot) => What::Felt(Felt::Hot),
                 SavedWhat::Meal(meal) => What::Meal(
                     meal.into_meal()
                         .map_err(|error| error.within("what.meal"))?,
@@ -167,6 +181,7 @@ impl SavedMeal {
             boiled_at,
             not_boiled_by,
             done_at,
+            not_done_by,
         } = meal.outcome;
         Self {
             dish: leaf::name(meal.dish),
@@ -180,6 +195,7 @@ impl SavedMeal {
             boiled_at: boiled_at.map(time::instant),
             not_boiled_by: not_boiled_by.map(time::instant),
             done_at: done_at.map(time::instant),
+            not_done_by: not_done_by.map(time::instant),
         }
     }
 
@@ -197,6 +213,7 @@ impl SavedMeal {
                 boiled_at: maybe_instant("boiled_at", self.boiled_at)?,
                 not_boiled_by: maybe_instant("not_boiled_by", self.not_boiled_by)?,
                 done_at: maybe_instant("done_at", self.done_at)?,
+                not_done_by: maybe_instant("not_done_by", self.not_done_by)?,
             },
         })
     }
