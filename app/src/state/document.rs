@@ -143,6 +143,7 @@ impl Document {
                     what: to_the_minute(&entry.what),
                 })
                 .collect(),
+            formerly: Vec::new(),
         }
     }
 

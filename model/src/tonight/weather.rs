@@ -16,7 +16,7 @@ pub const ORDINARY_SKY: Sky = Sky::Patchy;
 
 /// How the sky is guessed where nobody wrote it down: what is unknown of a day is mostly its sky.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Guess {
+pub(crate) enum Guess {
     /// The middle of what may be.
     Ordinary,
     /// A grey day; a step darker than the sky was last, where that is known. Common practice, no
@@ -172,7 +172,12 @@ impl Weather {
 }
 
 /// The log of a day with what nobody wrote down filled in as well as can be.
-fn completed(log: Option<&DayLog>, day: Day, now: LocalTime, guess: Guess) -> (DayLog, Unlogged) {
+pub(crate) fn completed(
+    log: Option<&DayLog>,
+    day: Day,
+    now: LocalTime,
+    guess: Guess,
+) -> (DayLog, Unlogged) {
     let ordinary = (DayLog::Hourly([None; 24]), Unlogged::As(guess.of_day()));
     match log {
         None => ordinary,

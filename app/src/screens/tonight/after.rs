@@ -1,12 +1,14 @@
 //! The questions once a meal is over.
 
 use crate::reactive::*;
+use model::journal::Outcome;
 use model::local_time::LocalTime;
 
 use super::fields::TimeOfDayField;
 use super::running::{Danger, Scene, Wrong};
 use super::scene::say;
 use crate::components::{ActionDock, Button, Icon, Panel, Tone};
+use crate::i18n::strings::Strings;
 use crate::present::tonight::running as present;
 use crate::shell::begin_screen;
 use crate::state::action::{Action, Seen};
@@ -61,7 +63,14 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
                         seen=Seen::BoiledAt
                         test="boiled-at"
                     />
-                    <DidNotBoil scene />
+                    <Not
+                        scene
+                        label=|strings| strings.tonight.running.did_not_boil
+                        seen=Seen::NotBoiledBy
+                        is_told=|outcome| outcome.not_boiled_by.is_some()
+                        icon=Icon::PotCold
+                        test="did-not-boil"
+                    />
                 }
             });
             let done = open.done.then(|| {
@@ -71,6 +80,14 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
                         label=scene.text(|strings| strings.tonight.running.when_done)
                         seen=Seen::DoneAt
                         test="done-at"
+                    />
+                    <Not
+                        scene
+                        label=|strings| strings.tonight.running.was_not_done
+                        seen=Seen::NotDoneBy
+                        is_told=|outcome| outcome.not_done_by.is_some()
+                        icon=Icon::Bowl
+                        test="was-not-done"
                     />
                 }
             });
@@ -111,32 +128,33 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
     }
 }
 
-/// It did not boil, by the time it came out.
+/// It did not come to it, by the time the pot came out.
 #[component]
-fn DidNotBoil(scene: Scene) -> impl IntoView {
+fn Not(
+    scene: Scene,
+    label: fn(&Strings) -> &'static str,
+    seen: fn(LocalTime) -> Seen,
+    /// Whether it was told already.
+    is_told: fn(&Outcome) -> bool,
+    icon: Icon,
+    test: &'static str,
+) -> impl IntoView {
     let is_open = Memo::new(move |_| {
         scene.meal.with(|meal| {
             meal.as_ref()
-                .is_some_and(|(_, meal)| meal.outcome.not_boiled_by.is_none())
+                .is_some_and(|(_, meal)| !is_told(&meal.outcome))
         })
     });
-    let press = move |()| {
+    let press = Callback::new(move |()| {
         let now = scene.shell.clock.now_untracked();
         let by = scene
             .meal
             .with_untracked(|meal| meal.as_ref().map(|(_, meal)| meal.leaves_at()));
-        scene.see(Seen::NotBoiledBy(by.unwrap_or(now).min(now)));
-    };
+        scene.see(seen(by.unwrap_or(now).min(now)));
+    });
     move || {
         is_open.get().then(|| {
-            view! {
-                <Button
-                    label=scene.text(|strings| strings.tonight.running.did_not_boil)
-                    on_press=Callback::new(press)
-                    icon=Icon::PotCold
-                    test="did-not-boil"
-                />
-            }
+            view! { <Button label=scene.text(label) on_press=press icon test /> }
         })
     }
 }
