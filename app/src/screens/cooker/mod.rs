@@ -119,9 +119,7 @@ fn One(id: CookerId) -> impl IntoView {
                         }
                     }
                 >
-                    <CookerPage id>
-                        <WhereWeCook />
-                    </CookerPage>
+                    <CookerPage id />
                 </Show>
             </div>
         </div>
