@@ -6,9 +6,10 @@ use model::local_time::LocalTime;
 use model::tonight::{Answer, Forecast};
 
 use super::verdict::{Question, burns_at};
-use super::{Voice, capitalised, ended, plan, seconds};
+use super::{Voice, ended, plan, seconds};
 use crate::components::{ClockView, Icon};
 use crate::i18n::format::Sure;
+use crate::present::cooker::list::capital;
 
 /// A meal that nobody took out is over so long after its hour. \[s\]
 const FORGOTTEN_S: i64 = 2 * 3600;
@@ -100,7 +101,7 @@ pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) 
 pub fn after_heading(voice: &Voice<'_>, meal: &Meal) -> String {
     let name = (voice.strings.tables.dish)(meal.dish);
     let heading = (voice.strings.tonight.running.after_heading)(name);
-    capitalised(&heading)
+    capital(&heading)
 }
 
 /// When it boils and is done, by the model and by what was seen.
