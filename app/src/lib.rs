@@ -12,8 +12,10 @@
 pub mod chart;
 pub mod components;
 pub mod i18n;
+pub mod order;
 pub mod platform;
 pub mod present;
+pub mod reactive;
 pub mod screens;
 pub mod shell;
 pub mod state;

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::ops::Range;
 use std::sync::Arc;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::local_time::Day;
 use model::place::Place;
 use model::sun::{DayLog, Daylight};
@@ -98,15 +98,12 @@ impl Scene {
                     .map_or(0..24, |daylight| sun::hours_of(daylight, day))
             }),
             // Only a change of place or cooker makes it anew.
-            rig: Memo::new_with_compare(
-                move |_| {
-                    subject.with(|subject| {
-                        let (site, cooker) = subject.as_ref()?;
-                        Rig::new(site, cooker).ok().map(Arc::new)
-                    })
-                },
-                |_, _| true,
-            ),
+            rig: Memo::new_each_time(move || {
+                subject.with(|subject| {
+                    let (site, cooker) = subject.as_ref()?;
+                    Rig::new(site, cooker).ok().map(Arc::new)
+                })
+            }),
             form: RwSignal::new(None),
         }
     }
@@ -115,8 +112,10 @@ impl Scene {
     pub(super) fn heat_j(&self) -> Option<f64> {
         let day = self.day.get();
         let now = self.shell.clock.now().get();
-        let skies: BTreeMap<Day, DayLog> =
-            self.log.get().map(|log| (day, log)).into_iter().collect();
+        let mut skies = BTreeMap::new();
+        if let Some(log) = self.log.get() {
+            skies.insert(day, log);
+        }
         let rig = self.rig.get()?;
         Weather::new(&rig, &skies, day, day, now)
             .ok()?
