@@ -28,6 +28,7 @@ pub use bottleneck::{Better, Trial};
 pub use evening::{Doubt, Evening, StoreNow};
 pub use figures::Figures;
 pub use help::Help;
+pub(crate) use help::{FIRE_W, LEAST_SHARE, MOST_OFFERED, PUT_OFF_S, SUN_WARM_C, WATER_STEPS};
 pub use hold::CoolDown;
 pub(crate) use hold::water;
 pub use leaning::Leaning;
@@ -35,6 +36,7 @@ pub(crate) use rig::{POT_IN_SEAT_C, WIND_M_S};
 pub use rig::{Rig, Site};
 pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
+pub(crate) use weather::completed;
 pub use weather::{ORDINARY_SKY, Weather};
 
 use crate::error::ModelError;
@@ -58,4 +60,7 @@ pub enum TonightError {
     /// The place or the sky log makes no sense.
     #[error(transparent)]
     Sun(#[from] SunError),
+    /// There is no cooker to walk with.
+    #[error("there is no cooker")]
+    NoCooker,
 }

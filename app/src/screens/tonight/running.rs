@@ -40,7 +40,10 @@ impl Scene {
         let meal = shell.store.read(move |document| {
             document.entry(id).and_then(|entry| match &entry.what {
                 What::Meal(meal) => Some((entry.at, meal.clone())),
-                What::Reading { .. } | What::LidOpen { .. } | What::HeaterOff { .. } => None,
+                What::Reading { .. }
+                | What::Felt(_)
+                | What::LidOpen { .. }
+                | What::HeaterOff { .. } => None,
             })
         });
         let asked = Memo::new(move |_| {
@@ -115,9 +118,9 @@ pub(super) fn Running(id: EntryId) -> impl IntoView {
         <div class="screen__body">
             {move || {
                 if is_over.get() {
-                    view! { <After scene /> }.into_any()
+                    view! { <After scene /> }
                 } else {
-                    view! { <InTheCooker scene /> }.into_any()
+                    view! { <InTheCooker scene /> }
                 }
             }}
         </div>
