@@ -20,13 +20,15 @@ pub fn Screen(
     // The diary goes from day to day by itself.
     let room = Memo::new(move |_| match route.get() {
         Route::Diary(_) => Route::Diary(None),
+        // So do the questions of the first start.
+        Route::Start(_) => Route::Start(0),
         other => other,
     });
     move || match room.get() {
-        Route::Tonight => view! { <tonight::Tonight /> }.into_any(),
-        Route::Diary(_) => view! { <diary::Diary /> }.into_any(),
-        Route::Cooker(id) => view! { <cooker::CookerRoom id /> }.into_any(),
-        Route::More(page) => view! { <more::MoreScreen page /> }.into_any(),
-        Route::Start => view! { <first_start::FirstStart /> }.into_any(),
+        Route::Tonight => view! { <tonight::Tonight /> },
+        Route::Diary(_) => view! { <diary::Diary /> },
+        Route::Cooker(id) => view! { <cooker::CookerRoom id /> },
+        Route::More(page) => view! { <more::MoreScreen page /> },
+        Route::Start(_) => view! { <first_start::FirstStart /> },
     }
 }

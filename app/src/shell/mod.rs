@@ -3,6 +3,7 @@
 //! [`App`] builds one store, one clock, one router and one set of words, and hands them to the
 //! screens through the context. A screen asks for them with [`use_shell`].
 
+pub mod answers;
 pub mod chrome;
 pub mod clock;
 pub mod copies;
@@ -87,7 +88,7 @@ pub fn App() -> impl IntoView {
     // The skip link is a button, since its address would be taken for a place in the app.
     view! {
         <button type="button" class="unseen" on:click=move |_| page::focus_on(CONTENT_ID)>
-            {move || skip.get()}
+            {skip}
         </button>
         <Announcements shell updates />
         <DayBar shell />
