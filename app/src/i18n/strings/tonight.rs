@@ -131,6 +131,8 @@ pub struct HelpTexts {
     pub heading: &'static str,
     /// Nothing was found.
     pub nothing: &'static str,
+    /// Nothing makes it sure; what follows makes it likelier.
+    pub likelier: &'static str,
     /// Put the lid on.
     pub lid_on: (&'static str, &'static str),
     /// Put the pot in earlier.

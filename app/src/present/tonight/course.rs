@@ -12,13 +12,16 @@ use crate::order::in_order;
 
 const HOUR_S: i64 = 3600;
 
+/// So long before the pot goes in the plot begins.
+const BEFORE_S: i64 = HOUR_S;
+
 /// Hours from one tick to the next.
 const HOUR_STEPS: [i64; 5] = [1, 2, 3, 6, 12];
 
 /// The plot of an answer; none where there are no points. Its x is seconds since the first.
 pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option<LineChartView> {
     let words = &voice.strings.tonight.course;
-    let points = &answer.as_told.points;
+    let points = &lately(&answer.as_told.points, question.put_in);
     let (first, last) = (points.first()?, points.last()?);
     let start = first.at;
     let degrees = voice.formats.degrees;
@@ -64,6 +67,16 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
             table(voice, points),
         ),
     })
+}
+
+/// The points from shortly before the pot goes in on: what comes before would squeeze the rest.
+fn lately(points: &[Point], put_in: LocalTime) -> Vec<Point> {
+    let from = put_in.plus_s(-BEFORE_S);
+    points
+        .iter()
+        .filter(|point| from <= point.at)
+        .copied()
+        .collect()
 }
 
 fn moments(

@@ -63,9 +63,11 @@ pub fn answered(voice: &Voice<'_>, meal: &Meal) -> Vec<String> {
     let words = &voice.strings.tonight.running;
     let seen = meal.outcome;
     let not_boiled_by = seen.not_boiled_by.filter(|_| seen.boiled_at.is_none());
+    let not_done_by = seen.not_done_by.filter(|_| seen.done_at.is_none());
     [
         (not_boiled_by, words.not_boiled_by),
         (seen.boiled_at, words.boiled_at),
+        (not_done_by, words.not_done_then),
         (seen.done_at, words.done_at),
         (meal.out, words.out_at),
     ]

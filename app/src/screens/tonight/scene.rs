@@ -4,7 +4,7 @@ use crate::reactive::*;
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
 use model::sun::Daylight;
-use model::tonight::{Answer, Evening, Verdict};
+use model::tonight::{Answer, Evening, Offers, Verdict};
 
 use crate::present::tonight::Voice;
 use crate::present::tonight::help::{HelpView, help, that_fits};
@@ -44,6 +44,15 @@ pub(super) enum Asked {
     Answered(Question, Box<Answer>),
 }
 
+/// What would help.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Helps {
+    /// How sure the meal would be with any of them.
+    pub(super) reach: Verdict,
+    /// Each in words.
+    pub(super) views: Vec<HelpView>,
+}
+
 /// The plan and what is known of it. Copies stand for the same one.
 #[derive(Clone, Copy)]
 pub(super) struct Scene {
@@ -55,7 +64,7 @@ pub(super) struct Scene {
     /// Temperature of what goes in, where the plan gives none. [°C]
     pub(super) air_c: Memo<f64>,
     pub(super) asked: Memo<Asked>,
-    pub(super) helps: Memo<Vec<HelpView>>,
+    pub(super) helps: Memo<Helps>,
 }
 
 impl Scene {
@@ -184,27 +193,33 @@ impl Scenery {
         }
     }
 
-    fn helps(&self, asked: &Asked) -> Vec<HelpView> {
+    fn helps(&self, asked: &Asked) -> Helps {
+        let all = |views| Helps {
+            reach: Verdict::Yes,
+            views,
+        };
         match asked {
-            Asked::Nothing | Asked::NoEstimate => Vec::new(),
-            Asked::Refused(question, _) => self
+            Asked::Nothing | Asked::NoEstimate => all(Vec::new()),
+            Asked::Refused(question, _) => all(self
                 .plan
-                .with(|plan| say(self.shell, |voice| that_fits(voice, plan, &question.meal))),
-            Asked::Answered(_, answer) if answer.verdict == Verdict::Yes => Vec::new(),
+                .with(|plan| say(self.shell, |voice| that_fits(voice, plan, &question.meal)))),
+            Asked::Answered(_, answer) if answer.verdict == Verdict::Yes => all(Vec::new()),
             Asked::Answered(question, _) => {
-                let found = self
+                let Some(Offers { reach, helps }) = self
                     .evening()
                     .and_then(|evening| evening.help(&question.meal, question.put_in).ok())
-                    .map(|offers| offers.helps)
-                    .unwrap_or_default();
-                self.plan.with(|plan| {
+                else {
+                    return all(Vec::new());
+                };
+                let views = self.plan.with(|plan| {
                     say(self.shell, |voice| {
-                        found
+                        helps
                             .into_iter()
                             .map(|found| help(voice, plan, &question.meal, found))
                             .collect()
                     })
-                })
+                });
+                Helps { reach, views }
             }
         }
     }

@@ -43,6 +43,8 @@ pub struct Running {
     pub not_boiled_by: fn(time: &str) -> String,
     /// Answered: it was done then.
     pub done_at: fn(time: &str) -> String,
+    /// Answered: it was not done then.
+    pub not_done_then: fn(time: &str) -> String,
     /// Answered: it came out then.
     pub out_at: fn(time: &str) -> String,
     /// Head of the questions while it is in.
@@ -65,6 +67,8 @@ pub struct Running {
     pub did_not_boil: &'static str,
     /// Question: when was it done.
     pub when_done: &'static str,
+    /// Button: it was not done.
+    pub was_not_done: &'static str,
     /// Question: when did it come out.
     pub when_out: &'static str,
     /// Button: keeps the time beside it.
