@@ -7,9 +7,10 @@ use model::tonight::{Answer, Forecast};
 
 use super::care::{CareView, unsafe_beans};
 use super::verdict::{OutBy, Question, out_by};
-use super::{Voice, capitalised, ended, plan, seconds};
+use super::{Voice, ended, plan, seconds};
 use crate::components::{ClockView, Icon};
 use crate::i18n::format::Sure;
+use crate::present::cooker::list::capital;
 
 /// A meal that nobody took out is over so long after its hour. \[s\]
 const FORGOTTEN_S: i64 = 2 * 3600;
@@ -109,7 +110,7 @@ pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) 
 pub fn after_heading(voice: &Voice<'_>, meal: &Meal) -> String {
     let name = (voice.strings.tables.dish)(meal.dish);
     let heading = (voice.strings.tonight.running.after_heading)(name);
-    capitalised(&heading)
+    capital(&heading)
 }
 
 /// What can make ill of a meal that is over.
