@@ -30,7 +30,7 @@ pub(super) fn acts(journal: &Journal) -> Vec<(LocalTime, Act<'_>)> {
                 put(&mut acts, event.at, Act::PotIn(meal));
                 put(&mut acts, meal.leaves_at().max(event.at), Act::PotOut);
             }
-            What::LidOpen { .. } | What::HeaterOff { .. } => {}
+            What::Felt(_) | What::LidOpen { .. } | What::HeaterOff { .. } => {}
         }
     }
     acts
@@ -67,7 +67,7 @@ impl<'a> Course<'a> {
             match event.what {
                 What::LidOpen { for_s } => stood_open.push((event.at, event.at.plus_s(for_s))),
                 What::HeaterOff { for_s } => heater_off.push((event.at, event.at.plus_s(for_s))),
-                What::Reading { .. } | What::Meal(_) => {}
+                What::Reading { .. } | What::Felt(_) | What::Meal(_) => {}
             }
         }
         Ok(Self {

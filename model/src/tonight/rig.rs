@@ -60,8 +60,8 @@ impl Site {
 /// A cooker put together: everything of it that does not change from day to day.
 #[derive(Debug, Clone)]
 pub struct Rig {
-    pub(super) setting: Setting,
-    pub(super) heat: HeatTable,
+    pub(crate) setting: Setting,
+    pub(crate) heat: HeatTable,
     curve: EnthalpyCurve,
     parts: NetworkParts,
     open_face_w_k: f64,
@@ -129,7 +129,7 @@ impl Rig {
     }
 
     /// The network of this cooker, leaning; `open` while the cooker stands open.
-    pub(super) fn network(
+    pub(crate) fn network(
         &self,
         leaning: &Leaning,
         open: bool,
@@ -167,7 +167,7 @@ impl Rig {
     }
 
     /// The medium that melts, if one does: the heaviest.
-    pub(super) fn melting_medium(&self) -> Option<usize> {
+    pub(crate) fn melting_medium(&self) -> Option<usize> {
         self.melting.map(|(medium, _)| medium)
     }
 
@@ -222,7 +222,7 @@ impl Rig {
     }
 
     /// A pot with its load, for the network.
-    pub(super) fn load(&self, meal: &Meal, leaning: &Leaning, air_c: f64) -> network::Pot {
+    pub(crate) fn load(&self, meal: &Meal, leaning: &Leaning, air_c: f64) -> network::Pot {
         let dish = meal.dish.props();
         let food_j_k = meal.food_kg * dish.cp_j_kgk.value;
         // A liquid boils and steams off by itself: it counts as water of the same heat capacity.

@@ -98,7 +98,7 @@ fn under(sky: Sky) -> Journal {
         .collect();
     Journal {
         skies,
-        events: Vec::new(),
+        ..Journal::default()
     }
 }
 

@@ -38,6 +38,8 @@ pub(super) const DIARY: Diary = Diary {
     add_lid: "Lid left open",
     add_heater: "Heater off",
     reading: |degrees| format!("Thermometer: {degrees}"),
+    felt_cold: "Store felt cold",
+    felt_hot: "Store felt hot",
     lid_open: |time| format!("Lid open for {time}"),
     heater_off: |time| format!("Heater off for {time}"),
     reading_label: "The thermometer in the store shows",

@@ -36,6 +36,8 @@ pub(super) const DIARY: Diary = Diary {
     add_lid: "Tapa abierta",
     add_heater: "Calentador apagado",
     reading: |degrees| format!("Termómetro: {degrees}"),
+    felt_cold: "Acumulador frío al tacto",
+    felt_hot: "Acumulador caliente al tacto",
     lid_open: |time| format!("Tapa abierta {time}"),
     heater_off: |time| format!("Calentador apagado {time}"),
     reading_label: "El termómetro del acumulador marca",

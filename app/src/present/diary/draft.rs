@@ -1,7 +1,7 @@
 //! An entry while it is typed.
 
 use model::dish::{Basis, Dish};
-use model::journal::{Meal, Outcome, What};
+use model::journal::{Felt, Meal, Outcome, What};
 use model::local_time::{Day, LocalTime};
 
 use super::{day_field, day_from_field};
@@ -35,7 +35,7 @@ impl Kind {
     /// The kind of an entry.
     pub fn of(what: &What) -> Self {
         match what {
-            What::Reading { .. } => Self::Reading,
+            What::Reading { .. } | What::Felt(_) => Self::Reading,
             What::Meal(_) => Self::Meal,
             What::LidOpen { .. } => Self::LidOpen,
             What::HeaterOff { .. } => Self::HeaterOff,
@@ -123,6 +123,8 @@ pub struct Draft {
     pub meal: Meal,
     /// When it was, if it is in the diary already.
     was_at: Option<LocalTime>,
+    /// What a hand told, until a thermometer's number is typed in its place.
+    felt: Option<Felt>,
 }
 
 impl Draft {
@@ -144,7 +146,10 @@ impl Draft {
     pub fn of(at: LocalTime, what: &What, meal: Meal, formats: &Formats) -> Self {
         let meal = match what {
             What::Meal(meal) => meal.clone(),
-            What::Reading { .. } | What::LidOpen { .. } | What::HeaterOff { .. } => meal,
+            What::Reading { .. }
+            | What::Felt(_)
+            | What::LidOpen { .. }
+            | What::HeaterOff { .. } => meal,
         };
         let kind = Kind::of(what);
         Self {
@@ -154,7 +159,11 @@ impl Draft {
                 What::LidOpen { for_s } | What::HeaterOff { for_s } => {
                     formats.field(seconds(*for_s) / kind.unit_s(), 2)
                 }
-                What::Meal(_) => String::new(),
+                What::Meal(_) | What::Felt(_) => String::new(),
+            },
+            felt: match what {
+                What::Felt(felt) => Some(*felt),
+                _ => None,
             },
             was_at: Some(at),
             ..Self::of_meal(at, meal, formats)
@@ -185,6 +194,7 @@ impl Draft {
             },
             meal,
             was_at: None,
+            felt: None,
         }
     }
 
@@ -221,6 +231,9 @@ impl Draft {
         let at = self.at()?;
         let what = match self.kind {
             Kind::Reading => {
+                if let Some(felt) = self.felt.filter(|_| self.number.trim().is_empty()) {
+                    return Ok((at, What::Felt(felt)));
+                }
                 let typed = typed::number(&self.number, Field::ReadingC, ANY)?;
                 let store_c = formats.degrees.to_c(typed);
                 What::Reading {
@@ -305,6 +318,7 @@ impl Draft {
                     Field::NotBoiledBy,
                 )?,
                 done_at: instant(&seen.done, at, saw.done_at, Field::DoneAt)?,
+                ..saw
             },
             ..was.clone()
         })

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use model::journal::{Meal, Outcome, What};
+use model::journal::{Felt, Meal, Outcome, What};
 use model::local_time::Day;
 use model::sun::{DayLog, Sky};
 
@@ -110,6 +110,7 @@ impl Write for What {
             Self::Reading { store_c } => {
                 Record(&[("reading", &Record(&[("store_c", store_c)]))]).write(out);
             }
+            Self::Felt(felt) => Record(&[("felt", felt)]).write(out),
             Self::Meal(meal) => Record(&[("meal", meal)]).write(out),
             Self::LidOpen { for_s } => {
                 Record(&[("lid_open", &Record(&[("for_s", for_s)]))]).write(out);
@@ -127,6 +128,7 @@ impl Read for What {
             ("reading", what) => Ok(Self::Reading {
                 store_c: what.get("store_c")?,
             }),
+            ("felt", what) => Felt::read(&what).map(Self::Felt),
             ("meal", what) => Meal::read(&what).map(Self::Meal),
             ("lid_open", what) => Ok(Self::LidOpen {
                 for_s: what.get("for_s")?,
@@ -134,7 +136,7 @@ impl Read for What {
             ("heater_off", what) => Ok(Self::HeaterOff {
                 for_s: what.get("for_s")?,
             }),
-            (_, what) => Err(what.expected("reading, meal, lid_open or heater_off")),
+            (_, what) => Err(what.expected("reading, felt, meal, lid_open or heater_off")),
         }
     }
 }
@@ -155,9 +157,10 @@ impl Write for Meal {
                     boiled_at,
                     not_boiled_by,
                     done_at,
+                    not_done_by,
                 },
         } = self;
-        Record(&[
+        let mut fields: Vec<(&str, &dyn Write)> = vec![
             ("dish", dish),
             ("food_kg", food_kg),
             ("water_kg", water_kg),
@@ -169,8 +172,12 @@ impl Write for Meal {
             ("boiled_at", boiled_at),
             ("not_boiled_by", not_boiled_by),
             ("done_at", done_at),
-        ])
-        .write(out);
+        ];
+        // Older copies of the app can read whatever has no such field.
+        if not_done_by.is_some() {
+            fields.push(("not_done_by", not_done_by));
+        }
+        Record(&fields).write(out);
     }
 }
 
@@ -189,6 +196,7 @@ impl Read for Meal {
                 boiled_at: from.get("boiled_at")?,
                 not_boiled_by: from.get("not_boiled_by")?,
                 done_at: from.get("done_at")?,
+                not_done_by: from.get("not_done_by")?,
             },
         })
     }
