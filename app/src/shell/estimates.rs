@@ -13,6 +13,7 @@ use model::journal::Journal;
 use model::local_time::LocalTime;
 use model::tonight::{Evening, Site, StoreNow, TonightError};
 
+use crate::shell::beliefs::{Beliefs, SharedBelief};
 use crate::shell::clock::Clock;
 use crate::shell::store::Store;
 use crate::state::document::Document;
@@ -46,6 +47,7 @@ pub struct Estimates {
     evening: Memo<Option<Estimate>>,
     store_now: Memo<Option<Result<StoreNow, TonightError>>>,
     running: Memo<Option<Estimate>>,
+    beliefs: Beliefs,
 }
 
 impl Estimates {
@@ -62,6 +64,7 @@ impl Estimates {
                 Some(estimate.and_then(|evening| evening.store()))
             }),
             running: Memo::new(move |_| running.get().map(|subject| subject.evening(now.get()))),
+            beliefs: Beliefs::new(store, clock),
         }
     }
 
@@ -75,6 +78,17 @@ impl Estimates {
         self.store_now
     }
 
+    /// What is believed of the cooker in use, by all that was reported; none the first time until
+    /// a long diary is walked through.
+    pub fn belief(&self) -> Memo<Option<SharedBelief>> {
+        self.beliefs.belief()
+    }
+
+    /// How the belief comes about.
+    pub fn beliefs(&self) -> Beliefs {
+        self.beliefs
+    }
+
     /// The cooker that the running meal is in, carried to when its pot went in, as if there were
     /// no such meal: asking it for the meal tells how it goes. None while no meal runs.
     pub fn running(&self) -> Memo<Option<Estimate>> {
@@ -84,10 +98,10 @@ impl Estimates {
 
 /// What an evening hangs on besides the minute.
 #[derive(Debug, Clone, PartialEq)]
-struct Subject {
-    site: Site,
-    cooker: Cooker,
-    journal: Journal,
+pub(super) struct Subject {
+    pub(super) site: Site,
+    pub(super) cooker: Cooker,
+    pub(super) journal: Journal,
     /// When the pot went in; none means now.
     from: Option<LocalTime>,
 }
@@ -107,7 +121,7 @@ fn site(document: &Document) -> Option<Site> {
     })
 }
 
-fn in_use(document: &Document) -> Option<Subject> {
+pub(super) fn in_use(document: &Document) -> Option<Subject> {
     let owned = document.cooker_in_use()?;
     Some(Subject {
         site: site(document)?,

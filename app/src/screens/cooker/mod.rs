@@ -10,6 +10,7 @@ mod facts;
 mod form;
 mod jacket;
 mod later;
+mod learned;
 mod limits;
 mod list;
 mod manage;
