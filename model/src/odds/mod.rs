@@ -40,7 +40,7 @@ pub use course::CourseBand;
 pub use doubt::{Believed, Doubt, Report};
 pub use prior::Multiplier;
 pub use report::{Sits, Thermometer};
-pub use search::Improvement;
+pub use search::{Improvement, KINDS_OF_HELP};
 pub use worth::ReadingWorth;
 
 use crate::local_time::LocalTime;

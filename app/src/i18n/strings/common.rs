@@ -174,6 +174,12 @@ pub struct Units {
     pub in_ten: fn(tenths: u8) -> String,
     /// A day and a time of day.
     pub day_time: fn(day: &str, time: &str) -> String,
+    /// A time of day that is tomorrow's: 'at 18:40 tomorrow' must read well.
+    pub time_tomorrow: fn(time: &str) -> String,
+    /// A time of day that was yesterday's.
+    pub time_yesterday: fn(time: &str) -> String,
+    /// A time of day on another day, given by its date.
+    pub time_on: fn(time: &str, day: &str) -> String,
     /// The day that is now.
     pub today: &'static str,
     /// The day before.

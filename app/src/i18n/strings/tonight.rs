@@ -1,8 +1,10 @@
 //! Texts of the screen Tonight.
 
+mod chances;
 mod running;
 mod verdict;
 
+pub use chances::Chances;
 pub use running::Running;
 pub use verdict::{Facts, Headlines, Sentences, Sureness, VerdictTexts};
 
@@ -38,6 +40,8 @@ pub struct Tonight {
     pub care: CareTexts,
     /// A meal that is in the cooker, and after it.
     pub running: Running,
+    /// How sure the answer is.
+    pub chances: Chances,
     /// The cooker, the place or the diary makes no sense to the model.
     pub no_estimate: &'static str,
     /// The way to the cooker from there.
@@ -172,7 +176,8 @@ pub struct StoreTexts {
     pub melts: &'static str,
     /// Marks where the thermostat takes the heater off.
     pub cut_out: &'static str,
-    /// What the store can do: its temperature, and how much water it would boil.
+    /// What the store can do: its temperature, and how much water its heat would boil if none
+    /// were lost.
     pub can_boil: fn(degrees: &str, litres: &str) -> String,
     /// The store is above the boil, but has next to nothing to give.
     pub can_boil_little: fn(degrees: &str) -> String,
@@ -265,6 +270,8 @@ pub struct CareTexts {
     pub igniting_store: fn(degrees: &str) -> String,
     /// Nitrate on aluminium.
     pub nitrate_on_aluminium: &'static str,
+    /// Beans that have not boiled, or not for so long as they must.
+    pub unsafe_beans: fn(time: &str) -> String,
     /// Bitter cassava.
     pub cassava: &'static str,
     /// The middle of the food must have been this hot.
