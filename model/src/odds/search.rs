@@ -157,17 +157,17 @@ type Attempt = fn(&Solver<'_>) -> Option<(Help, Plan)>;
 
 /// From what costs nothing to what costs most.
 const ATTEMPTS: [Attempt; KINDS_OF_HELP] = [
-    Solver::lid_on,
-    Solver::more_water,
-    Solver::earlier_in,
-    Solver::soak,
-    Solver::wait_for_sun,
-    Solver::warm_water,
-    Solver::wrap_pot,
-    Solver::smaller_pot,
-    Solver::less,
-    Solver::eat_later,
-    Solver::other_fire,
+    |solver| solver.lid_on(),
+    |solver| solver.more_water(),
+    |solver| solver.earlier_in(),
+    |solver| solver.soak(),
+    |solver| solver.wait_for_sun(),
+    |solver| solver.warm_water(),
+    |solver| solver.wrap_pot(),
+    |solver| solver.smaller_pot(),
+    |solver| solver.less(),
+    |solver| solver.eat_later(),
+    |solver| solver.other_fire(),
 ];
 
 struct Solver<'a> {
