@@ -19,12 +19,21 @@ use crate::water::CP_J_KGK;
 const GAMMA: f64 = 0.292_893_218_813_452_4;
 /// Steps with a pot in, as a share of the time in which pot and store come together.
 const POT_STEP: f64 = 0.25;
-/// Longest and shortest step with a pot in. \[s\]
-const POT_STEPS_S: (f64, f64) = (4.0, 300.0);
+/// For the gap between them that this holds; it is longer for a narrower one. \[K\]
+const WIDE_GAP_K: f64 = 100.0;
+const LEAST_GAP_K: f64 = 0.05;
+/// The pot warms by so much in a step at most. \[K\]
+const POT_STEP_K: f64 = 12.0;
+/// Shortest and longest step with a pot in. \[s\]
+const POT_STEPS_S: (f64, f64) = (4.0, 600.0);
 /// A store cut into nodes meets the pot with its first node alone: the first step, and how much
 /// longer than the time since then the next may be. \[s\]
 const FIRST_STEP_S: f64 = 8.0;
 const STEP_GROWTH: f64 = 0.35;
+/// A step is shortened to this share of it while the first node's slope foretells its temperature
+/// worse than this. \[K\]
+const KINK_SHARE: f64 = 0.4;
+const KINK_K: f64 = 1.5;
 /// Closer than this to the boil is at the boil. \[K\]
 const AT_BOIL_K: f64 = 1e-9;
 /// What is left of a stretch shorter than this is over. \[s\]
@@ -99,7 +108,11 @@ struct Step {
     /// Rise of the pot at the step's start. \[K/s\]
     pot_k_s: f64,
     steamed_kg: f64,
+    /// Steam at the step's start. \[kg/s\]
+    steam_kg_s: f64,
     heater_j: f64,
+    /// By how much the first node's slope foretold its temperature wrongly. \[K\]
+    kink_k: f64,
     /// Out of the pot as steam and, from seat, jacket, open face and pot, to the air. \[J\]
     jacket_air_j: f64,
     open_j: f64,
@@ -125,6 +138,8 @@ struct Stage {
     pot_air_w: f64,
     node_k_j: [f64; MAX_NODES],
     g_seat_w_k: f64,
+    /// The first node. \[°C\]
+    face_c: f64,
 }
 
 /// The state that a stage is worked out at.
@@ -165,6 +180,7 @@ impl Fixed<'_> {
             pot_air_w: 0.0,
             node_k_j: [0.0; MAX_NODES],
             g_seat_w_k: 0.0,
+            face_c: 0.0,
         };
         let mut node_c = [0.0; MAX_NODES];
         let mut into_jacket = 0.0;
@@ -176,6 +192,7 @@ impl Fixed<'_> {
             into_jacket += lost_w;
             out.rates.node[node] = self.heater_w * row.heater_share[node] - lost_w;
         }
+        out.face_c = node_c[0];
         for node in 1..row.count {
             let outward = row.link_w_k[node - 1] * (node_c[node - 1] - node_c[node]);
             out.rates.node[node - 1] -= outward;
@@ -306,7 +323,9 @@ impl Fixed<'_> {
             pot_c: from.pot_c + pot_k_j * sum(k1.pot, k2.pot),
             pot_k_s: first.rates.pot * pot_k_j,
             steamed_kg: steam_j / build.h_fg_j_kg,
+            steam_kg_s: first.steam_w / build.h_fg_j_kg,
             heater_j: h_s * self.heater_w,
+            kink_k: (second.face_c - first.face_c - h_s * node_k(&k1)).abs(),
             jacket_air_j: integral(
                 first.jacket_air_w,
                 second.jacket_air_w,
@@ -338,7 +357,9 @@ impl Step {
             pot_c: mix(self.pot_c, on.pot_c),
             pot_k_s: on.pot_k_s,
             steamed_kg: mix(self.steamed_kg, on.steamed_kg),
+            steam_kg_s: on.steam_kg_s,
             heater_j: mix(self.heater_j, on.heater_j),
+            kink_k: self.kink_k.max(on.kink_k),
             jacket_air_j: mix(self.jacket_air_j, on.jacket_air_j),
             open_j: mix(self.open_j, on.open_j),
             pot_air_j: mix(self.pot_air_j, on.pot_air_j),
@@ -379,10 +400,13 @@ impl Course<'_> {
         let since_s = self
             .load
             .map_or(at_s, |load| at_s - super::seconds(load.put_in));
-        let h_s = self.step_s(member, &first, since_s, left_s);
-        let capacity_j_k = self.pot_capacity_j_k(member, &first, h_s);
-        let pot_k_j = 1.0 / capacity_j_k;
-        let step = fixed.held(&from, &first, pot_k_j, h_s);
+        let mut h_s = self.step_s(member, &first, since_s, left_s);
+        let mut step = self.tried(&fixed, member, &from, &first, h_s);
+        // Past the end of melting the store cools faster than its slope foretold.
+        while member.phase != Phase::NoPot && KINK_K < step.kink_k && POT_STEPS_S.0 < h_s {
+            h_s *= KINK_SHARE;
+            step = self.tried(&fixed, member, &from, &first, h_s);
+        }
 
         let Some((part, change)) = self.first_change(member, &fixed, &step, h_s) else {
             self.take(member, &step, at_s, h_s, account);
@@ -393,8 +417,7 @@ impl Course<'_> {
         };
         let moved_s = part * h_s;
         if OVER_S < moved_s {
-            let capacity_j_k = self.pot_capacity_j_k(member, &first, moved_s);
-            let step = fixed.held(&from, &first, 1.0 / capacity_j_k, moved_s);
+            let step = self.tried(&fixed, member, &from, &first, moved_s);
             self.take(member, &step, at_s, moved_s, account);
         }
         match change {
@@ -405,12 +428,32 @@ impl Course<'_> {
                     member.done_at_s = member.done_at_s.min(member.boils_at_s);
                 }
             }
-            Phase::Dry => member.dry_at_s = member.dry_at_s.min(at_s + moved_s),
+            Phase::Dry => {
+                // Steam that the interpolation had too much of warms the pot instead.
+                let least_kg = self.load.map_or(0.0, |load| load.least_water_kg);
+                let owed_j = (least_kg - member.water_kg) * self.build.h_fg_j_kg;
+                member.water_kg = least_kg;
+                member.pot_c += owed_j / self.capacity_j_k(member);
+                account.steam_j -= owed_j;
+                member.dry_at_s = member.dry_at_s.min(at_s + moved_s);
+            }
             Phase::Simple | Phase::NoPot => {}
         }
         member.phase = change;
         self.see_whether_ready(member, at_s + moved_s);
         moved_s
+    }
+
+    fn tried(
+        &self,
+        fixed: &Fixed<'_>,
+        member: &Member,
+        from: &At,
+        first: &Stage,
+        h_s: f64,
+    ) -> Step {
+        let pot_k_j = 1.0 / self.pot_capacity_j_k(member, first, h_s);
+        fixed.held(from, first, pot_k_j, h_s)
     }
 
     /// The first change of phase within a step: the share of it that comes before, and to what.
@@ -429,8 +472,12 @@ impl Course<'_> {
         let first = if member.phase == Phase::Simple {
             // One that has just gone off the boil falls first, whatever comes within the step.
             let rises = member.pot_c < boiling_c || 0.0 <= step.pot_k_s;
-            (boiling_c + AT_BOIL_K < step.pot_c && rises)
-                .then(|| (reaches(step, member.pot_c, boiling_c, h_s), Phase::Boiling))
+            (boiling_c + AT_BOIL_K < step.pot_c && rises).then(|| {
+                let risen_k = step.pot_c - member.pot_c;
+                let missing_k = boiling_c - member.pot_c;
+                let part = along(h_s * step.pot_k_s, risen_k, missing_k);
+                (part, Phase::Boiling)
+            })
         } else {
             let after_w = fixed.surplus_w(&step.heat_j);
             (after_w < 0.0).then(|| {
@@ -443,7 +490,7 @@ impl Course<'_> {
         if step.steamed_kg <= spare_kg {
             return first;
         }
-        let part = (spare_kg / step.steamed_kg).clamp(0.0, 1.0);
+        let part = along(step.steam_kg_s * h_s, step.steamed_kg, spare_kg);
         match first {
             Some((sooner, _)) if sooner < part => first,
             _ => Some((part, Phase::Dry)),
@@ -493,18 +540,26 @@ impl Course<'_> {
         if member.phase == Phase::NoPot {
             return left_s;
         }
-        let mut rate_w_k = first.g_seat_w_k + first.steam_w_k;
-        let mut inverse = 0.0;
-        if member.phase != Phase::Boiling {
-            inverse += 1.0 / self.capacity_j_k(member);
-        }
-        if self.build.row.count == 1 {
-            inverse += first.node_k_j[0];
+        // How fast pot and first node come together, and how far they still have to.
+        let pot_k_j = if member.phase == Phase::Boiling {
+            0.0
         } else {
-            rate_w_k = first.g_seat_w_k.max(1e-3);
+            1.0 / self.capacity_j_k(member)
+        };
+        let node_k_j = first.node_k_j[0];
+        let mut closing_s = (first.g_seat_w_k + first.steam_w_k) * pot_k_j;
+        if self.build.row.count == 1 {
+            closing_s += first.g_seat_w_k * node_k_j;
         }
-        let wanted_s = POT_STEP / (rate_w_k * inverse).max(1e-6);
-        let mut h_s = wanted_s.clamp(POT_STEPS_S.0, POT_STEPS_S.1);
+        let closing_s = closing_s.max(1e-6);
+        let pot_k_s = first.rates.pot * pot_k_j;
+        let gap_k_s = (first.rates.node[0] * node_k_j - pot_k_s).abs();
+        let gap_k = (gap_k_s / closing_s).max(LEAST_GAP_K);
+        // The error of a step goes with the cube of its length.
+        let wanted_s = POT_STEP / closing_s * libm::cbrt(WIDE_GAP_K / gap_k);
+        let mut h_s = wanted_s
+            .min(POT_STEP_K / pot_k_s.abs().max(1e-6))
+            .clamp(POT_STEPS_S.0, POT_STEPS_S.1);
         if 1 < self.build.row.count {
             h_s = h_s.min(FIRST_STEP_S + STEP_GROWTH * since_s);
         }
@@ -624,22 +679,20 @@ impl Fixed<'_> {
     }
 }
 
-/// The share of a step at which the pot passes a temperature, on the parabola through both ends and
-/// the first slope.
-fn reaches(step: &Step, before_c: f64, limit_c: f64, h_s: f64) -> f64 {
-    let missing_k = limit_c - before_c;
-    if missing_k <= 0.0 {
+/// The share of a step at which what changes by `whole` over it, and by `first` at the pace of its
+/// start, has changed by `part`: on the parabola through both.
+fn along(first: f64, whole: f64, part: f64) -> f64 {
+    if part <= 0.0 {
         return 0.0;
     }
-    let along_k = h_s * step.pot_k_s;
-    let bend_k = step.pot_c - before_c - along_k;
-    // The root of bend x^2 + along x - missing that loses no digits.
-    let root = along_k * along_k + 4.0 * bend_k * missing_k;
-    let part = 2.0 * missing_k / (along_k + root.max(0.0).sqrt());
-    if part.is_finite() && 0.0 < part {
-        part.min(1.0)
+    let bend = whole - first;
+    // The root of bend x^2 + first x - part that loses no digits.
+    let root = first * first + 4.0 * bend * part;
+    let share = 2.0 * part / (first + root.max(0.0).sqrt());
+    if share.is_finite() && 0.0 < share {
+        share.min(1.0)
     } else {
-        missing_k / (step.pot_c - before_c)
+        (part / whole).clamp(0.0, 1.0)
     }
 }
 

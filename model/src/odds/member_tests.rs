@@ -222,7 +222,8 @@ proptest! {
         prop_assert!((exact_c - fast_c).abs() < 5.0, "{exact_c} {fast_c}");
     }
 
-    /// Times to boil and to done within 1 %, or 20 s; the store after within 0.5 K.
+    /// Times to boil within 1 %, to done and to dry within 2.5 %, or 20 s: food that is hardly hot
+    /// enough takes its time. The store after within 0.5 K.
     #[test]
     fn a_pot_agrees(
         cooker in presets(), hot in 0.35..1.0_f64, water_kg in 0.3..3.5_f64,
@@ -232,10 +233,12 @@ proptest! {
         let store_c = AIR_C + hot * (cooker.store.cutout_c - AIR_C);
         let meal = meal(dish, water_kg, lid);
         let [boils, done, dry, store] = cook(&cooker, store_c, &meal, 5);
-        for (what, (exact, fast)) in [("boils", boils), ("done", done), ("dry", dry)] {
-            let both = exact.is_finite() && fast.is_finite();
-            if both {
-                prop_assert!((exact - fast).abs() < 0.01 * exact + 0.34, "{what} {exact} {fast}");
+        for (what, (exact, fast), share) in [
+            ("boils", boils, 0.01), ("done", done, 0.025), ("dry", dry, 0.025),
+        ] {
+            if exact.is_finite() && fast.is_finite() {
+                let off = (exact - fast).abs();
+                prop_assert!(off < share * exact + 0.34, "{what} {exact} {fast}");
             }
         }
         prop_assert!((store.0 - store.1).abs() < 0.5, "store {store:?}");
