@@ -28,9 +28,8 @@ if [ -f dist/index.html ] && [ "$(cat "$stamp" 2>/dev/null)" = "$now" ]; then
     say 'nothing changed since the last build'
 else
     rm -f "$stamp"
-    # All tools are there by now, so Trunk has nothing to look up. Views whose types are erased are
-    # an eighth smaller.
-    RUSTFLAGS='--cfg erase_components' trunk --skip-version-check build --release --locked || fail 'the build failed; the lines above say why.'
+    # All tools are there by now, so Trunk has nothing to look up.
+    trunk --skip-version-check build --release --cargo-profile web --minify true --locked || fail 'the build failed; the lines above say why.'
     printf '%s\n' "$now" >"$stamp"
 fi
 sh app/size.sh dist

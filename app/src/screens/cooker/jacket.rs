@@ -42,7 +42,7 @@ pub(super) fn JacketParts(part: Described) -> impl IntoView {
             )}
         {move || {
             if is_layered.get() {
-                view! { <Layered part /> }.into_any()
+                view! { <Layered part /> }
             } else {
                 view! {
                     {form.number(Key::Loss, texts.loss, texts.loss_hint, "part-loss")}
@@ -54,7 +54,6 @@ pub(super) fn JacketParts(part: Described) -> impl IntoView {
                             "part-capacity",
                         )}
                 }
-                    .into_any()
             }
         }}
     }
@@ -94,7 +93,6 @@ fn Layered(part: Described) -> impl IntoView {
                     {form.number(Key::Length, texts.length, "", "part-length")}
                     {form.number(Key::Width, texts.width, "", "part-width")}
                 }
-                    .into_any()
             } else {
                 form.number(Key::Across, texts.across, "", "part-across")
             }

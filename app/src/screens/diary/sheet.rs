@@ -165,10 +165,10 @@ fn Fields(scene: Scene) -> impl IntoView {
         Kind::LidOpen | Kind::HeaterOff => |strings| strings.diary.from,
     };
     let number = match kind {
-        Kind::Meal => view! { <MealFields scene /> }.into_any(),
-        Kind::Felt => view! { <FeltChoice scene /> }.into_any(),
+        Kind::Meal => view! { <MealFields scene /> },
+        Kind::Felt => view! { <FeltChoice scene /> },
         Kind::Reading | Kind::LidOpen | Kind::HeaterOff => {
-            view! { <Amount scene kind /> }.into_any()
+            view! { <Amount scene kind /> }
         }
     };
     let whole = move || {

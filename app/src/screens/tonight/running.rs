@@ -119,9 +119,9 @@ pub(super) fn Running(id: EntryId) -> impl IntoView {
         <div class="screen__body">
             {move || {
                 if is_over.get() {
-                    view! { <After scene /> }.into_any()
+                    view! { <After scene /> }
                 } else {
-                    view! { <InTheCooker scene /> }.into_any()
+                    view! { <InTheCooker scene /> }
                 }
             }}
         </div>
