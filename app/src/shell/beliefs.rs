@@ -118,6 +118,12 @@ impl Beliefs {
         self.believed
     }
 
+    /// Follows the cooker and its diary, and not the minutes.
+    pub fn follow_diary(&self) {
+        self.subject.track();
+        self.walks.track();
+    }
+
     /// The entries that do not fit and that were said to be right, as they were then.
     pub fn kept(&self) -> Signal<Vec<Entry>> {
         self.kept.into()

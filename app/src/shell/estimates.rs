@@ -11,6 +11,7 @@ use crate::reactive::*;
 use model::cooker::Cooker;
 use model::journal::Journal;
 use model::local_time::LocalTime;
+use model::odds::Belief;
 use model::tonight::{Evening, Site, StoreNow, TonightError};
 
 use crate::shell::beliefs::{Beliefs, SharedBelief};
@@ -57,14 +58,19 @@ impl Estimates {
         let in_use = store.read(in_use);
         let evening = Memo::new(move |_| in_use.get().map(|subject| subject.evening(now.get())));
         let running = store.read(running);
+        let beliefs = Beliefs::new(store, clock);
         Self {
             evening,
             store_now: Memo::new(move |_| {
                 let estimate = evening.get()?;
-                Some(estimate.and_then(|evening| evening.store()))
+                let belief = beliefs.belief().get();
+                Some(estimate.and_then(|evening| {
+                    let store = evening.store()?;
+                    Ok(belief.map_or(store, |belief| believed(&belief, store)))
+                }))
             }),
             running: Memo::new(move |_| running.get().map(|subject| subject.evening(now.get()))),
-            beliefs: Beliefs::new(store, clock),
+            beliefs,
         }
     }
 
@@ -111,6 +117,18 @@ impl Subject {
         let from = self.from.unwrap_or(now);
         Evening::new(&self.site, &self.cooker, &self.journal, now, from)
             .map(|evening| SharedEvening(Arc::new(evening)))
+    }
+}
+
+/// The store by all that was reported.
+fn believed(belief: &Belief, store: StoreNow) -> StoreNow {
+    let bands = belief.store();
+    StoreNow {
+        store_c: bands.store_c.p50,
+        band_c: (bands.store_c.p10, bands.store_c.p90),
+        litres: bands.litres.p50,
+        full_share: bands.full_share.p50,
+        ..store
     }
 }
 

@@ -53,6 +53,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
     help: HelpTexts {
         heading: "What would help",
         nothing: "Nothing we know of would have it ready in time on this heat alone.",
+        looking: "Being worked out…",
         lid_on: ("Put the lid on and leave it on.", "Lid on"),
         earlier: (
             |time| format!("Put the pot in at {time}."),

@@ -53,6 +53,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
     help: HelpTexts {
         heading: "Qué ayudaría",
         nothing: "Nada de lo que conocemos la tendría lista a tiempo solo con este calor.",
+        looking: "Calculando…",
         lid_on: ("Ponga la tapa y déjela puesta.", "Con tapa"),
         earlier: (
             |time| format!("Meta la olla a las {time}."),

@@ -135,6 +135,8 @@ pub struct HelpTexts {
     pub heading: &'static str,
     /// Nothing was found.
     pub nothing: &'static str,
+    /// It is being looked for.
+    pub looking: &'static str,
     /// Put the lid on.
     pub lid_on: (&'static str, &'static str),
     /// Put the pot in earlier.

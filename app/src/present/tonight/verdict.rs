@@ -18,7 +18,7 @@ use crate::i18n::refusal::refusal;
 use crate::state::refused::Refused;
 
 pub(super) use facts::{OutBy, out_by};
-pub use odds::{is_good_enough, verdict_by_odds};
+pub use odds::{is_good_enough, is_told_by_odds, verdict_by_odds};
 
 /// What was asked.
 #[derive(Debug, Clone, PartialEq)]

@@ -31,9 +31,14 @@ pub(super) const CHANCES: Chances = Chances {
         format!("{litres} in at {from}, boiling by {by}, with tonight’s pot cooked")
     },
     then: |odds| format!("Then {odds}."),
-    store_between: |low, high, time| {
-        format!("In 8 of 10 such evenings the store lies between {low} and {high} at {time}.")
+    store_goes: |from, to, time| {
+        format!("The store goes from about {from} to about {to} at {time}.")
     },
-    store_from: |store| format!("{store} from"),
-    store_to: |store| format!("{store} to"),
+    store_between: |low, high| {
+        format!("In 8 of 10 such evenings it then lies between {low} and {high}.")
+    },
+    store_from: "from",
+    store_to: "to",
+    ready_by: |eaten, odds| format!("Ready by {eaten}: {odds}."),
+    may_not_boil: "may not boil",
 };

@@ -37,9 +37,12 @@ pub(super) const CHANCES: Chances = Chances {
         format!("{litres} adentro a las {from}, hirviendo a las {by}, con la olla de hoy cocida")
     },
     then: |odds| format!("Entonces, {odds}."),
-    store_between: |low, high, time| {
-        format!("En 8 de 10 noches así el acumulador está entre {low} y {high} a las {time}.")
+    store_goes: |from, to, time| {
+        format!("El acumulador va de unos {from} a unos {to} a las {time}.")
     },
-    store_from: |store| format!("{store} desde"),
-    store_to: |store| format!("{store} hasta"),
+    store_between: |low, high| format!("En 8 de 10 noches así está entonces entre {low} y {high}."),
+    store_from: "desde",
+    store_to: "hasta",
+    ready_by: |eaten, odds| format!("Lista a las {eaten}: {odds}."),
+    may_not_boil: "puede que no hierva",
 };

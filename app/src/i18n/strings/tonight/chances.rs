@@ -55,10 +55,16 @@ pub struct Chances {
     pub breakfast_water: fn(litres: &str, from: &str, by: &str) -> String,
     /// The odds with a change.
     pub then: fn(odds: &str) -> String,
-    /// Beside the plot: between what the store lies at the end.
-    pub store_between: fn(low: &str, high: &str, time: &str) -> String,
+    /// Beside the plot: how the store goes, in the middle of what may be.
+    pub store_goes: fn(from: &str, to: &str, time: &str) -> String,
+    /// After that: between what it then lies.
+    pub store_between: fn(low: &str, high: &str) -> String,
     /// Heads a column of the table: the lower end of the store.
-    pub store_from: fn(store: &str) -> String,
+    pub store_from: &'static str,
     /// The upper end.
-    pub store_to: fn(store: &str) -> String,
+    pub store_to: &'static str,
+    /// While the pot is in: the odds that it is ready by the meal's hour.
+    pub ready_by: fn(eaten: &str, odds: &str) -> String,
+    /// While it is in: it may not boil.
+    pub may_not_boil: &'static str,
 }

@@ -7,7 +7,7 @@ use model::odds::{Band, Chance, Odds, OddsWord};
 use model::tonight::Answer;
 
 use super::facts::comes_out;
-use super::{Course, Question, Voice, course, ended, is_done_at_the_boil, out_by, verdict};
+use super::{Course, Question, Voice, course, ended, is_done_at_the_boil, out_by};
 use crate::components::{Fact, Icon, VerdictTone, VerdictView};
 use crate::i18n::format::Sure;
 use crate::present::odds::{figure, odds as in_words};
@@ -76,9 +76,14 @@ pub fn is_good_enough(odds: &Odds) -> bool {
     Chance::NINE_IN_TEN <= odds.p_done
 }
 
+/// Whether the odds tell it. What would stand too long too cold must not be left in, however sure
+/// it is to be ready.
+pub fn is_told_by_odds(question: &Question, answer: &Answer) -> bool {
+    let course = course(&answer.as_told, question.meal.eat_at);
+    !matches!(course, Course::Spoils(_))
+}
+
 /// The answer by the odds; `latest` is the latest time for nine chances in ten, where it is known.
-///
-/// What would stand too long too cold is told by the answer alone, whatever the odds.
 pub fn verdict_by_odds(
     voice: &Voice<'_>,
     question: &Question,
@@ -86,10 +91,6 @@ pub fn verdict_by_odds(
     odds: &Odds,
     latest: Option<LocalTime>,
 ) -> VerdictView {
-    let told = course(&answer.as_told, question.meal.eat_at);
-    if matches!(told, Course::Spoils(_)) {
-        return verdict(voice, question, answer);
-    }
     let judged = Judged::of(odds);
     let mut said = sentence(voice, question, odds, judged);
     if question.lacks_sun {
