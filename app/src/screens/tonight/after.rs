@@ -1,6 +1,7 @@
 //! The questions once a meal is over.
 
 use crate::reactive::*;
+use model::journal::Outcome;
 use model::local_time::LocalTime;
 
 use super::fields::TimeOfDayField;
@@ -57,6 +58,7 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
                         seen=Seen::DoneAt
                         test="done-at"
                     />
+                    <WasNotDone scene />
                 }
             });
             let out = open.out.then(|| {
@@ -98,10 +100,47 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
 /// It did not boil, by the time it came out.
 #[component]
 fn DidNotBoil(scene: Scene) -> impl IntoView {
+    view! {
+        <NotByThen
+            scene
+            is_open=|seen| seen.not_boiled_by.is_none()
+            seen=Seen::NotBoiledBy
+            label=scene.text(|strings| strings.tonight.running.did_not_boil)
+            icon=Icon::PotCold
+            test="did-not-boil"
+        />
+    }
+}
+
+/// It was not done, by the time it came out.
+#[component]
+fn WasNotDone(scene: Scene) -> impl IntoView {
+    view! {
+        <NotByThen
+            scene
+            is_open=|seen| seen.not_done_by.is_none()
+            seen=Seen::NotDoneBy
+            label=scene.text(|strings| strings.tonight.running.was_not_done)
+            icon=Icon::PotSimmers
+            test="was-not-done"
+        />
+    }
+}
+
+/// Something had not come about by the time the pot came out; told in one tap.
+#[component]
+fn NotByThen(
+    scene: Scene,
+    is_open: fn(&Outcome) -> bool,
+    seen: fn(LocalTime) -> Seen,
+    #[prop(into)] label: Signal<String>,
+    icon: Icon,
+    test: &'static str,
+) -> impl IntoView {
     let is_open = Memo::new(move |_| {
         scene.meal.with(|meal| {
             meal.as_ref()
-                .is_some_and(|(_, meal)| meal.outcome.not_boiled_by.is_none())
+                .is_some_and(|(_, meal)| is_open(&meal.outcome))
         })
     });
     let press = move |()| {
@@ -109,17 +148,12 @@ fn DidNotBoil(scene: Scene) -> impl IntoView {
         let by = scene
             .meal
             .with_untracked(|meal| meal.as_ref().map(|(_, meal)| meal.leaves_at()));
-        scene.see(Seen::NotBoiledBy(by.unwrap_or(now).min(now)));
+        scene.see(seen(by.unwrap_or(now).min(now)));
     };
     move || {
         is_open.get().then(|| {
             view! {
-                <Button
-                    label=scene.text(|strings| strings.tonight.running.did_not_boil)
-                    on_press=Callback::new(press)
-                    icon=Icon::PotCold
-                    test="did-not-boil"
-                />
+                <Button label on_press=Callback::new(press) icon test />
             }
         })
     }

@@ -41,6 +41,8 @@ pub struct Running {
     pub boiled_at: fn(time: &str) -> String,
     /// Answered: it had not boiled then.
     pub not_boiled_by: fn(time: &str) -> String,
+    /// Answered: it was not done then.
+    pub not_done_at: fn(time: &str) -> String,
     /// Answered: it was done then.
     pub done_at: fn(time: &str) -> String,
     /// Answered: it came out then.
@@ -51,6 +53,8 @@ pub struct Running {
     pub boils_now: &'static str,
     /// Button: it does not boil yet.
     pub not_yet: &'static str,
+    /// Button: it is not done yet.
+    pub not_done_yet: &'static str,
     /// Button: it is done.
     pub done_now: &'static str,
     /// Button: the pot is out.
@@ -63,6 +67,8 @@ pub struct Running {
     pub when_boiled: &'static str,
     /// Button: it did not boil.
     pub did_not_boil: &'static str,
+    /// Button: it was not done.
+    pub was_not_done: &'static str,
     /// Question: when was it done.
     pub when_done: &'static str,
     /// Question: when did it come out.
