@@ -170,6 +170,8 @@ impl<'a> Road<'a> {
     /// A belief in which nothing was reported yet.
     pub(super) fn begin(&mut self, at: LocalTime) -> Result<Past, TonightError> {
         let seed = self.settings.seed;
+        let first_read = self.first_read(at.day());
+        let at = first_read.map_or(at, |(read_at, _)| read_at);
         let idx = Self::epoch_at(self.journal, at);
         let epoch = self.epoch(idx)?;
         let mut ensemble = Ensemble::new(self.settings.members.max(1), at);
@@ -182,7 +184,10 @@ impl<'a> Road<'a> {
             .first()
             .map_or(20.0, |step| step.air_c);
         let start = Noise::new(seed, Purpose::Start);
-        ensemble.start(&epoch.build, air_c, start);
+        match first_read {
+            Some((_, read_c)) => ensemble.start_near(&epoch.build, air_c, read_c, start),
+            None => ensemble.start(&epoch.build, air_c, start),
+        }
         ensemble.begin_day(at.day(), seed);
         Ok(Past {
             ensemble,
@@ -190,6 +195,17 @@ impl<'a> Road<'a> {
             doubts: Vec::new(),
             epoch: idx,
         })
+    }
+
+    /// The reading that a diary begins with, where nothing was told before it on its first day:
+    /// whatever the store was until then, it is near that now.
+    fn first_read(&self, first: Day) -> Option<(LocalTime, f64)> {
+        let event = self.journal.events.first()?;
+        let What::Reading { store_c } = event.what else {
+            return None;
+        };
+        let has_begun = event.at.day() == first && event.at <= self.now;
+        (has_begun && self.journal.first_day() == Some(first)).then_some((event.at, store_c))
     }
 
     /// The sky of a day.

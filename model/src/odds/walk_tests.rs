@@ -110,3 +110,23 @@ fn the_way_of_an_evening_begins_at_the_store_and_has_a_pot_while_one_is_in() {
         assert!(quantiles.windows(2).all(|pair| pair[0] <= pair[1]));
     }
 }
+
+#[test]
+fn a_first_reading_is_believed_however_hot() {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+    for store_c in [30.0, 120.0, 240.0, 280.0] {
+        let mut journal = Journal::default();
+        journal.events.push(Event {
+            at: now().plus_s(-1800),
+            what: What::Reading { store_c },
+        });
+        let belief = Belief::replay(&site(), &cooker, &journal, now(), &settings()).unwrap();
+        let store = belief.store().store_c;
+        assert!((store.p50 - store_c).abs() < 20.0, "{store_c}: {store:?}");
+        assert!(belief.doubts().is_empty());
+        // As well on the morrow.
+        let later = now().plus_s(86_400);
+        let walked = Belief::replay(&site(), &cooker, &journal, later, &settings()).unwrap();
+        assert!(walked.doubts().is_empty());
+    }
+}

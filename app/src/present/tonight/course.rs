@@ -294,7 +294,7 @@ fn table(voice: &Voice<'_>, points: &[Place]) -> TableView {
     if is_wide {
         let chances = &voice.strings.tonight.chances;
         let ends = [chances.store_from, chances.store_to];
-        heads.extend(ends.map(|name| unit(name)));
+        heads.extend(ends.map(unit));
     }
     heads.push(unit(words.pot));
     TableView {
