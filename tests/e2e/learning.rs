@@ -1,8 +1,8 @@
 //! What the household reports is learned from: two pots change what is known of the cooker and the
 //! odds, and a reload tells the same.
 
-use crate::evenings::{afternoon, set_up, tap};
 use crate::browser::Theme;
+use crate::evenings::{afternoon, set_up, tap};
 use crate::page::Page;
 use crate::story::{Outcome, story_on};
 

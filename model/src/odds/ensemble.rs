@@ -98,6 +98,9 @@ fn inside(intervals: &[Interval], at: LocalTime) -> bool {
 pub(super) struct Ensemble {
     pub(super) at: LocalTime,
     members: usize,
+    /// From one column to the next. Not a power of two, or all of a member would meet in one corner
+    /// of the cache.
+    stride: usize,
     columns: Vec<f64>,
     phase: Vec<Phase>,
     /// They sum to 1.
@@ -111,7 +114,8 @@ impl Ensemble {
         Self {
             at,
             members,
-            columns: vec![0.0; members * column::COUNT],
+            stride: members + 8,
+            columns: vec![0.0; (members + 8) * column::COUNT],
             phase: vec![Phase::NoPot; members],
             weight: vec![1.0 / small(members); members],
         }
@@ -122,23 +126,23 @@ impl Ensemble {
     }
 
     pub(super) fn column(&self, column: usize) -> &[f64] {
-        let from = column * self.members;
+        let from = column * self.stride;
         self.columns.get(from..from + self.members).unwrap_or(&[])
     }
 
     pub(super) fn column_mut(&mut self, column: usize) -> &mut [f64] {
-        let from = column * self.members;
+        let from = column * self.stride;
         self.columns
             .get_mut(from..from + self.members)
             .unwrap_or(&mut [])
     }
 
     pub(super) fn get(&self, column: usize, member: usize) -> f64 {
-        self.columns[column * self.members + member]
+        self.columns[column * self.stride + member]
     }
 
     pub(super) fn set(&mut self, column: usize, member: usize, value: f64) {
-        self.columns[column * self.members + member] = value;
+        self.columns[column * self.stride + member] = value;
     }
 
     /// Draws one multiplier anew from its prior.
@@ -286,7 +290,6 @@ impl Ensemble {
         to: LocalTime,
     ) {
         let hours = Noise::new(seed, Purpose::SkyHour).at(i64::from(self.at.day().0));
-        let mut account = Account::default();
         while self.at < to {
             let at = self.at;
             let place = usize::try_from(at.second_of_day() / STEP_S).unwrap_or(0);
@@ -308,6 +311,7 @@ impl Ensemble {
             let hour = hours.at(i64::try_from(at.hour()).unwrap_or(0));
             let start_s = seconds(at);
             let duration_s = seconds(next) - start_s;
+            let one_node = course.build.row.count == 1;
             for member in 0..self.members {
                 let heater_w = if is_off {
                     0.0
@@ -323,18 +327,26 @@ impl Ensemble {
                     air_c: air_c + self.get(column::AIR, member),
                     open,
                 };
-                let mut one = self.member(course.build, member);
-                course.carry(&mut one, &stretch, &mut account);
-                self.keep(course.build, member, &one);
+                if one_node {
+                    self.carry_one::<1>(course, member, &stretch);
+                } else {
+                    self.carry_one::<MAX_NODES>(course, member, &stretch);
+                }
             }
             self.at = next;
         }
     }
 
-    fn member(&self, build: &Build, member: usize) -> Member {
+    fn carry_one<const N: usize>(&mut self, course: &Course<'_>, member: usize, over: &Stretch) {
+        let mut one = self.member::<N>(course.build, member);
+        course.carry(&mut one, over, &mut Account::default());
+        self.keep(course.build, member, &one);
+    }
+
+    fn member<const N: usize>(&self, build: &Build, member: usize) -> Member<N> {
         let get = |column| self.get(column, member);
         let factor = |multiplier: Multiplier| get(column::FACTOR + multiplier.index());
-        let mut heat_j = [0.0; MAX_NODES];
+        let mut heat_j = [0.0; N];
         for (node, heat_j) in heat_j.iter_mut().enumerate().take(build.row.count) {
             *heat_j = get(column::HEAT + node);
         }
@@ -359,9 +371,9 @@ impl Ensemble {
         }
     }
 
-    fn keep(&mut self, build: &Build, member: usize, one: &Member) {
-        for node in 0..build.row.count {
-            self.set(column::HEAT + node, member, one.heat_j[node]);
+    fn keep<const N: usize>(&mut self, build: &Build, member: usize, one: &Member<N>) {
+        for (node, heat_j) in one.heat_j.iter().enumerate().take(build.row.count) {
+            self.set(column::HEAT + node, member, *heat_j);
         }
         self.set(column::JACKET, member, one.jacket_c);
         if self.phase[member] == Phase::NoPot {

@@ -12,7 +12,6 @@
 
 use super::build::{Build, Load};
 use super::solve::{Factors, Rates, Stiffness};
-use crate::network::MAX_NODES;
 use crate::water::CP_J_KGK;
 
 /// `1 - 1/sqrt(2)`, which makes ROS2 L-stable.
@@ -54,9 +53,9 @@ pub(super) enum Phase {
 }
 
 /// A member while it is carried.
-#[derive(Debug, Clone, Copy, Default)]
-pub(super) struct Member {
-    pub(super) heat_j: [f64; MAX_NODES],
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Member<const N: usize> {
+    pub(super) heat_j: [f64; N],
     pub(super) jacket_c: f64,
     pub(super) phase: Phase,
     pub(super) pot_c: f64,
@@ -100,9 +99,9 @@ pub(super) struct Account {
 }
 
 /// What one step of the solver makes of a member.
-#[derive(Debug, Clone, Copy, Default)]
-struct Step {
-    heat_j: [f64; MAX_NODES],
+#[derive(Debug, Clone, Copy)]
+struct Step<const N: usize> {
+    heat_j: [f64; N],
     jacket_c: f64,
     pot_c: f64,
     /// Rise of the pot at the step's start. \[K/s\]
@@ -128,15 +127,15 @@ pub(super) struct Course<'a> {
 }
 
 /// Temperatures, slopes and flows of one stage.
-struct Stage {
-    rates: Rates,
+struct Stage<const N: usize> {
+    rates: Rates<N>,
     seat_w: f64,
     steam_w: f64,
     steam_w_k: f64,
     jacket_air_w: f64,
     open_w: f64,
     pot_air_w: f64,
-    node_k_j: [f64; MAX_NODES],
+    node_k_j: [f64; N],
     g_seat_w_k: f64,
     /// The first node. \[°C\]
     face_c: f64,
@@ -144,18 +143,18 @@ struct Stage {
 
 /// The state that a stage is worked out at.
 #[derive(Clone, Copy)]
-struct At {
-    heat_j: [f64; MAX_NODES],
+struct At<const N: usize> {
+    heat_j: [f64; N],
     jacket_c: f64,
     pot_c: f64,
 }
 
 /// What is fixed for a member within a stretch.
-struct Fixed<'a> {
+struct Fixed<'a, const N: usize> {
     course: &'a Course<'a>,
     phase: Phase,
     /// Whole store's heat per heat of each node.
-    whole: [f64; MAX_NODES],
+    whole: [f64; N],
     g_half_w_k: f64,
     g_open_w_k: f64,
     contact: f64,
@@ -165,26 +164,27 @@ struct Fixed<'a> {
     heater_w: f64,
 }
 
-impl Fixed<'_> {
+impl<const N: usize> Fixed<'_, N> {
     #[inline]
-    fn stage(&self, at: &At) -> Stage {
+    fn stage(&self, at: &At<N>) -> Stage<N> {
         let build = self.course.build;
         let row = &build.row;
+        let n = nodes::<N>(build);
         let mut out = Stage {
-            rates: Rates::default(),
+            rates: Rates::NONE,
             seat_w: 0.0,
             steam_w: 0.0,
             steam_w_k: 0.0,
             jacket_air_w: self.g_half_w_k * (at.jacket_c - self.air_c),
             open_w: 0.0,
             pot_air_w: 0.0,
-            node_k_j: [0.0; MAX_NODES],
+            node_k_j: [0.0; N],
             g_seat_w_k: 0.0,
             face_c: 0.0,
         };
-        let mut node_c = [0.0; MAX_NODES];
+        let mut node_c = [0.0; N];
         let mut into_jacket = 0.0;
-        for node in 0..row.count {
+        for node in 0..n {
             let (t_c, slope) = build.store_c(at.heat_j[node] * self.whole[node]);
             node_c[node] = t_c;
             out.node_k_j[node] = slope * self.whole[node];
@@ -193,7 +193,7 @@ impl Fixed<'_> {
             out.rates.node[node] = self.heater_w * row.heater_share[node] - lost_w;
         }
         out.face_c = node_c[0];
-        for node in 1..row.count {
+        for node in 1..n {
             let outward = row.link_w_k[node - 1] * (node_c[node - 1] - node_c[node]);
             out.rates.node[node - 1] -= outward;
             out.rates.node[node] += outward;
@@ -243,7 +243,7 @@ impl Fixed<'_> {
     }
 
     /// What is left of the heat into a boiling pot: it boils on while this is positive. \[W\]
-    fn surplus_w(&self, heat_j: &[f64; MAX_NODES]) -> f64 {
+    fn surplus_w(&self, heat_j: &[f64; N]) -> f64 {
         let build = self.course.build;
         let whole_j = heat_j[0] * self.whole[0];
         let seat_w =
@@ -255,15 +255,16 @@ impl Fixed<'_> {
 
     /// One step of ROS2 with the stage at its start.
     #[inline]
-    fn step(&self, from: &At, first: &Stage, pot_k_j: f64, h_s: f64) -> Step {
+    fn step(&self, from: &At<N>, first: &Stage<N>, pot_k_j: f64, h_s: f64) -> Step<N> {
         let build = self.course.build;
         let row = &build.row;
+        let n = nodes::<N>(build);
         let c = GAMMA * h_s;
         let jacket_k_j = 1.0 / build.c_jacket_j_k;
         let mut stiffness = Stiffness {
             count: row.count,
-            link: [0.0; MAX_NODES],
-            to_jacket: [0.0; MAX_NODES],
+            link: [0.0; N],
+            to_jacket: [0.0; N],
             jacket_to_air: c * self.g_half_w_k,
             open: c * self.g_open_w_k,
             seat: c * first.g_seat_w_k,
@@ -273,7 +274,7 @@ impl Fixed<'_> {
             jacket_k_j,
             pot_k_j,
         };
-        for node in 0..row.count {
+        for node in 0..n {
             stiffness.link[node] = c * row.link_w_k[node];
             stiffness.to_jacket[node] = c * self.g_half_w_k * row.jacket_share[node];
         }
@@ -281,14 +282,14 @@ impl Fixed<'_> {
         let k1 = factors.solve(&first.rates);
 
         let mut middle = *from;
-        for node in 0..row.count {
+        for node in 0..n {
             middle.heat_j[node] += h_s * k1.node[node];
         }
         middle.jacket_c += h_s * jacket_k_j * k1.jacket;
         middle.pot_c += h_s * pot_k_j * k1.pot;
         let second = self.stage(&middle);
         let mut rhs = second.rates;
-        for node in 0..row.count {
+        for node in 0..n {
             rhs.node[node] -= 2.0 * k1.node[node];
         }
         rhs.jacket -= 2.0 * k1.jacket;
@@ -297,7 +298,7 @@ impl Fixed<'_> {
 
         let sum = |one: f64, two: f64| h_s * (1.5 * one + 0.5 * two);
         let mut heat_j = from.heat_j;
-        for node in 0..row.count {
+        for node in 0..n {
             heat_j[node] += sum(k1.node[node], k2.node[node]);
         }
         // The same formula for an integral beside the state, so that the accounts balance.
@@ -305,11 +306,11 @@ impl Fixed<'_> {
             let one = g1 + slope1;
             sum(one, g2 - 2.0 * one + slope2)
         };
-        let node_k = |k: &Rates| first.node_k_j[0] * k.node[0];
-        let pot_k = |k: &Rates| pot_k_j * k.pot;
-        let jacket_k = |k: &Rates| stiffness.jacket_to_air * jacket_k_j * k.jacket;
-        let walls = |k: &Rates| c * self.g_pot_air_w_k * pot_k(k);
-        let steam = |k: &Rates| {
+        let node_k = |k: &Rates<N>| first.node_k_j[0] * k.node[0];
+        let pot_k = |k: &Rates<N>| pot_k_j * k.pot;
+        let jacket_k = |k: &Rates<N>| stiffness.jacket_to_air * jacket_k_j * k.jacket;
+        let walls = |k: &Rates<N>| c * self.g_pot_air_w_k * pot_k(k);
+        let steam = |k: &Rates<N>| {
             if self.phase == Phase::Boiling {
                 stiffness.seat * node_k(k)
             } else {
@@ -343,7 +344,7 @@ impl Fixed<'_> {
     }
 }
 
-impl Step {
+impl<const N: usize> Step<N> {
     /// A step with the heater on for a share of it.
     fn blended(&self, on: &Self, share: f64) -> Self {
         let mix = |off: f64, on: f64| off + share * (on - off);
@@ -369,7 +370,12 @@ impl Step {
 
 impl Course<'_> {
     /// Carries a member through a stretch.
-    pub(super) fn carry(&self, member: &mut Member, stretch: &Stretch, account: &mut Account) {
+    pub(super) fn carry<const N: usize>(
+        &self,
+        member: &mut Member<N>,
+        stretch: &Stretch,
+        account: &mut Account,
+    ) {
         let mut left_s = stretch.duration_s;
         while OVER_S < left_s {
             let at_s = stretch.start_s + stretch.duration_s - left_s;
@@ -378,9 +384,9 @@ impl Course<'_> {
     }
 
     /// One step, or the part of it up to a change of phase; its length. \[s\]
-    fn advance(
+    fn advance<const N: usize>(
         &self,
-        member: &mut Member,
+        member: &mut Member<N>,
         stretch: &Stretch,
         at_s: f64,
         left_s: f64,
@@ -444,24 +450,24 @@ impl Course<'_> {
         moved_s
     }
 
-    fn tried(
+    fn tried<const N: usize>(
         &self,
-        fixed: &Fixed<'_>,
-        member: &Member,
-        from: &At,
-        first: &Stage,
+        fixed: &Fixed<'_, N>,
+        member: &Member<N>,
+        from: &At<N>,
+        first: &Stage<N>,
         h_s: f64,
-    ) -> Step {
+    ) -> Step<N> {
         let pot_k_j = 1.0 / self.pot_capacity_j_k(member, first, h_s);
         fixed.held(from, first, pot_k_j, h_s)
     }
 
     /// The first change of phase within a step: the share of it that comes before, and to what.
-    fn first_change(
+    fn first_change<const N: usize>(
         &self,
-        member: &Member,
-        fixed: &Fixed<'_>,
-        step: &Step,
+        member: &Member<N>,
+        fixed: &Fixed<'_, N>,
+        step: &Step<N>,
         h_s: f64,
     ) -> Option<(f64, Phase)> {
         let load = self.load?;
@@ -499,7 +505,7 @@ impl Course<'_> {
 
     /// Brings a pot to the boiling point: what is above it turns to steam at once, and what the
     /// interpolation fell short by is owed by the steam.
-    fn flash(&self, member: &mut Member, account: &mut Account) {
+    fn flash<const N: usize>(&self, member: &mut Member<N>, account: &mut Account) {
         let excess_j = self.capacity_j_k(member) * (member.pot_c - self.build.boiling_c);
         let flashed_kg = excess_j / self.build.h_fg_j_kg;
         member.water_kg = (member.water_kg - flashed_kg).max(0.0);
@@ -507,10 +513,11 @@ impl Course<'_> {
         member.pot_c = self.build.boiling_c;
     }
 
-    fn fixed(&self, member: &Member, stretch: &Stretch) -> Fixed<'_> {
+    fn fixed<const N: usize>(&self, member: &Member<N>, stretch: &Stretch) -> Fixed<'_, N> {
         let row = &self.build.row;
-        let mut whole = [0.0; MAX_NODES];
-        for (whole, share) in whole.iter_mut().zip(row.mass_share).take(row.count) {
+        let n = nodes::<N>(self.build);
+        let mut whole = [0.0; N];
+        for (whole, share) in whole.iter_mut().zip(row.mass_share).take(n) {
             *whole = 1.0 / (share * member.capacity);
         }
         Fixed {
@@ -536,7 +543,13 @@ impl Course<'_> {
     }
 
     /// Length of the next step. \[s\]
-    fn step_s(&self, member: &Member, first: &Stage, since_s: f64, left_s: f64) -> f64 {
+    fn step_s<const N: usize>(
+        &self,
+        member: &Member<N>,
+        first: &Stage<N>,
+        since_s: f64,
+        left_s: f64,
+    ) -> f64 {
         if member.phase == Phase::NoPot {
             return left_s;
         }
@@ -572,12 +585,17 @@ impl Course<'_> {
         }
     }
 
-    fn capacity_j_k(&self, member: &Member) -> f64 {
+    fn capacity_j_k<const N: usize>(&self, member: &Member<N>) -> f64 {
         self.load.map_or(1.0, |load| load.c_dry_j_k) + CP_J_KGK * member.water_kg
     }
 
     /// The pot's heat capacity half-way through a step in which it evaporates.
-    fn pot_capacity_j_k(&self, member: &Member, first: &Stage, h_s: f64) -> f64 {
+    fn pot_capacity_j_k<const N: usize>(
+        &self,
+        member: &Member<N>,
+        first: &Stage<N>,
+        h_s: f64,
+    ) -> f64 {
         let half_kg = match member.phase {
             Phase::Simple => 0.5 * h_s * first.steam_w / self.build.h_fg_j_kg,
             _ => 0.0,
@@ -587,7 +605,14 @@ impl Course<'_> {
     }
 
     /// Makes a step a member's own, with what it did to the pot.
-    fn take(&self, member: &mut Member, step: &Step, at_s: f64, h_s: f64, account: &mut Account) {
+    fn take<const N: usize>(
+        &self,
+        member: &mut Member<N>,
+        step: &Step<N>,
+        at_s: f64,
+        h_s: f64,
+        account: &mut Account,
+    ) {
         let before_c = member.pot_c;
         let before_kg = member.water_kg;
         member.heat_j = step.heat_j;
@@ -634,7 +659,7 @@ impl Course<'_> {
         self.see_whether_ready(member, at_s + h_s);
     }
 
-    fn cook(&self, member: &mut Member, rate_per_s: f64, at_s: f64, h_s: f64) {
+    fn cook<const N: usize>(&self, member: &mut Member<N>, rate_per_s: f64, at_s: f64, h_s: f64) {
         let gained = h_s * rate_per_s / member.cook_time;
         let missing = 1.0 - member.doneness;
         if 0.0 < gained && 0.0 < missing && missing <= gained {
@@ -643,28 +668,28 @@ impl Course<'_> {
         member.doneness += gained;
     }
 
-    fn see_whether_ready(&self, member: &mut Member, now_s: f64) {
+    fn see_whether_ready<const N: usize>(&self, member: &mut Member<N>, now_s: f64) {
         if self.out_when_ready && member.ready_at_s() <= now_s {
             member.phase = Phase::NoPot;
         }
     }
 }
 
-impl Member {
+impl<const N: usize> Member<N> {
     /// When the food is done and safe. \[s\]
     pub(super) fn ready_at_s(&self) -> f64 {
         self.done_at_s.max(self.safe_at_s)
     }
 }
 
-impl Fixed<'_> {
+impl<const N: usize> Fixed<'_, N> {
     /// A step in which the thermostat holds the store: the heater is on for the share of it that
     /// ends in the middle of the hysteresis.
-    fn held(&self, from: &At, first: &Stage, pot_k_j: f64, h_s: f64) -> Step {
+    fn held(&self, from: &At<N>, first: &Stage<N>, pot_k_j: f64, h_s: f64) -> Step<N> {
         let on = self.step(from, first, pot_k_j, h_s);
         let build = self.course.build;
-        let place = build.row.thermostat_node.min(MAX_NODES - 1);
-        let felt_j = |step: &Step| step.heat_j[place] * self.whole[place];
+        let place = build.row.thermostat_node.min(N - 1);
+        let felt_j = |step: &Step<N>| step.heat_j[place] * self.whole[place];
         if self.heater_w <= 0.0 || felt_j(&on) <= build.hold_j {
             return on;
         }
@@ -677,6 +702,12 @@ impl Fixed<'_> {
         let share = (build.hold_j - felt_j(&off)) / (felt_j(&on) - felt_j(&off));
         off.blended(&on, share.clamp(0.0, 1.0))
     }
+}
+
+/// Nodes in use.
+#[inline]
+fn nodes<const N: usize>(build: &Build) -> usize {
+    if N == 1 { 1 } else { build.row.count.min(N) }
 }
 
 /// The share of a step at which what changes by `whole` over it, and by `first` at the pace of its

@@ -7,7 +7,7 @@ use crate::cooker::Cooker;
 use crate::dish::Dish;
 use crate::journal::{Meal, Outcome};
 use crate::local_time::LocalTime;
-use crate::network::{Event, Ledger, Network, Span, State, Watch, run};
+use crate::network::{Event, Ledger, MAX_NODES, Network, Span, State, Watch, run};
 use crate::place::{AirYear, Place};
 use crate::pot::{Lid, Pot, PotKind, PotSize, Wrap};
 use crate::presets::Preset;
@@ -63,7 +63,7 @@ impl Watch for Times {
     }
 }
 
-fn member(build: &Build, store_c: f64, capacity: f64) -> Member {
+fn member(build: &Build, store_c: f64, capacity: f64) -> Member<MAX_NODES> {
     let mut heat_j = [0.0; MAX_NODES];
     for (heat_j, share) in heat_j.iter_mut().zip(build.row.mass_share) {
         *heat_j = share * capacity * build.heat_j(store_c);
@@ -83,16 +83,18 @@ fn member(build: &Build, store_c: f64, capacity: f64) -> Member {
         pot_air: 1.0,
         pot_steam: 1.0,
         cook_time: 1.0,
-        ..Member::default()
+        water_kg: 0.0,
+        doneness: 0.0,
+        boil_s: 0.0,
     }
 }
 
-fn mixed_c(build: &Build, member: &Member) -> f64 {
+fn mixed_c(build: &Build, member: &Member<MAX_NODES>) -> f64 {
     let whole: f64 = member.heat_j[..build.row.count].iter().sum();
     build.store_c(whole / member.capacity).0
 }
 
-fn stored_j(build: &Build, load: Option<&Load>, member: &Member) -> f64 {
+fn stored_j(build: &Build, load: Option<&Load>, member: &Member<MAX_NODES>) -> f64 {
     let store: f64 = member.heat_j[..build.row.count].iter().sum();
     let pot = load.map_or(0.0, |load| {
         (load.c_dry_j_k + CP_J_KGK * member.water_kg) * member.pot_c

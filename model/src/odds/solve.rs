@@ -6,24 +6,22 @@
     reason = "several short arrays are walked side by side, and their first few places only"
 )]
 
-use crate::network::MAX_NODES;
-
 /// Heat that flows into each part in one stage. \[W\]
-#[derive(Debug, Clone, Copy, Default)]
-pub(super) struct Rates {
-    pub(super) node: [f64; MAX_NODES],
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Rates<const N: usize> {
+    pub(super) node: [f64; N],
     pub(super) jacket: f64,
     pub(super) pot: f64,
 }
 
 /// The conductances times `gamma h`, and the inverse heat capacities.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Stiffness {
+pub(super) struct Stiffness<const N: usize> {
     pub(super) count: usize,
     /// From each node to the next.
-    pub(super) link: [f64; MAX_NODES],
+    pub(super) link: [f64; N],
     /// From each node to the jacket.
-    pub(super) to_jacket: [f64; MAX_NODES],
+    pub(super) to_jacket: [f64; N],
     pub(super) jacket_to_air: f64,
     /// From the first node to the air.
     pub(super) open: f64,
@@ -33,29 +31,45 @@ pub(super) struct Stiffness {
     /// Whether the pot's temperature is free.
     pub(super) pot_is_free: bool,
     /// Kelvins per joule.
-    pub(super) node_k_j: [f64; MAX_NODES],
+    pub(super) node_k_j: [f64; N],
     pub(super) jacket_k_j: f64,
     pub(super) pot_k_j: f64,
 }
 
 /// `1 - gamma h J`, taken apart.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Factors<'s> {
-    of: &'s Stiffness,
+pub(super) struct Factors<'s, const N: usize> {
+    of: &'s Stiffness<N>,
     /// Inverse of what is left on the diagonal.
-    inverse: [f64; MAX_NODES],
+    inverse: [f64; N],
     /// What is taken of each row into the next.
-    below: [f64; MAX_NODES],
+    below: [f64; N],
     /// How the jacket's rate shifts each node.
-    by_jacket: [f64; MAX_NODES],
+    by_jacket: [f64; N],
     jacket_inverse: f64,
     pot_inverse: f64,
 }
 
-impl<'s> Factors<'s> {
+impl<const N: usize> Rates<N> {
+    pub(super) const NONE: Self = Self {
+        node: [0.0; N],
+        jacket: 0.0,
+        pot: 0.0,
+    };
+}
+
+impl<const N: usize> Stiffness<N> {
+    /// Nodes in use.
     #[inline]
-    pub(super) fn new(of: &'s Stiffness) -> Self {
-        let n = of.count;
+    fn count(&self) -> usize {
+        if N == 1 { 1 } else { self.count.min(N) }
+    }
+}
+
+impl<'s, const N: usize> Factors<'s, N> {
+    #[inline]
+    pub(super) fn new(of: &'s Stiffness<N>) -> Self {
+        let n = of.count();
         let mut into_jacket = 0.0;
         for node in 0..n {
             into_jacket += of.to_jacket[node];
@@ -67,9 +81,9 @@ impl<'s> Factors<'s> {
             0.0
         };
 
-        let mut inverse = [0.0; MAX_NODES];
-        let mut below = [0.0; MAX_NODES];
-        let mut by_jacket = [0.0; MAX_NODES];
+        let mut inverse = [0.0; N];
+        let mut below = [0.0; N];
+        let mut by_jacket = [0.0; N];
         for node in 0..n {
             let mut outward = of.to_jacket[node];
             if node + 1 < n {
@@ -116,9 +130,9 @@ impl<'s> Factors<'s> {
 
     /// The rates of a stage from its right-hand side.
     #[inline]
-    pub(super) fn solve(&self, f: &Rates) -> Rates {
+    pub(super) fn solve(&self, f: &Rates<N>) -> Rates<N> {
         let of = self.of;
-        let n = of.count;
+        let n = of.count();
         let mut node = f.node;
         node[0] += of.seat * of.pot_k_j * self.pot_inverse * f.pot;
         for at in 1..n {
@@ -149,8 +163,9 @@ mod tests {
     use proptest::prelude::*;
 
     use super::*;
+    use crate::network::MAX_NODES;
 
-    fn applied(of: &Stiffness, k: &Rates) -> Rates {
+    fn applied(of: &Stiffness<MAX_NODES>, k: &Rates<MAX_NODES>) -> Rates<MAX_NODES> {
         let n = of.count;
         let mut out = *k;
         let t = |node: usize| of.node_k_j[node] * k.node[node];

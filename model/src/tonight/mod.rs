@@ -31,11 +31,13 @@ pub use figures::Figures;
 pub(crate) use help::{FIRE_W, LEAST_SHARE, MOST_OFFERED, PUT_OFF_S, SUN_WARM_C, WATER_STEPS};
 pub use help::{Help, Offers};
 pub use hold::CoolDown;
+pub(crate) use hold::water;
 pub use leaning::Leaning;
+pub(crate) use rig::{POT_IN_SEAT_C, WIND_M_S};
 pub use rig::{Rig, Site};
 pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
-pub(crate) use weather::completed;
+pub(crate) use weather::{Guess, completed};
 pub use weather::{ORDINARY_SKY, Weather};
 
 use crate::error::ModelError;

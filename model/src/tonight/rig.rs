@@ -18,11 +18,11 @@ use crate::water::{CP_J_KGK, vapour_pressure_pa};
 /// Share of light that level ground throws back. Common practice, no source.
 const ALBEDO: f64 = 0.2;
 /// Wind at the panel when nobody knows. Common practice, no source. [m/s]
-pub(super) const WIND_M_S: f64 = 1.0;
+pub(crate) const WIND_M_S: f64 = 1.0;
 /// Relative humidity of a kitchen. From memory.
 const KITCHEN_HUMIDITY: f64 = 0.5;
 /// Temperature of the pot for which the seat's conductance is taken. [°C]
-const POT_IN_SEAT_C: f64 = 80.0;
+pub(crate) const POT_IN_SEAT_C: f64 = 80.0;
 /// What an open cooker loses from the store's face: convection and radiation of a dull hot face.
 /// Common practice, no source. \[W/(m² K)\]
 const OPEN_FACE_W_M2K: f64 = 15.0;
@@ -67,6 +67,9 @@ pub struct Rig {
     open_face_w_k: f64,
     cutout_c: f64,
     melting: Option<(usize, (f64, f64))>,
+    working_c: f64,
+    contact_w_m2k: f64,
+    seat_m2: f64,
 }
 
 impl Rig {
@@ -125,6 +128,9 @@ impl Rig {
             open_face_w_k: OPEN_FACE_W_M2K * area_m2,
             cutout_c: cooker.store.cutout_c,
             melting: melting(cooker),
+            working_c,
+            contact_w_m2k,
+            seat_m2: area_m2,
         })
     }
 
@@ -164,6 +170,21 @@ impl Rig {
     /// From the store to the food through the seat, nothing frozen on it. \[W/K\]
     pub fn seat_w_k(&self) -> f64 {
         self.parts.seat.g_contact_w_k
+    }
+
+    /// Store for which loss and contact are taken: half-way between the boil and the cut-out. [°C]
+    pub(crate) fn working_c(&self) -> f64 {
+        self.working_c
+    }
+
+    /// Between store and pot, without the film inside the pot. \[W/(m² K)\]
+    pub(crate) fn contact_w_m2k(&self) -> f64 {
+        self.contact_w_m2k
+    }
+
+    /// Through which the pot takes heat. \[m²\]
+    pub(crate) fn seat_m2(&self) -> f64 {
+        self.seat_m2
     }
 
     /// The medium that melts, if one does: the heaviest.

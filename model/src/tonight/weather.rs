@@ -16,7 +16,7 @@ pub const ORDINARY_SKY: Sky = Sky::Patchy;
 
 /// How the sky is guessed where nobody wrote it down: what is unknown of a day is mostly its sky.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Guess {
+pub(crate) enum Guess {
     /// The middle of what may be.
     Ordinary,
     /// A grey day; a step darker than the sky was last, where that is known. Common practice, no
@@ -100,7 +100,7 @@ impl Weather {
         let mut days = Vec::new();
         let mut day = first;
         while day <= last {
-            let sky = with_guess(skies.get(&day), day, now, Guess::Ordinary);
+            let sky = completed(skies.get(&day), day, now, Guess::Ordinary);
             days.push(DayHeat::under(rig, day, &sky)?);
             day = day.plus(1);
         }
@@ -119,8 +119,8 @@ impl Weather {
         let mut guessed = self.clone();
         let mut day = self.first;
         for heat in &mut guessed.days {
-            let sky = with_guess(skies.get(&day), day, now, guess);
-            if from <= day && sky != with_guess(skies.get(&day), day, now, Guess::Ordinary) {
+            let sky = completed(skies.get(&day), day, now, guess);
+            if from <= day && sky != completed(skies.get(&day), day, now, Guess::Ordinary) {
                 *heat = DayHeat::under(rig, day, &sky)?;
             }
             day = day.plus(1);
@@ -172,11 +172,12 @@ impl Weather {
 }
 
 /// The log of a day with what nobody wrote down filled in as well as can be.
-pub(crate) fn completed(log: Option<&DayLog>, day: Day, now: LocalTime) -> (DayLog, Unlogged) {
-    with_guess(log, day, now, Guess::Ordinary)
-}
-
-fn with_guess(log: Option<&DayLog>, day: Day, now: LocalTime, guess: Guess) -> (DayLog, Unlogged) {
+pub(crate) fn completed(
+    log: Option<&DayLog>,
+    day: Day,
+    now: LocalTime,
+    guess: Guess,
+) -> (DayLog, Unlogged) {
     let ordinary = (DayLog::Hourly([None; 24]), Unlogged::As(guess.of_day()));
     match log {
         None => ordinary,

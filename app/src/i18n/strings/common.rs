@@ -129,6 +129,8 @@ pub struct Notes {
     pub sky_erased: &'static str,
     /// It is back.
     pub brought_back: &'static str,
+    /// What was added is gone again.
+    pub taken_back: &'static str,
     /// What was seen is in the diary.
     pub noted: &'static str,
     /// A copy was brought in; the former household was put aside.

@@ -2,9 +2,9 @@
 //!
 //! A [`View`] is plain data: an element with its attributes, a text, several views, or work that
 //! is done again whenever a signal it reads changes. The `view!` macro fills it in; [`shown`]
-//! draws it, and changes what is drawn into another view, keeping every element that both have, so
-//! that focus and what is typed stay. There is one type and one copy of that code, where views
-//! whose types tell what they hold need a copy for each.
+//! draws it. When the work is done again, elements from the same tags stay in the page, so that
+//! focus and what is typed stay; work inside of it begins anew. There is one type and one copy of
+//! that code, where views whose types tell what they hold need a copy for each.
 
 mod attr;
 mod into_view;

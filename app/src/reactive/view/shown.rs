@@ -17,7 +17,10 @@ pub(super) enum Shown {
     /// Views, and the mark after the last of them.
     Several(Vec<Self>, web_sys::Comment),
     Element(Box<ShownElement>),
-    Followed(Rc<RefCell<Option<Self>>>, RenderEffect<()>),
+    Followed {
+        place: Rc<RefCell<Option<Self>>>,
+        _effect: RenderEffect<()>,
+    },
 }
 
 pub(super) struct ShownElement {
@@ -51,8 +54,8 @@ impl Shown {
             Node::Element(element) => Self::Element(Box::new(ShownElement::new(element))),
             Node::Followed(work) => {
                 let place = Rc::new(RefCell::new(None));
-                let effect = follow(work, place.clone());
-                Self::Followed(place, effect)
+                let _effect = follow(work, place.clone());
+                Self::Followed { place, _effect }
             }
         }
     }
@@ -63,7 +66,7 @@ impl Shown {
         std::mem::forget(self);
     }
 
-    /// Becomes another view. Every element that both have stays.
+    /// Becomes another view. An element from the same tags stays, with what the person did to it.
     fn change(&mut self, view: View) {
         match (&mut *self, *view.0) {
             (Self::Nothing(_), Node::Nothing) => {}
@@ -77,9 +80,7 @@ impl Shown {
             (Self::Element(shown), Node::Element(element)) if shown.is_like(&element) => {
                 shown.change(element);
             }
-            (Self::Followed(place, effect), Node::Followed(work)) => {
-                *effect = follow(work, place.clone());
-            }
+            // Work that is another makes something of its own, even where it looks the same.
             (_, node) => self.give_way(Self::new(View::of(node))),
         }
     }
@@ -126,7 +127,7 @@ impl Shown {
                 see(end);
             }
             Self::Element(shown) => see(&shown.node),
-            Self::Followed(place, _) => {
+            Self::Followed { place, .. } => {
                 if let Some(shown) = &*place.borrow() {
                     shown.each_node(see);
                 }
