@@ -35,6 +35,8 @@ pub struct Replay {
     settings: Settings,
     marks: BTreeMap<Day, Mark>,
     epochs: Vec<Arc<Epoch>>,
+    /// Cookers that were put together so far.
+    n_epochs: u64,
 }
 
 /// A belief at the midnight that begins a day.
@@ -165,11 +167,14 @@ impl Replay {
         let cookers = journal.formerly.iter().map(|former| &former.cooker);
         let mut epochs = Vec::new();
         for cooker in cookers.chain([cooker]) {
-            let print = Epoch::fingerprint(site, cooker);
-            let known = self.epochs.iter().find(|epoch| epoch.fingerprint == print);
+            let mut all = self.epochs.iter().chain(&epochs);
+            let known = all.find(|epoch| epoch.is_of(site, cooker));
             epochs.push(match known {
                 Some(epoch) => Arc::clone(epoch),
-                None => Arc::new(Epoch::new(site, cooker)?),
+                None => {
+                    self.n_epochs += 1;
+                    Arc::new(Epoch::new(site, cooker, self.n_epochs)?)
+                }
             });
         }
         self.epochs.clone_from(&epochs);
@@ -202,7 +207,7 @@ impl Replay {
             let epoch = Road::epoch_at(journal, day.start());
             digest = digest
                 .sky(journal.skies.get(&day))
-                .word(epochs.get(epoch).map_or(0, |epoch| epoch.fingerprint));
+                .word(epochs.get(epoch).map_or(0, |epoch| epoch.number));
             for former in &journal.formerly {
                 if former.until.day() == day {
                     digest = digest.time(former.until);

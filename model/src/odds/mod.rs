@@ -28,6 +28,7 @@ mod road;
 mod search;
 mod sky;
 mod solve;
+mod step;
 #[cfg(test)]
 mod walk_tests;
 mod worth;
@@ -84,3 +85,6 @@ fn band_of(ensemble: &Ensemble, value: impl Fn(&Ensemble, usize) -> f64) -> Band
     let members = ensemble.weight.iter().enumerate();
     Band::of(members.map(|(member, weight)| (value(ensemble, member), *weight)))
 }
+
+#[cfg(test)]
+mod tests;

@@ -3,7 +3,6 @@
 use std::sync::Arc;
 
 use super::build::{Build, Load};
-use super::digest::Digest;
 use super::doubt::{Believed, Doubt, Report};
 use super::ensemble::{Edges, Ensemble, column};
 use super::filter::assimilate;
@@ -29,22 +28,24 @@ pub(super) struct Epoch {
     pub(super) rig: Rig,
     pub(super) build: Build,
     pub(super) log_sd: [f64; MULTIPLIERS],
-    keys: [u64; MULTIPLIERS],
-    pub(super) fingerprint: u64,
+    site: Site,
+    /// No other cooker of the same replay has it.
+    pub(super) number: u64,
 }
 
 impl Epoch {
-    pub(super) fn fingerprint(site: &Site, cooker: &Cooker) -> u64 {
-        Digest::new().text(&format!("{site:?}{cooker:?}")).value()
+    /// Whether it is of this cooker in this place.
+    pub(super) fn is_of(&self, site: &Site, cooker: &Cooker) -> bool {
+        self.site == *site && self.cooker == *cooker
     }
 
-    pub(super) fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
+    pub(super) fn new(site: &Site, cooker: &Cooker, number: u64) -> Result<Self, TonightError> {
         let rig = Rig::new(site, cooker)?;
         Ok(Self {
             build: Build::new(&rig)?,
             log_sd: Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig)),
-            keys: Multiplier::ALL.map(|multiplier| multiplier.key(cooker)),
-            fingerprint: Self::fingerprint(site, cooker),
+            site: *site,
+            number,
             cooker: cooker.clone(),
             rig,
         })
@@ -471,7 +472,7 @@ impl<'a> Road<'a> {
         let noise = Noise::new(self.settings.seed, Purpose::Multiplier).at(at.0);
         for multiplier in Multiplier::ALL {
             let place = multiplier.index();
-            let same = old.keys.get(place) == new.keys.get(place);
+            let same = multiplier.is_kept(&old.cooker, &new.cooker);
             if let Some(log_sd) = new.log_sd.get(place).filter(|_| !same) {
                 past.ensemble.draw(multiplier, *log_sd, noise);
             }
