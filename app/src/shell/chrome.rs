@@ -10,13 +10,14 @@ use crate::components::{
 use crate::i18n::format::{Formats, Sure};
 use crate::i18n::strings::Strings;
 use crate::i18n::strings::common::{Common, Saving};
+use crate::platform::page::toast_has_focus;
 use crate::platform::storage::StorageError;
 use crate::shell::Shell;
 use crate::shell::copies::{download_aside, download_copy};
 use crate::shell::example::Told;
 use crate::shell::keeper::{Lock, Notice, SaveStatus};
-use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote};
-use crate::shell::wiring::Updates;
+use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote, Toasts};
+use crate::shell::wiring::{Updates, keep_focus};
 use crate::state::action::Action;
 use crate::state::document::Whose;
 use crate::state::example::today::Phase;
@@ -29,6 +30,7 @@ pub fn Rooms(
     shell: Shell,
 ) -> impl IntoView {
     let route = shell.router.route();
+    let has_household = shell.store.has_household();
     let rooms = Signal::derive(move || {
         let names = &shell.words.strings().common.rooms;
         let route = route.get();
@@ -66,7 +68,7 @@ pub fn Rooms(
         ]
     });
     view! {
-        <Show when=move || !matches!(route.get(), Route::Start(_))>
+        <Show when=move || has_household.get() && !matches!(route.get(), Route::Start(_))>
             <RoomBar label=shell.words.text(|strings| strings.common.rooms_label) rooms />
         </Show>
     }
@@ -269,14 +271,14 @@ pub fn UndoToast(
     });
     effect(move || {
         if let Some(ToastNote { number, .. }) = shown.get() {
-            let stay = Duration::from_millis(u64::from(TOAST_MS));
-            set_timeout(move || toasts.put_away(number), stay);
+            put_away_later(toasts, number);
         }
     });
     let put_away = move || {
         let toast = shown.get_untracked();
         if let Some(toast) = &toast {
             toasts.put_away(toast.number);
+            keep_focus();
         }
         toast
     };
@@ -306,6 +308,21 @@ pub fn UndoToast(
     }
 }
 
+/// Puts a note away once it was there for long enough and nobody is about to press its buttons.
+fn put_away_later(toasts: Toasts, number: u32) {
+    let stay = Duration::from_millis(u64::from(TOAST_MS));
+    set_timeout(
+        move || {
+            if toast_has_focus() {
+                put_away_later(toasts, number);
+            } else {
+                toasts.put_away(number);
+            }
+        },
+        stay,
+    );
+}
+
 fn trouble_text(status: &SaveStatus, saving: &Saving) -> Option<&'static str> {
     match status {
         SaveStatus::Saved | SaveStatus::Pending => None,
@@ -325,6 +342,7 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::SkyErased => notes.sky_erased.to_owned(),
         ToastAbout::BroughtBack => notes.brought_back.to_owned(),
         ToastAbout::TakenBack => notes.taken_back.to_owned(),
+        ToastAbout::PotIn => notes.pot_in.to_owned(),
         ToastAbout::Noted => notes.noted.to_owned(),
     }
 }

@@ -57,6 +57,7 @@ pub(super) const COMMON: Common = Common {
         cooker_erased: |name| format!("{name} erased, with its entries"),
         sky_erased: "The day’s sun erased",
         brought_back: "Brought back",
+        pot_in: "The pot is in",
         taken_back: "Taken back",
         noted: "Noted in the diary",
         copy_brought_in: "The copy is in. What was here before was put aside.",

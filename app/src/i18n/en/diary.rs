@@ -10,6 +10,7 @@ pub(super) const DIARY: Diary = Diary {
     sun_heading: |day| format!("The sun {day}"),
     whole_day: "The whole day was like this:",
     so_far: "So far today was like this:",
+    days_label: "Day of the diary",
     hours_label: "The sun, hour by hour. Each tap changes the hour.",
     hour: |from, to, sky| format!("{from} to {to}: {sky}"),
     untold: "not told",

@@ -54,6 +54,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         heading: "What would help",
         nothing: "Nothing we know of would have it ready in time on this heat alone.",
         looking: "Being worked out…",
+        likelier: "Nothing makes it sure on this heat alone. This makes it likelier:",
         lid_on: ("Put the lid on and leave it on.", "Lid on"),
         earlier: (
             |time| format!("Put the pot in at {time}."),

@@ -58,6 +58,7 @@ pub(super) const COMMON: Common = Common {
         cooker_erased: |name| format!("Se borró {name}, con sus anotaciones"),
         sky_erased: "Se borró el sol del día",
         brought_back: "Recuperado",
+        pot_in: "La olla está dentro",
         taken_back: "Deshecho",
         noted: "Anotado en el diario",
         copy_brought_in: "La copia ya está aquí. Lo que había antes se puso aparte.",

@@ -10,6 +10,7 @@ pub(super) const DIARY: Diary = Diary {
     sun_heading: |day| format!("El sol {day}"),
     whole_day: "Todo el día fue así:",
     so_far: "Hasta ahora el día fue así:",
+    days_label: "Día del diario",
     hours_label: "El sol, hora por hora. Cada toque cambia la hora.",
     hour: |from, to, sky| format!("de {from} a {to}: {sky}"),
     untold: "sin anotar",

@@ -129,6 +129,8 @@ pub struct Notes {
     pub sky_erased: &'static str,
     /// It is back.
     pub brought_back: &'static str,
+    /// A pot went in.
+    pub pot_in: &'static str,
     /// What was added is gone again.
     pub taken_back: &'static str,
     /// What was seen is in the diary.

@@ -25,6 +25,8 @@ pub struct Diary {
     pub so_far: &'static str,
     /// What a screen reader calls the grid of hours.
     pub hours_label: &'static str,
+    /// What a screen reader calls the way from day to day.
+    pub days_label: &'static str,
     /// One hour of the grid, for a screen reader.
     pub hour: fn(from: &str, to: &str, sky: &str) -> String,
     /// The sky of an hour that nobody told.

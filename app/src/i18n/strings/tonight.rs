@@ -137,6 +137,8 @@ pub struct HelpTexts {
     pub nothing: &'static str,
     /// It is being looked for.
     pub looking: &'static str,
+    /// Nothing makes it sure; what follows makes it likelier.
+    pub likelier: &'static str,
     /// Put the lid on.
     pub lid_on: (&'static str, &'static str),
     /// Put the pot in earlier.

@@ -13,13 +13,17 @@ use crate::order::in_order;
 
 const HOUR_S: i64 = 3600;
 
+/// So long before the pot goes in the plot begins.
+const BEFORE_S: i64 = HOUR_S;
+
 /// Hours from one tick to the next.
 const HOUR_STEPS: [i64; 5] = [1, 2, 3, 6, 12];
 
 /// The plot of an answer; none where there are no points. Its x is seconds since the first.
 pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option<LineChartView> {
     let told = &answer.as_told;
-    let points: Vec<Place> = told.points.iter().map(Place::of_point).collect();
+    let points = lately(&told.points, question.put_in);
+    let points: Vec<Place> = points.iter().map(Place::of_point).collect();
     let (first, last) = (points.first()?, points.last()?);
     let store = |celsius| voice.formats.temperature(celsius, question.store_sure);
     let sentence = (voice.strings.tonight.course.sentence)(
@@ -39,7 +43,7 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
 
 /// The times that the plot by the odds is worked out for, over the span of an answer's points.
 pub fn times(question: &Question, answer: &Answer) -> Option<Vec<LocalTime>> {
-    let points = &answer.as_told.points;
+    let points = lately(&answer.as_told.points, question.put_in);
     let (first, last) = (points.first()?.at, points.last()?.at);
     let step_s = if 6 * HOUR_S < last.since_s(first) {
         HOUR_S / 2
@@ -179,6 +183,16 @@ fn drawn(
             table(voice, points),
         ),
     }
+}
+
+/// The points from shortly before the pot goes in on: what comes before would squeeze the rest.
+fn lately(points: &[Point], put_in: LocalTime) -> Vec<Point> {
+    let from = put_in.plus_s(-BEFORE_S);
+    points
+        .iter()
+        .filter(|point| from <= point.at)
+        .copied()
+        .collect()
 }
 
 fn moments(

@@ -108,15 +108,6 @@ fn ended(sentence: String) -> String {
     }
 }
 
-/// The name of a row of a table, to stand alone.
-fn capitalised(name: &str) -> String {
-    let mut letters = name.chars();
-    letters
-        .next()
-        .map(|first| first.to_uppercase().chain(letters).collect())
-        .unwrap_or_default()
-}
-
 /// From `earlier` to `at`. \[s\]
 fn seconds(at: LocalTime, earlier: LocalTime) -> f64 {
     i32::try_from(at.since_s(earlier)).map_or(f64::MAX, f64::from)

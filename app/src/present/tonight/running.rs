@@ -8,9 +8,10 @@ use model::tonight::{Answer, Forecast};
 
 use super::care::{CareView, unsafe_beans};
 use super::verdict::{OutBy, Question, out_by};
-use super::{Voice, capitalised, ended, plan, seconds};
+use super::{Voice, ended, plan, seconds};
 use crate::components::{ClockView, Icon};
 use crate::i18n::format::Sure;
+use crate::present::cooker::list::capital;
 use crate::present::odds::odds as in_words;
 
 /// A meal that nobody took out is over so long after its hour. \[s\]
@@ -64,13 +65,11 @@ pub fn answered(voice: &Voice<'_>, meal: &Meal) -> Vec<String> {
     let words = &voice.strings.tonight.running;
     let seen = meal.outcome;
     let not_boiled_by = seen.not_boiled_by.filter(|_| seen.boiled_at.is_none());
+    let not_done_by = seen.not_done_by.filter(|_| seen.done_at.is_none());
     [
         (not_boiled_by, words.not_boiled_by),
         (seen.boiled_at, words.boiled_at),
-        (
-            seen.not_done_by.filter(|_| seen.done_at.is_none()),
-            words.not_done_at,
-        ),
+        (not_done_by, words.not_done_then),
         (seen.done_at, words.done_at),
         (meal.out, words.out_at),
     ]
@@ -120,7 +119,7 @@ pub fn running(
 pub fn after_heading(voice: &Voice<'_>, meal: &Meal) -> String {
     let name = (voice.strings.tables.dish)(meal.dish);
     let heading = (voice.strings.tonight.running.after_heading)(name);
-    capitalised(&heading)
+    capital(&heading)
 }
 
 /// What can make ill of a meal that is over.

@@ -15,6 +15,7 @@ use crate::present::diary::draft::{Draft, KILOGRAM_STEPS, Kind};
 use crate::present::tonight::Voice;
 use crate::present::tonight::plan::{dishes, key_of, lids, pot_sizes, row_of};
 use crate::present::typed::{Mistake, Steps, stepped};
+use crate::shell::focus_error;
 use crate::shell::toasts::ToastAbout;
 use crate::state::action::{Action, Done, check_entry};
 use crate::state::ids::EntryId;
@@ -76,6 +77,7 @@ impl Scene {
             }
         });
         let Ok((at, what)) = draft.read(&formats) else {
+            focus_error();
             return;
         };
         let before = id.and_then(|id| {
@@ -101,11 +103,14 @@ impl Scene {
                 };
                 self.shell.toasts.show(ToastAbout::Noted, undo);
             }
-            Err(refused) => self.form.update(|form| {
-                if let Some(form) = form {
-                    form.refused = Some(refused);
-                }
-            }),
+            Err(refused) => {
+                self.form.update(|form| {
+                    if let Some(form) = form {
+                        form.refused = Some(refused);
+                    }
+                });
+                focus_error();
+            }
         }
     }
 

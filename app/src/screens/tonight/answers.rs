@@ -10,6 +10,9 @@ use crate::present::tonight::course::{banded, course, times};
 use crate::present::tonight::heat::heat;
 use crate::present::tonight::help::HelpView;
 use crate::present::tonight::verdict::is_good_enough;
+use crate::shell::use_shell;
+use model::cooker::Cooker;
+use model::dish::Dish;
 use model::tonight::Verdict;
 
 /// Below these odds, and with nothing that helps, there is no hope.
@@ -30,7 +33,7 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
         })
     });
     let is_hopeless = Memo::new(move |_| {
-        scene.helps.with(Vec::is_empty)
+        scene.helps.with(|helps| helps.views.is_empty())
             && scene.asked.with(|asked| match (asked, scene.odds.get()) {
                 (Asked::Answered(..), Some(odds)) => {
                     odds.p_done < HOPELESS && scene.found.with(Option::is_some)
@@ -60,8 +63,13 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
     };
     let is_shown = move || {
         let is_any = is_looked_for.get() || is_hopeless.get();
-        is_needed.get() && (is_any || !scene.helps.with(Vec::is_empty))
+        is_needed.get() && (is_any || scene.helps.with(|helps| !helps.views.is_empty()))
     };
+    let is_only_likelier = Memo::new(move |_| {
+        scene
+            .helps
+            .with(|helps| helps.reach != Verdict::Yes && !helps.views.is_empty())
+    });
     move || {
         is_shown().then(|| {
             view! {
@@ -76,8 +84,13 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
                             .get()
                             .then(|| view! { <p>{words.text(|strings| strings.tonight.help.nothing)}</p> })
                     }}
+                    {move || {
+                        is_only_likelier
+                            .get()
+                            .then(|| view! { <p>{words.text(|strings| strings.tonight.help.likelier)}</p> })
+                    }}
                     <ul class="tonight-help">
-                        {move || scene.helps.get().into_iter().map(line).collect_view()}
+                        {move || scene.helps.get().views.into_iter().map(line).collect_view()}
                     </ul>
                 </Panel>
             }
@@ -87,14 +100,19 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
 
 /// The cautions: the worst in sight, the rest in a fold.
 #[component]
-pub(super) fn Care(scene: Scene) -> impl IntoView {
-    let shell = scene.shell;
-    let dish = Memo::new(move |_| scene.plan.with(|plan| plan.dish));
+pub(super) fn Care(
+    /// What is cooked.
+    dish: Memo<Option<Dish>>,
+    /// On what.
+    cooker: Memo<Option<Cooker>>,
+) -> impl IntoView {
+    let shell = use_shell();
     let views = Memo::new(move |_| {
         let store = shell.estimates.store_now().get()?.ok()?;
-        scene.cooker.with(|cooker| {
+        let dish = dish.get()?;
+        cooker.with(|cooker| {
             let cooker = cooker.as_ref()?;
-            Some(say(shell, |voice| care(voice, dish.get(), cooker, &store)))
+            Some(say(shell, |voice| care(voice, dish, cooker, &store)))
         })
     });
     let line = |view: CareView| {

@@ -5,7 +5,7 @@ use model::cooker::Cooker;
 use model::local_time::LocalTime;
 use model::odds::{Improvement, Odds};
 use model::sun::Daylight;
-use model::tonight::{Answer, Evening, Verdict};
+use model::tonight::{Answer, Evening, Offers, Verdict};
 
 use crate::present::tonight::Voice;
 use crate::present::tonight::chances::Further;
@@ -46,6 +46,15 @@ pub(super) enum Asked {
     Answered(Question, Box<Answer>),
 }
 
+/// What would help.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Helps {
+    /// How sure the meal would be with any of them.
+    pub(super) reach: Verdict,
+    /// Each in words.
+    pub(super) views: Vec<HelpView>,
+}
+
 /// The plan and what is known of it. Copies stand for the same one.
 #[derive(Clone, Copy)]
 pub(super) struct Scene {
@@ -59,7 +68,7 @@ pub(super) struct Scene {
     pub(super) asked: Memo<Asked>,
     /// The odds of what is asked; none where the answer is told without.
     pub(super) odds: Memo<Option<Odds>>,
-    pub(super) helps: Memo<Vec<HelpView>>,
+    pub(super) helps: Memo<Helps>,
     /// What takes longer than the answer.
     pub(super) further: RwSignal<Further>,
     /// The changes that help by the odds; none while they are looked for.
@@ -212,13 +221,8 @@ impl Scenery {
         is_told_by_odds(question, answer).then(|| belief.ask(&question.meal, question.put_in))
     }
 
-    fn helps_by_odds(
-        &self,
-        asked: &Asked,
-        odds: &Odds,
-        found: Option<Vec<Improvement>>,
-    ) -> Vec<HelpView> {
-        match asked {
+    fn helps_by_odds(&self, asked: &Asked, odds: &Odds, found: Option<Vec<Improvement>>) -> Helps {
+        let views = match asked {
             Asked::Answered(question, _) if !is_good_enough(odds) => self.plan.with(|plan| {
                 say(self.shell, |voice| {
                     let found = found.unwrap_or_default().into_iter();
@@ -228,30 +232,40 @@ impl Scenery {
                 })
             }),
             _ => Vec::new(),
+        };
+        Helps {
+            reach: Verdict::Yes,
+            views,
         }
     }
 
-    fn helps(&self, asked: &Asked) -> Vec<HelpView> {
+    fn helps(&self, asked: &Asked) -> Helps {
+        let all = |views| Helps {
+            reach: Verdict::Yes,
+            views,
+        };
         match asked {
-            Asked::Nothing | Asked::NoEstimate => Vec::new(),
-            Asked::Refused(question, _) => self
+            Asked::Nothing | Asked::NoEstimate => all(Vec::new()),
+            Asked::Refused(question, _) => all(self
                 .plan
-                .with(|plan| say(self.shell, |voice| that_fits(voice, plan, &question.meal))),
-            Asked::Answered(_, answer) if answer.verdict == Verdict::Yes => Vec::new(),
+                .with(|plan| say(self.shell, |voice| that_fits(voice, plan, &question.meal)))),
+            Asked::Answered(_, answer) if answer.verdict == Verdict::Yes => all(Vec::new()),
             Asked::Answered(question, _) => {
-                let found = self
+                let Some(Offers { reach, helps }) = self
                     .evening()
                     .and_then(|evening| evening.help(&question.meal, question.put_in).ok())
-                    .map(|offers| offers.helps)
-                    .unwrap_or_default();
-                self.plan.with(|plan| {
+                else {
+                    return all(Vec::new());
+                };
+                let views = self.plan.with(|plan| {
                     say(self.shell, |voice| {
-                        found
+                        helps
                             .into_iter()
                             .map(|found| help(voice, plan, &question.meal, found))
                             .collect()
                     })
-                })
+                });
+                Helps { reach, views }
             }
         }
     }

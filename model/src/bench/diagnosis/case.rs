@@ -201,15 +201,17 @@ impl Case<'_> {
             .plan
             .follow(self.body, &net, &self.values, &self.start, &mut ())?;
         let stay = followed.stays.last();
-        Ok(stay.map_or_else(HeatAccount::default, |stay| {
-            HeatAccount::between(
-                &net,
-                &stay.before,
-                &stay.after,
-                &stay.ledger,
-                self.plan.air_c,
-            )
-        }))
+        let Some(stay) = stay else {
+            return Ok(HeatAccount::default());
+        };
+        let air_c = self.plan.air_c;
+        let account = HeatAccount::between(&net, &stay.before, &stay.after, &stay.ledger, air_c);
+        // What passes through the gap of a shut lid is the jacket's loss.
+        Ok(HeatAccount {
+            jacket_j: account.jacket_j + account.open_j,
+            open_j: 0.0,
+            ..account
+        })
     }
 }
 

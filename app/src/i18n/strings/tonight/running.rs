@@ -41,10 +41,10 @@ pub struct Running {
     pub boiled_at: fn(time: &str) -> String,
     /// Answered: it had not boiled then.
     pub not_boiled_by: fn(time: &str) -> String,
-    /// Answered: it was not done then.
-    pub not_done_at: fn(time: &str) -> String,
     /// Answered: it was done then.
     pub done_at: fn(time: &str) -> String,
+    /// Answered: it was not done then.
+    pub not_done_then: fn(time: &str) -> String,
     /// Answered: it came out then.
     pub out_at: fn(time: &str) -> String,
     /// Head of the questions while it is in.
