@@ -74,9 +74,13 @@ impl Sure {
         60 * i64::from(self.step_min())
     }
 
-    /// A time rounded to what is known, so that its day is that of what is shown.
+    /// A time rounded to what is known, so that its day is that of what is shown. What is known to
+    /// the minute shows as a clock does: its minute is not over yet.
     pub fn round(self, at: LocalTime) -> LocalTime {
-        self.floor(at.plus_s(self.step_s() / 2))
+        match self {
+            Self::Known => self.floor(at),
+            Self::Near | Self::Rough => self.floor(at.plus_s(self.step_s() / 2)),
+        }
     }
 
     /// The same, never later than it is.
@@ -165,8 +169,7 @@ impl Formats {
 
     /// A time of day: `18:40` or `6:40 pm`, rounded to what is known.
     pub fn clock(&self, at: LocalTime, sure: Sure) -> String {
-        let step_s = f64::from(sure.step_min()) * 60.0;
-        let seconds = round_to(f64::from(second_of_day(at)), step_s);
+        let seconds = f64::from(second_of_day(sure.round(at)));
         self.locale.clock(seconds)
     }
 

@@ -97,6 +97,7 @@ pub(super) const MORE: More = More {
         again: "Once more",
         sun: |sky| format!("Sky: {sky}."),
         evening: "The sun is down.",
+        store: |degrees| format!("The store has {degrees}."),
         pot_in: "The pot is in: rice for five.",
         boils: "It boils, on stored sun.",
         done: "Done and served.",

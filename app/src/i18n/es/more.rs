@@ -97,6 +97,7 @@ pub(super) const MORE: More = More {
         again: "Otra vez",
         sun: |sky| format!("Cielo: {sky}."),
         evening: "Se puso el sol.",
+        store: |degrees| format!("El depósito tiene {degrees}."),
         pot_in: "Entró la olla: arroz para cinco.",
         boils: "Hierve con el sol guardado.",
         done: "Listo y servido.",

@@ -214,12 +214,12 @@ fn moments(
         let at = at.filter(|at| start <= *at && *at <= end)?;
         Some((at, say, sure))
     });
-    let mut days = Days::of(voice);
     in_order(moments, |a, b| a.0.cmp(&b.0))
         .into_iter()
         .map(|(at, say, sure)| Mark {
             at: seconds(at, start),
-            label: say(&days.time(at, sure)),
+            // Short, as there is little room; the sentence under the plot says the day.
+            label: say(&voice.formats.clock(at, sure)),
         })
         .collect()
 }

@@ -120,9 +120,7 @@ fn One(id: CookerId) -> impl IntoView {
                         }
                     }
                 >
-                    <CookerPage id>
-                        <WhereWeCook />
-                    </CookerPage>
+                    <CookerPage id />
                 </Show>
             </div>
         </div>
