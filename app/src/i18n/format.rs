@@ -233,11 +233,6 @@ impl Formats {
         (self.units.percent)(&self.number(share * 100.0, 0))
     }
 
-    /// A chance in words a cook reads: `9 in 10`.
-    pub fn chance(&self, probability: f64) -> String {
-        (self.units.in_ten)(in_ten(probability))
-    }
-
     /// A power: `85 W`.
     pub fn watts(&self, watts: f64) -> String {
         (self.units.watts)(&self.number(watts, usize::from(watts.abs() < 9.95)))
@@ -268,21 +263,6 @@ impl Formats {
     pub fn metres(&self, metres: f64) -> String {
         (self.units.metres)(&self.number(round_to(metres, 10.0), 0))
     }
-}
-
-/// Tenths of a probability, as people hear them: 0 and 10 are kept for what is all but sure, so
-/// that nothing uncertain is said to be certain.
-pub fn in_ten(probability: f64) -> u8 {
-    let p = probability.clamp(0.0, 1.0);
-    if p < 0.03 {
-        return 0;
-    }
-    if 0.97 < p {
-        return 10;
-    }
-    (1..9)
-        .find(|&tenths| p < f64::from(tenths) / 10.0 + 0.05)
-        .unwrap_or(9)
 }
 
 /// The nearest multiple of `step`.

@@ -4,7 +4,7 @@ use crate::bench::fit::Values;
 use crate::cooker::Cooker;
 use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::error::ModelError;
-use crate::jacket::{Jacket, JacketLayer, LayerKind};
+use crate::jacket::Jacket;
 use crate::network::{Network, NetworkParts};
 use crate::seat::{BOILING_FILM_W_M2K, INNER_FILM_W_M2K, Joint, Seat};
 use crate::tonight::{Leaning, POT_IN_SEAT_C, Rig, Site, TonightError};
@@ -26,9 +26,6 @@ const LOSS_FROM_C: f64 = 30.0;
 const LOSS_STEP_K: f64 = 30.0;
 /// Steps of it.
 const LOSS_STEPS: usize = 16;
-/// Layers that a jacket may have, and the thinnest of them. \[-, m\]
-const MOST_LAYERS: usize = 8;
-const THINNEST_M: f64 = 0.001;
 
 /// A described cooker, ready to be measured.
 #[derive(Debug, Clone)]
@@ -58,10 +55,9 @@ impl Body {
         let contact_k_w = 1.0 / (rig.contact_w_m2k() * rig.seat_m2());
         let mut loss_shape = [1.0; LOSS_STEPS];
         let mut store_c = LOSS_FROM_C;
-        let fine = finely_cut(&cooker.jacket);
-        let working_w_k = fine.thermal(rig.working_c(), AIR_C)?.loss_w_k;
         for shape in &mut loss_shape {
-            *shape = fine.thermal(store_c, AIR_C)?.loss_w_k / working_w_k;
+            let loss_w_k = cooker.jacket.thermal(store_c, AIR_C)?.loss_w_k;
+            *shape = loss_w_k / parts.g_loss_w_k;
             store_c += LOSS_STEP_K;
         }
         Ok(Self {
@@ -200,41 +196,6 @@ impl Body {
             + film_k_w / film;
         1.0 / (here_k_w * self.seat_w_k(contact_w_m2k))
     }
-}
-
-/// The same jacket, each layer cut into several: a conductivity that grows ever faster with heat is
-/// then taken where it is, not at the middle of the whole.
-fn finely_cut(jacket: &Jacket) -> Jacket {
-    let Jacket::Layers(layered) = jacket else {
-        return jacket.clone();
-    };
-    let cuts = MOST_LAYERS / layered.layers.len().max(1);
-    let mut fine = layered.clone();
-    fine.layers = layered
-        .layers
-        .iter()
-        .flat_map(|layer| {
-            let cuts = match layer.kind {
-                LayerKind::Insulation { .. } => cuts.max(1),
-                // Air between two faces is one gap.
-                LayerKind::StillAir { .. } => 1,
-            };
-            #[expect(clippy::cast_precision_loss, reason = "at most 8")]
-            let thickness_m = layer.thickness_m / cuts as f64;
-            std::iter::repeat_n(
-                JacketLayer {
-                    thickness_m,
-                    ..*layer
-                },
-                cuts,
-            )
-        })
-        .filter(|layer| layer.thickness_m >= THINNEST_M)
-        .collect();
-    if fine.thickness_m() < 0.999 * layered.thickness_m() {
-        return jacket.clone();
-    }
-    Jacket::Layers(fine)
 }
 
 /// Free convection of water over a hot base, 10 K hotter: Nu = 0.15 Ra^(1/3), 580 W/m2K at 25 °C and

@@ -11,6 +11,7 @@ mod field;
 mod form;
 mod jacket;
 mod later;
+mod learned;
 mod limits;
 mod list;
 mod manage;

@@ -7,6 +7,7 @@ use model::tonight::{Figures, TonightError, light_lines};
 use super::facts::Follows;
 use super::form::site;
 use super::later::Subject;
+use super::learned::Learned;
 use super::limits::{Limiting, Taking};
 use super::manage::{Manage, UseThis};
 use super::parts::Parts;
@@ -50,6 +51,7 @@ pub(super) fn CookerPage(
             <Limiting subject />
             <Taking subject />
         </Follows>
+        <Learned id />
         <Plots outcome />
         <Minded subject />
         <Parts id cooker />
