@@ -19,6 +19,9 @@ use crate::local_time::{Day, LocalTime};
 use crate::pot::Lid;
 use crate::tonight::{Site, TonightError};
 
+/// Raise this with every change of the model that changes an answer: what was put away before is
+/// then walked anew.
+const MODEL: u64 = 1;
 /// A diary is walked from so many days back at most, to the nearest hundred.
 const MOST_DAYS: i32 = 1200;
 const ROUND_DAYS: i32 = 100;
@@ -33,16 +36,16 @@ const DAYS_AHEAD: i32 = 3;
 #[derive(Debug, Default)]
 pub struct Replay {
     settings: Settings,
-    marks: BTreeMap<Day, Mark>,
+    pub(super) marks: BTreeMap<Day, Mark>,
     epochs: Vec<Arc<Epoch>>,
 }
 
 /// A belief at the midnight that begins a day.
 #[derive(Debug)]
-struct Mark {
+pub(super) struct Mark {
     /// Of everything before.
-    fingerprint: Digest,
-    past: Past,
+    pub(super) fingerprint: Digest,
+    pub(super) past: Past,
 }
 
 impl Replay {
@@ -148,6 +151,8 @@ impl Replay {
     ) -> (Day, BTreeMap<Day, Digest>) {
         let settings = self.settings;
         let mut digest = Digest::new()
+            .text(env!("CARGO_PKG_VERSION"))
+            .word(MODEL)
             .word(settings.seed)
             .word(settings.members as u64)
             .number(settings.thermometer.sd_k)

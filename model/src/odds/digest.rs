@@ -14,6 +14,10 @@ impl Digest {
         Self(0x6A09_E667_F3BC_C908)
     }
 
+    pub(super) fn of_value(value: u64) -> Self {
+        Self(value)
+    }
+
     pub(super) fn value(self) -> u64 {
         self.0
     }

@@ -19,6 +19,7 @@ mod digest;
 mod doubt;
 mod ensemble;
 mod filter;
+mod keep;
 mod member;
 mod noise;
 mod prior;
