@@ -47,6 +47,8 @@ pub(super) mod column {
 /// Store of a member before the first day that was logged: most are cold, some were in use. The
 /// share of the way from air to cut-out is this times the cube of an even chance. Inferred.
 const START_SHARE: f64 = 0.6;
+/// How far from a diary's first reading the store may be. Inferred. \[K\]
+const START_OFF_K: f64 = 25.0;
 
 /// An interval of local time, its end not in it.
 type Interval = (LocalTime, LocalTime);
@@ -169,6 +171,16 @@ impl Ensemble {
             let even = noise.uniform(member);
             let share = START_SHARE * even * even * even;
             let store_c = air_c + share * (build.cutout_c - air_c).max(0.0);
+            self.set_store_c(build, member, store_c);
+            self.set(column::JACKET, member, 0.5 * (store_c + air_c));
+        }
+    }
+
+    /// Puts each store near what the diary's first report is, a reading that is yet to be weighed.
+    pub(super) fn start_near(&mut self, build: &Build, air_c: f64, read_c: f64, noise: Noise) {
+        for member in 0..self.members {
+            let off_k = START_OFF_K * (2.0 * noise.uniform(member) - 1.0);
+            let store_c = (read_c + off_k).max(air_c.min(read_c));
             self.set_store_c(build, member, store_c);
             self.set(column::JACKET, member, 0.5 * (store_c + air_c));
         }

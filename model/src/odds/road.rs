@@ -2,65 +2,24 @@
 
 use std::sync::Arc;
 
-use super::build::{Build, Load};
-use super::digest::Digest;
+use super::build::Load;
 use super::doubt::{Believed, Doubt, Report};
 use super::ensemble::{Edges, Ensemble, column};
+use super::epoch::Epoch;
 use super::filter::assimilate;
 use super::member::Course;
 use super::noise::{Noise, Purpose};
-use super::prior::{MULTIPLIERS, Multiplier};
+use super::prior::Multiplier;
 use super::report::{self, Mixture, Sits};
 use super::sky::{SkyDay, sky_day};
 use super::{Settings, band_of, seconds};
-use crate::cooker::Cooker;
 use crate::journal::{Felt, Journal, Meal, What};
 use crate::local_time::{Day, LocalTime};
-use crate::tonight::{Leaning, Rig, Site, TonightError};
+use crate::tonight::TonightError;
 
 /// A pot is followed so long past what was reported of it, so that a member that boils later says
 /// how much later. \[s\]
 const LOOK_AHEAD_S: i64 = 2700;
-
-/// A cooker as it was for a time.
-#[derive(Debug)]
-pub(super) struct Epoch {
-    pub(super) cooker: Cooker,
-    pub(super) rig: Rig,
-    pub(super) build: Build,
-    pub(super) log_sd: [f64; MULTIPLIERS],
-    keys: [u64; MULTIPLIERS],
-    pub(super) fingerprint: u64,
-}
-
-impl Epoch {
-    pub(super) fn fingerprint(site: &Site, cooker: &Cooker) -> u64 {
-        Digest::new().text(&format!("{site:?}{cooker:?}")).value()
-    }
-
-    pub(super) fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
-        let rig = Rig::new(site, cooker)?;
-        Ok(Self {
-            build: Build::new(&rig)?,
-            log_sd: Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig)),
-            keys: Multiplier::ALL.map(|multiplier| multiplier.key(cooker)),
-            fingerprint: Self::fingerprint(site, cooker),
-            cooker: cooker.clone(),
-            rig,
-        })
-    }
-
-    /// A pot of this meal. Its quantities are as told; members have their own.
-    pub(super) fn load(&self, meal: &Meal, put_in: LocalTime, air_c: f64) -> Load {
-        let pot = self.rig.load(meal, &Leaning::AS_TOLD, air_c);
-        let full_boil_s = meal
-            .dish
-            .props()
-            .full_boil
-            .map_or(0.0, |boil| 60.0 * boil.advised_min.value);
-        Load::new(&pot, full_boil_s, put_in, self.build.boiling_c)
-    }
-}
 
 /// A pot that is in.
 #[derive(Debug, Clone)]
@@ -170,6 +129,8 @@ impl<'a> Road<'a> {
     /// A belief in which nothing was reported yet.
     pub(super) fn begin(&mut self, at: LocalTime) -> Result<Past, TonightError> {
         let seed = self.settings.seed;
+        let first_read = self.first_read(at.day());
+        let at = first_read.map_or(at, |(read_at, _)| read_at);
         let idx = Self::epoch_at(self.journal, at);
         let epoch = self.epoch(idx)?;
         let mut ensemble = Ensemble::new(self.settings.members.max(1), at);
@@ -182,7 +143,10 @@ impl<'a> Road<'a> {
             .first()
             .map_or(20.0, |step| step.air_c);
         let start = Noise::new(seed, Purpose::Start);
-        ensemble.start(&epoch.build, air_c, start);
+        match first_read {
+            Some((_, read_c)) => ensemble.start_near(&epoch.build, air_c, read_c, start),
+            None => ensemble.start(&epoch.build, air_c, start),
+        }
         ensemble.begin_day(at.day(), seed);
         Ok(Past {
             ensemble,
@@ -190,6 +154,17 @@ impl<'a> Road<'a> {
             doubts: Vec::new(),
             epoch: idx,
         })
+    }
+
+    /// The reading that a diary begins with, where nothing was told before it on its first day:
+    /// whatever the store was until then, it is near that now.
+    fn first_read(&self, first: Day) -> Option<(LocalTime, f64)> {
+        let event = self.journal.events.first()?;
+        let What::Reading { store_c } = event.what else {
+            return None;
+        };
+        let has_begun = event.at.day() == first && event.at <= self.now;
+        (has_begun && self.journal.first_day() == Some(first)).then_some((event.at, store_c))
     }
 
     /// The sky of a day.
@@ -455,7 +430,7 @@ impl<'a> Road<'a> {
         let noise = Noise::new(self.settings.seed, Purpose::Multiplier).at(at.0);
         for multiplier in Multiplier::ALL {
             let place = multiplier.index();
-            let same = old.keys.get(place) == new.keys.get(place);
+            let same = multiplier.is_kept(&old.cooker, &new.cooker);
             if let Some(log_sd) = new.log_sd.get(place).filter(|_| !same) {
                 past.ensemble.draw(multiplier, *log_sd, noise);
             }
