@@ -146,9 +146,14 @@ pub fn DayBar(
 ) -> impl IntoView {
     let Shell { words, example, .. } = shell;
     let told = example.told();
+    let store_now = shell.estimates.store_now();
     let view = Signal::derive(move || {
         told.get().map_or_else(RunView::default, |told| {
-            run_view(&told, words.strings(), &words.formats().get())
+            let store_c = match store_now.get() {
+                Some(Ok(store)) => Some(store.store_c),
+                _ => None,
+            };
+            run_view(&told, store_c, words.strings(), &words.formats().get())
         })
     });
     let on_step = move |step| match step {
@@ -168,7 +173,7 @@ pub fn DayBar(
     }
 }
 
-fn run_view(told: &Told, strings: &Strings, formats: &Formats) -> RunView {
+fn run_view(told: &Told, store_c: Option<f64>, strings: &Strings, formats: &Formats) -> RunView {
     let day = &strings.more.day;
     let text = match told.phase {
         Phase::Sun(sky) => (day.sun)((strings.tables.sky)(sky)),
@@ -177,6 +182,12 @@ fn run_view(told: &Told, strings: &Strings, formats: &Formats) -> RunView {
         Phase::Boils => day.boils.to_owned(),
         Phase::Done => day.done.to_owned(),
     };
+    // What the day does to the store stands further down the screen.
+    let store = store_c.map(|store_c| {
+        let degrees = formats.temperature(store_c, Sure::Near);
+        format!(" {}", (day.store)(&degrees))
+    });
+    let text = text + store.as_deref().unwrap_or_default();
     let hold_or_run = match told {
         Told { runs: true, .. } => day.pause,
         Told { is_over: true, .. } => day.again,

@@ -4,6 +4,7 @@
 //! screens through the context. A screen asks for them with [`use_shell`].
 
 pub mod answers;
+pub mod beliefs;
 pub mod chrome;
 pub mod clock;
 pub mod copies;

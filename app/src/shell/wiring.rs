@@ -81,6 +81,7 @@ pub(super) fn wire(shell: Shell) {
     wire_looks(shell);
     wire_clock(shell);
     wire_example(shell);
+    shell.estimates.beliefs().wire();
 }
 
 fn wire_saving(shell: Shell) {
@@ -213,9 +214,10 @@ fn wire_clock(shell: Shell) {
     // What is done is done at a minute that is shown.
     let changes = shell.store.changes();
     effect(move || {
-        let _ = changes.get();
-        clock.tick();
-        keep_focus();
+        if changes.get() != 0 {
+            clock.tick();
+            keep_focus();
+        }
     });
     page::watch_return(move || clock.tick());
 }

@@ -82,11 +82,6 @@ pub(super) const COMMON: Common = Common {
         metres: |number| format!("{number}\u{A0}m"),
         percent: |number| format!("{number}\u{A0}%"),
         from_to: |from, to| format!("{from} to {to}"),
-        in_ten: |tenths| match tenths {
-            0 => "next to no chance".to_owned(),
-            10 => "as good as certain".to_owned(),
-            _ => format!("{tenths} in 10"),
-        },
         day_time: |day, time| format!("{day}, {time}"),
         time_tomorrow: |time| format!("{time} tomorrow"),
         time_yesterday: |time| format!("{time} yesterday"),

@@ -83,11 +83,6 @@ pub(super) const COMMON: Common = Common {
         metres: |number| format!("{number}\u{A0}m"),
         percent: |number| format!("{number}\u{A0}%"),
         from_to: |from, to| format!("{from} a {to}"),
-        in_ten: |tenths| match tenths {
-            0 => "casi imposible".to_owned(),
-            10 => "casi seguro".to_owned(),
-            _ => format!("{tenths} de cada 10"),
-        },
         day_time: |day, time| format!("{day}, {time}"),
         time_tomorrow: |time| format!("{time} de mañana"),
         time_yesterday: |time| format!("{time} de ayer"),

@@ -20,6 +20,8 @@ const MEAL_S: i64 = 90 * 60;
 pub enum Kind {
     /// A thermometer in the store.
     Reading,
+    /// A hand near the store.
+    Felt,
     /// A pot of food.
     Meal,
     /// The lid stood open.
@@ -30,12 +32,19 @@ pub enum Kind {
 
 impl Kind {
     /// Every kind, in the order of the buttons.
-    pub const ALL: [Self; 4] = [Self::Reading, Self::Meal, Self::LidOpen, Self::HeaterOff];
+    pub const ALL: [Self; 5] = [
+        Self::Meal,
+        Self::Reading,
+        Self::Felt,
+        Self::LidOpen,
+        Self::HeaterOff,
+    ];
 
     /// The kind of an entry.
     pub fn of(what: &What) -> Self {
         match what {
-            What::Reading { .. } | What::Felt(_) => Self::Reading,
+            What::Reading { .. } => Self::Reading,
+            What::Felt(_) => Self::Felt,
             What::Meal(_) => Self::Meal,
             What::LidOpen { .. } => Self::LidOpen,
             What::HeaterOff { .. } => Self::HeaterOff,
@@ -73,7 +82,7 @@ impl Kind {
                 range: (0.5, 1440.0),
                 start: 2.0,
             },
-            Self::Meal => KILOGRAM_STEPS,
+            Self::Meal | Self::Felt => KILOGRAM_STEPS,
         }
     }
 }
@@ -94,6 +103,8 @@ pub struct SeenText {
     pub boiled: String,
     /// When it was looked at and did not boil.
     pub not_boiled: String,
+    /// When it was tasted and was not done.
+    pub not_done: String,
     /// When it was done.
     pub done: String,
 }
@@ -119,12 +130,12 @@ pub struct Draft {
     pub eat: String,
     /// What was seen of it.
     pub seen: SeenText,
+    /// What a hand told.
+    pub felt: Felt,
     /// Dish, pot and lid; the other parts stand for what was there before.
     pub meal: Meal,
     /// When it was, if it is in the diary already.
     was_at: Option<LocalTime>,
-    /// What a hand told, until a thermometer's number is typed in its place.
-    felt: Option<Felt>,
 }
 
 impl Draft {
@@ -136,7 +147,7 @@ impl Draft {
         let mut draft = Self::of_meal(at, meal, formats);
         draft.kind = kind;
         draft.number = match kind {
-            Kind::Reading | Kind::Meal => String::new(),
+            Kind::Reading | Kind::Felt | Kind::Meal => String::new(),
             Kind::LidOpen | Kind::HeaterOff => formats.field(kind.steps(formats).start, 1),
         };
         draft
@@ -162,8 +173,8 @@ impl Draft {
                 What::Meal(_) | What::Felt(_) => String::new(),
             },
             felt: match what {
-                What::Felt(felt) => Some(*felt),
-                _ => None,
+                What::Felt(felt) => *felt,
+                _ => Felt::Hot,
             },
             was_at: Some(at),
             ..Self::of_meal(at, meal, formats)
@@ -190,11 +201,12 @@ impl Draft {
                 out: told(meal.out),
                 boiled: told(meal.outcome.boiled_at),
                 not_boiled: told(meal.outcome.not_boiled_by),
+                not_done: told(meal.outcome.not_done_by),
                 done: told(meal.outcome.done_at),
             },
             meal,
             was_at: None,
-            felt: None,
+            felt: Felt::Hot,
         }
     }
 
@@ -231,15 +243,13 @@ impl Draft {
         let at = self.at()?;
         let what = match self.kind {
             Kind::Reading => {
-                if let Some(felt) = self.felt.filter(|_| self.number.trim().is_empty()) {
-                    return Ok((at, What::Felt(felt)));
-                }
                 let typed = typed::number(&self.number, Field::ReadingC, ANY)?;
                 let store_c = formats.degrees.to_c(typed);
                 What::Reading {
                     store_c: Field::ReadingC.within(store_c, limits::READING_C)?,
                 }
             }
+            Kind::Felt => What::Felt(self.felt),
             Kind::LidOpen => What::LidOpen {
                 for_s: self.span_s(limits::LID_OPEN_S)?,
             },
@@ -318,7 +328,7 @@ impl Draft {
                     Field::NotBoiledBy,
                 )?,
                 done_at: instant(&seen.done, at, saw.done_at, Field::DoneAt)?,
-                ..saw
+                not_done_by: instant(&seen.not_done, at, saw.not_done_by, Field::NotDoneBy)?,
             },
             ..was.clone()
         })
@@ -430,6 +440,27 @@ mod tests {
         );
         heater.number = "0".into();
         assert_eq!(refused(&heater), "At least 1 min.");
+    }
+
+    #[test]
+    fn what_a_hand_told_and_what_was_not_done_stay_as_they_are() {
+        let (_, formats) = english();
+        let at = DAY.at_s(18 * 3600 + 20);
+        let what = What::Felt(Felt::Cold);
+        let mut felt = Draft::of(at, &what, usual(), &formats);
+        assert_eq!(felt.read(&formats).unwrap(), (at, what));
+        felt.felt = Felt::Hot;
+        assert_eq!(felt.read(&formats).unwrap().1, What::Felt(Felt::Hot));
+        let mut meal = usual();
+        meal.outcome.not_done_by = Some(at.plus_s(3000));
+        let what = What::Meal(Meal {
+            food_kg: 0.4,
+            water_kg: 0.72,
+            eat_at: at.plus_s(5400),
+            ..meal
+        });
+        let draft = Draft::of(at, &what, usual(), &formats);
+        assert_eq!(draft.read(&formats).unwrap(), (at, what));
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! What the screen Tonight shows.
 
 pub mod care;
+pub mod chances;
 pub mod course;
 pub mod heat;
 pub mod help;

@@ -6,13 +6,17 @@ use super::scene::{Asked, Scene, say};
 use crate::chart::{HeatBar, LineChart};
 use crate::components::{Button, Caution, Fold, Panel};
 use crate::present::tonight::care::{CareView, care};
-use crate::present::tonight::course::course;
+use crate::present::tonight::course::{banded, course, times};
 use crate::present::tonight::heat::heat;
 use crate::present::tonight::help::HelpView;
+use crate::present::tonight::verdict::is_good_enough;
 use crate::shell::use_shell;
 use model::cooker::Cooker;
 use model::dish::Dish;
 use model::tonight::Verdict;
+
+/// Below these odds, and with nothing that helps, there is no hope.
+const HOPELESS: f64 = 0.4;
 
 /// What would help, each with a button that does it to the plan.
 #[component]
@@ -20,6 +24,9 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
     let words = scene.shell.words;
     let is_needed = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
+            Asked::Answered(..) if scene.odds.with(Option::is_some) => {
+                scene.odds.get().is_some_and(|odds| !is_good_enough(&odds))
+            }
             Asked::Answered(_, answer) => answer.verdict != Verdict::Yes,
             Asked::Refused(..) => true,
             Asked::Nothing | Asked::NoEstimate => false,
@@ -27,10 +34,16 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
     });
     let is_hopeless = Memo::new(move |_| {
         scene.helps.with(|helps| helps.views.is_empty())
-            && scene.asked.with(|asked| {
-                matches!(asked, Asked::Answered(_, answer) if answer.verdict <= Verdict::Doubtful)
+            && scene.asked.with(|asked| match (asked, scene.odds.get()) {
+                (Asked::Answered(..), Some(odds)) => {
+                    odds.p_done < HOPELESS && scene.found.with(Option::is_some)
+                }
+                (Asked::Answered(_, answer), None) => answer.verdict <= Verdict::Doubtful,
+                _ => false,
             })
     });
+    let is_looked_for =
+        Memo::new(move |_| scene.odds.with(Option::is_some) && scene.found.with(Option::is_none));
     let line = move |help: HelpView| {
         let HelpView {
             sentence,
@@ -49,7 +62,8 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
         }
     };
     let is_shown = move || {
-        is_needed.get() && (is_hopeless.get() || scene.helps.with(|helps| !helps.views.is_empty()))
+        let is_any = is_looked_for.get() || is_hopeless.get();
+        is_needed.get() && (is_any || scene.helps.with(|helps| !helps.views.is_empty()))
     };
     let is_only_likelier = Memo::new(move |_| {
         scene
@@ -60,6 +74,11 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
         is_shown().then(|| {
             view! {
                 <Panel heading=words.text(|strings| strings.tonight.help.heading) test="help">
+                    {move || {
+                        is_looked_for
+                            .get()
+                            .then(|| view! { <p class="aside">{words.text(|strings| strings.tonight.help.looking)}</p> })
+                    }}
                     {move || {
                         is_hopeless
                             .get()
@@ -137,9 +156,15 @@ pub(super) fn Course(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let view = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
-            Asked::Answered(question, answer) => {
-                say(shell, |voice| course(voice, question, answer))
-            }
+            Asked::Answered(question, answer) => say(shell, |voice| {
+                let by_odds = scene.odds.get().and_then(|odds| {
+                    let belief = shell.estimates.belief().get()?;
+                    let times = times(question, answer)?;
+                    let bands = belief.course(&question.meal, question.put_in, times.into_iter());
+                    banded(voice, question, &odds, &bands)
+                });
+                by_odds.or_else(|| course(voice, question, answer))
+            }),
             Asked::Refused(..) | Asked::Nothing | Asked::NoEstimate => None,
         })
     });

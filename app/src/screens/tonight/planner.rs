@@ -4,12 +4,13 @@ use crate::reactive::*;
 use model::tonight::Verdict as Found;
 
 use super::answers::{Care, Course, Helps, WhereHeatGoes};
+use super::further::HowSure;
 use super::scene::{Asked, Scene, say};
 use super::store::StoreNow;
 use super::what::What;
 use crate::components::{ActionDock, Button, EmptyNote, Icon, LinkButton, Tone, Verdict};
 use crate::i18n::refusal::refusal;
-use crate::present::tonight::verdict::{refused, verdict};
+use crate::present::tonight::verdict::{refused, verdict, verdict_by_odds};
 use crate::shell::toasts::ToastAbout;
 use crate::shell::{begin_screen, use_shell};
 use crate::state::action::{Action, Done};
@@ -37,6 +38,7 @@ pub(super) fn Planner() -> impl IntoView {
             }}
             <What scene />
             <Helps scene />
+            <HowSure scene />
             <StoreNow />
             <Care dish cooker=scene.cooker />
             <Course scene />
@@ -53,7 +55,11 @@ fn TheAnswer(scene: Scene) -> impl IntoView {
     let shown = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
             Asked::Answered(question, answer) => {
-                Some(say(shell, |voice| verdict(voice, question, answer)))
+                let (odds, latest) = (scene.odds.get(), scene.further.get().latest);
+                Some(say(shell, |voice| match odds {
+                    Some(odds) => verdict_by_odds(voice, question, answer, &odds, latest),
+                    None => verdict(voice, question, answer),
+                }))
             }
             Asked::Refused(_, why) => Some(say(shell, |voice| refused(voice, *why))),
             Asked::Nothing | Asked::NoEstimate => None,

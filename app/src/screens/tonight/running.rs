@@ -4,6 +4,7 @@ use crate::reactive::*;
 use model::cooker::Cooker;
 use model::journal::{Meal, What};
 use model::local_time::LocalTime;
+use model::odds::Odds;
 use model::tonight::Answer;
 
 use super::after::After;
@@ -37,6 +38,7 @@ pub(super) struct Scene {
     /// The cooker it is in.
     cooker: Memo<Option<Cooker>>,
     asked: Memo<Option<(Question, Option<Answer>)>>,
+    odds: Memo<Option<Odds>>,
     wrong: RwSignal<Option<Refused>>,
 }
 
@@ -72,6 +74,14 @@ impl Scene {
             };
             Some((question, answer))
         });
+        let is_of_cooker_in_use = shell.store.read(move |document| {
+            let cooker = document.entry(id).map(|entry| entry.cooker);
+            cooker.is_some() && cooker == document.in_use
+        });
+        let odds = Memo::new(move |_| {
+            let belief = shell.estimates.belief().get()?;
+            belief.running().filter(|_| is_of_cooker_in_use.get())
+        });
         let cooker = shell.store.read(move |document| {
             let owned = document.cooker(document.entry(id)?.cooker)?;
             Some(owned.cooker.clone())
@@ -82,6 +92,7 @@ impl Scene {
             meal,
             cooker,
             asked,
+            odds,
             wrong: RwSignal::new(None),
         }
     }
@@ -177,7 +188,8 @@ fn InTheCooker(scene: Scene) -> impl IntoView {
         scene.asked.with(|asked| {
             let (question, answer) = asked.as_ref()?;
             Some(say(shell, |voice| {
-                present::running(voice, question, answer.as_ref())
+                let odds = scene.odds.get();
+                present::running(voice, question, answer.as_ref(), odds.as_ref())
             }))
         })
     });
@@ -305,6 +317,16 @@ fn Questions(scene: Scene) -> impl IntoView {
                     />
                 }
             });
+            let not_done = (open.done && !open.boiled).then(|| {
+                view! {
+                    <Button
+                        label=scene.text(|strings| strings.tonight.running.not_done_yet)
+                        on_press=Callback::new(move |()| scene.see_now(Seen::NotDoneBy))
+                        icon=Icon::PotSimmers
+                        test="not-done-yet"
+                    />
+                }
+            });
             let others = [
                 (open.boiled, Next::Boils),
                 (open.done, Next::Done),
@@ -316,7 +338,7 @@ fn Questions(scene: Scene) -> impl IntoView {
             .collect_view();
             view! {
                 <Panel heading=scene.text(|strings| strings.tonight.running.ask) test="questions">
-                    <div class="row tonight-questions">{not_yet} {others}</div>
+                    <div class="row tonight-questions">{not_yet} {not_done} {others}</div>
                 </Panel>
             }
         })

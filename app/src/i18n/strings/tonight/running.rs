@@ -53,6 +53,8 @@ pub struct Running {
     pub boils_now: &'static str,
     /// Button: it does not boil yet.
     pub not_yet: &'static str,
+    /// Button: it is not done yet.
+    pub not_done_yet: &'static str,
     /// Button: it is done.
     pub done_now: &'static str,
     /// Button: the pot is out.
@@ -65,10 +67,10 @@ pub struct Running {
     pub when_boiled: &'static str,
     /// Button: it did not boil.
     pub did_not_boil: &'static str,
-    /// Question: when was it done.
-    pub when_done: &'static str,
     /// Button: it was not done.
     pub was_not_done: &'static str,
+    /// Question: when was it done.
+    pub when_done: &'static str,
     /// Question: when did it come out.
     pub when_out: &'static str,
     /// Button: keeps the time beside it.
