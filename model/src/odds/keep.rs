@@ -14,7 +14,6 @@ use super::road::Past;
 use super::{Band, Settings};
 use crate::journal::Felt;
 use crate::local_time::{Day, LocalTime};
-use crate::network::MAX_NODES;
 
 /// First of the bytes: the form they are in.
 const FORM: u64 = 0x0001_5344_444F_5544;
@@ -23,11 +22,20 @@ const MOST: u64 = 100_000;
 /// A time that never comes.
 const NEVER: i64 = i64::MAX;
 
-/// The columns that a member carries over midnight.
+/// The columns that a member carries over midnight: all but what only a pot has, what midnight draws
+/// anew, and what follows from the others.
 fn columns() -> impl Iterator<Item = usize> {
-    let heat = column::HEAT..column::HEAT + MAX_NODES;
-    let log = column::LOG..column::LOG + MULTIPLIERS;
-    heat.chain([column::JACKET]).chain(log)
+    let pot = column::POT_C..=column::SEEN_DONE;
+    let day = column::SKY..=column::LOSS_DAY;
+    let of_pot = column::CONTACT_POT..=column::COOK_TIME;
+    let factor = column::FACTOR..column::FACTOR + MULTIPLIERS;
+    (0..column::COUNT).filter(move |column| {
+        let is_left_out = pot.contains(column)
+            || day.contains(column)
+            || of_pot.contains(column)
+            || factor.contains(column);
+        !is_left_out
+    })
 }
 
 impl Replay {
