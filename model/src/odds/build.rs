@@ -5,6 +5,7 @@
 //! it passes this door and the sky's, and is rounded there to 24 binary digits; from here on there
 //! are only the four operations and square roots, which IEEE 754 fixes, and `libm`'s functions.
 
+use super::digest::Digest;
 use crate::enthalpy::EnthalpyCurve;
 use crate::local_time::LocalTime;
 use crate::network::{CookRate, MAX_NODES, Network, NodeRow, Pot};
@@ -132,6 +133,40 @@ impl Build {
             solid,
             vapour_pa: Table::new(VAPOUR_FROM_C, 1.0, vapour_pa.collect()),
         })
+    }
+
+    /// A fingerprint of every figure.
+    pub(super) fn digest(&self) -> Digest {
+        let row = &self.row;
+        let mut digest = Digest::new()
+            .word(row.count as u64)
+            .word(row.thermostat_node as u64);
+        let figures = [
+            self.g_half_w_k,
+            self.c_jacket_j_k,
+            self.g_seat_w_k,
+            self.layer_k_w,
+            self.layer_elsewhere,
+            self.g_open_w_k,
+            self.hold_j,
+            self.cutout_c,
+            self.boiling_c,
+            self.store_c.from,
+            self.store_c.per_step,
+        ];
+        let solid = self.solid.iter().flat_map(|solid| &solid.values);
+        for number in figures
+            .iter()
+            .chain(&row.mass_share)
+            .chain(&row.link_w_k)
+            .chain(&row.heater_share)
+            .chain(&row.jacket_share)
+            .chain(&self.store_c.values)
+            .chain(solid)
+        {
+            digest = digest.number(*number);
+        }
+        digest
     }
 
     /// Temperature of the store with this heat in the whole of it, and its slope. [°C, K/J]
