@@ -6,7 +6,9 @@
 //! are only the four operations and square roots, which IEEE 754 fixes, and `libm`'s functions.
 
 use super::digest::Digest;
+use crate::cooker::Cooker;
 use crate::enthalpy::EnthalpyCurve;
+use crate::jacket::Jacket;
 use crate::local_time::LocalTime;
 use crate::network::{CookRate, MAX_NODES, Network, NodeRow, Pot};
 use crate::pot::loss::{EVAPORATION_FACTOR, POOL_W_M2PA};
@@ -23,6 +25,19 @@ const STORE_RANGE_C: (f64, f64) = (-60.0, 560.0);
 const VAPOUR_FROM_C: f64 = -60.0;
 /// Its length.
 const VAPOUR_CELLS: u8 = 200;
+/// The loss of a cool store is taken at this temperature, in air at the next. [°C]
+const COOL_STORE_C: f64 = 50.0;
+const FRESH_WATER_C: f64 = 20.0;
+/// Share of the loss that follows the conductivity of the insulation; the lid's gap does not.
+/// Inferred.
+const FOLLOWS_STORE: f64 = 0.75;
+/// Rise of a measured loss with the store: that of mineral insulation. From memory. \[1/K\]
+const MEASURED_RISE_K: f64 = 0.0012;
+/// A seat over the whole way to the boil beside one under a pot at 80 °C: the film of water grows to
+/// the boil, and the gap is hotter than its mean. Inferred, from a finer model with both.
+const SEAT_WHILE_WARMING: f64 = 1.05;
+/// The loss is never less or more than these shares of the told one.
+const LOSS_SHARES: (f64, f64) = (0.4, 1.6);
 /// Step of the table of cooking rates. [K]
 const COOK_STEP_K: f64 = 0.25;
 
@@ -79,6 +94,9 @@ pub(super) struct Build {
     pub(super) row: NodeRow,
     /// Half of the way from store to air, times two: store to jacket, and jacket to air. \[W/K\]
     pub(super) g_half_w_k: f64,
+    /// By what share the loss rises with the store, and where it is the one above: insulation
+    /// conducts better when it is hot. \[1/K, °C\]
+    loss_rise: (f64, f64),
     pub(super) c_jacket_j_k: f64,
     pub(super) g_seat_w_k: f64,
     /// Resistance of a layer frozen through; 0 where nothing freezes on the seat. \[K/W\]
@@ -88,6 +106,8 @@ pub(super) struct Build {
     pub(super) g_open_w_k: f64,
     /// Heat of the whole store about which the thermostat works. \[J\]
     pub(super) hold_j: f64,
+    /// And what it takes per kelvin there. \[J/K\]
+    pub(super) hold_j_k: f64,
     /// Temperature of the same. [°C]
     pub(super) cutout_c: f64,
     pub(super) boiling_c: f64,
@@ -117,6 +137,7 @@ impl Build {
         Ok(Self {
             row: rounded_row(parts.row),
             g_half_w_k: rounded(2.0 * parts.g_loss_w_k),
+            loss_rise: (0.0, 0.0),
             c_jacket_j_k: rounded(parts.c_jacket_j_k),
             g_seat_w_k: rounded(parts.seat.g_contact_w_k),
             layer_k_w: parts.seat.layer.map_or(0.0, |layer| {
@@ -125,6 +146,9 @@ impl Build {
             layer_elsewhere: parts.seat.layer.map_or(0.0, |layer| layer.elsewhere),
             g_open_w_k: rounded(open.parts().g_lid_w_k),
             hold_j: hold_j(&net),
+            hold_j_k: rounded(
+                curve.enthalpy_j(rig.cutout_c()) - curve.enthalpy_j(rig.cutout_c() - 1.0),
+            ),
             cutout_c: rig.cutout_c(),
             boiling_c: rounded(net.boiling_point_c()),
             h_fg_j_kg: rounded(net.heat_of_vaporisation_j_kg()),
@@ -149,6 +173,9 @@ impl Build {
             self.layer_elsewhere,
             self.g_open_w_k,
             self.hold_j,
+            self.hold_j_k,
+            self.loss_rise.0,
+            self.loss_rise.1,
             self.cutout_c,
             self.boiling_c,
             self.store_c.from,
@@ -191,6 +218,31 @@ impl Build {
                 g / (1.0 + part * g * self.layer_k_w)
             }
         }
+    }
+
+    /// The loss of a store at this temperature beside the one that is told.
+    #[inline]
+    pub(super) fn loss_share(&self, store_c: f64) -> f64 {
+        let (rise_k, told_c) = self.loss_rise;
+        (1.0 + rise_k * (store_c - told_c)).clamp(LOSS_SHARES.0, LOSS_SHARES.1)
+    }
+
+    /// Corrects for what a network of constant conductances leaves out: lets the loss rise with the store as this cooker's jacket does; a measured loss is taken to
+    /// be that of a store half-way to its cut-out too.
+    pub(super) fn corrected_for(mut self, cooker: &Cooker) -> Result<Self, TonightError> {
+        let told_c = 0.5 * (self.boiling_c + self.cutout_c.max(self.boiling_c));
+        let loss_w_k = |store_c| Ok(cooker.jacket.thermal(store_c, FRESH_WATER_C)?.loss_w_k);
+        let rise_k = match &cooker.jacket {
+            Jacket::Measured { .. } => MEASURED_RISE_K,
+            Jacket::Layers(_) => {
+                let told: Result<f64, TonightError> = loss_w_k(told_c);
+                let cooler = 1.0 - loss_w_k(COOL_STORE_C)? / told?;
+                FOLLOWS_STORE * cooler / (told_c - COOL_STORE_C)
+            }
+        };
+        self.loss_rise = (rounded(rise_k), told_c);
+        self.g_seat_w_k *= SEAT_WHILE_WARMING;
+        Ok(self)
     }
 
     /// Vapour pressure of water and its slope. \[Pa, Pa/K\]

@@ -27,7 +27,7 @@ impl Epoch {
 
     pub(super) fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
         let rig = Rig::new(site, cooker)?;
-        let build = Build::new(&rig)?;
+        let build = Build::new(&rig)?.corrected_for(cooker)?;
         let log_sd = Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig));
         Ok(Self {
             fingerprint: fingerprint(site, &rig, &build, &log_sd),

@@ -32,6 +32,8 @@ pub(super) enum Purpose {
     Kernel = 9,
     /// An imagined thermometer.
     Reading = 10,
+    /// How a multiplier wanders overnight.
+    Drift = 11,
 }
 
 /// Draws of one seed and purpose.

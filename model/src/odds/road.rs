@@ -9,7 +9,7 @@ use super::epoch::Epoch;
 use super::filter::assimilate;
 use super::member::Course;
 use super::noise::{Noise, Purpose};
-use super::prior::Multiplier;
+use super::prior::{CUT_OUT_SD_K, Multiplier, Offset};
 use super::report::{self, Mixture, Sits};
 use super::sky::{SkyDay, sky_day};
 use super::{Settings, band_of, seconds};
@@ -138,6 +138,9 @@ impl<'a> Road<'a> {
         for (multiplier, log_sd) in Multiplier::ALL.into_iter().zip(epoch.log_sd) {
             ensemble.draw(multiplier, log_sd, noise);
         }
+        let thermometer_k = self.settings.thermometer.offset_sd_k();
+        ensemble.draw_offset(Offset::Thermometer, thermometer_k, noise);
+        ensemble.draw_offset(Offset::CutOut, CUT_OUT_SD_K, noise);
         let air_c = self
             .sky(at.day(), idx)?
             .first()
@@ -241,6 +244,7 @@ impl<'a> Road<'a> {
             ensemble.carry(&course, sky, &edges, seed, to.min(midnight));
             if ensemble.at == midnight {
                 ensemble.begin_day(midnight.day(), seed);
+                ensemble.drift(&epoch.log_sd, midnight.day(), seed);
             }
         }
         self.edges = edges;
@@ -311,7 +315,8 @@ impl<'a> Road<'a> {
             Mixture::READING,
             {
                 move |ensemble: &Ensemble, member: usize| {
-                    report::reading(read_c, store_c(ensemble, member), thermometer)
+                    let shown_c = store_c(ensemble, member) + ensemble.thermometer_k(member);
+                    report::reading(read_c, shown_c, thermometer)
                 }
             },
         )
@@ -434,6 +439,10 @@ impl<'a> Road<'a> {
             if let Some(log_sd) = new.log_sd.get(place).filter(|_| !same) {
                 past.ensemble.draw(multiplier, *log_sd, noise);
             }
+        }
+        if !Multiplier::Capacity.is_kept(&old.cooker, &new.cooker) {
+            past.ensemble
+                .draw_offset(Offset::CutOut, CUT_OUT_SD_K, noise);
         }
         for (member, store_c) in store_c.into_iter().enumerate() {
             past.ensemble.set_store_c(&new.build, member, store_c);

@@ -228,7 +228,7 @@ fn what_pots_tell_is_learned_of_the_cooker() {
     let belief = believe(&journal, at(0, 12, 0));
     let learned = belief.learned();
     let contact = learned[Multiplier::Contact.index()];
-    assert!(contact.now.p50 < 0.9 * contact.prior.p50, "{contact:?}");
+    assert!(contact.now.p50 < 0.95 * contact.prior.p50, "{contact:?}");
     for learned in learned {
         let prior = learned.prior.p90 - learned.prior.p10;
         assert!(
@@ -251,7 +251,8 @@ fn a_pot_that_has_not_boiled_makes_the_rest_later() {
         meal.outcome.not_boiled_by = Some(late);
     }
     let later = believe(&journal, late).running().unwrap();
-    assert!(usual < later.boils_at.p50.unwrap(), "{first:?} {later:?}");
+    let is_later = later.boils_at.p50.is_none_or(|later| usual < later);
+    assert!(is_later, "{first:?} {later:?}");
     assert!(believe(&journal, late).store().pot_is_in);
 }
 

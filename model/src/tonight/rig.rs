@@ -1,7 +1,7 @@
 //! A household's cooker put together for the network.
 
 use crate::conduction::in_series;
-use crate::cooker::Cooker;
+use crate::cooker::{Cooker, Store};
 use crate::dish::{Basis, Dish, DoneWhen};
 use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::inside::{Inside, Way};
@@ -28,6 +28,14 @@ pub(crate) const POT_IN_SEAT_C: f64 = 80.0;
 const OPEN_FACE_W_M2K: f64 = 15.0;
 /// Water's rise to the boil is told for water of this temperature. [°C]
 pub(super) const FRESH_WATER_C: f64 = 20.0;
+
+/// Share of a finned store's metal that carries heat to the seat; the rest is can and plate, or too
+/// short. Inferred.
+const FINS_THAT_SERVE: f64 = 0.75;
+/// How deep in a finned store its mean temperature is met while a pot comes to the boil, as a share
+/// of the depth: a third in steady flow, less in the first minutes. Inferred, from a row of 24
+/// shells that freeze and melt.
+const FINNED_WAY: f64 = 0.15;
 
 /// A thermometer this near the melting range says nothing of how much has melted. \[K\]
 const MELTING_MARGIN_K: f64 = 2.0;
@@ -299,7 +307,8 @@ fn frozen_layer(cooker: &Cooker, area_m2: f64) -> Option<Layer> {
     })
 }
 
-/// One node for metal and for melts, several where a stone or sand keeps its heat to itself.
+/// One node for metal and for melts, behind a resistance where fins carry the heat to the seat;
+/// several nodes where a stone or sand keeps its heat to itself.
 fn inside(cooker: &Cooker, contact_w_m2k: f64, seat_m2: f64) -> Inside {
     let store = &cooker.store;
     let Some(main) = store
@@ -310,7 +319,7 @@ fn inside(cooker: &Cooker, contact_w_m2k: f64, seat_m2: f64) -> Inside {
         return Inside::LUMPED;
     };
     let props = main.medium.props();
-    if store.finned || props.melt.is_some() {
+    if props.melt.is_some() && !store.finned {
         return Inside::LUMPED;
     }
     let volume_m3: f64 = store
@@ -318,10 +327,33 @@ fn inside(cooker: &Cooker, contact_w_m2k: f64, seat_m2: f64) -> Inside {
         .iter()
         .map(|charge| charge.mass_kg / charge.medium.props().density_kg_m3.value)
         .sum();
+    if store.finned {
+        let Some(fins_w_mk) = fins_w_mk(store, volume_m3) else {
+            return Inside::LUMPED;
+        };
+        let conductivity_w_mk = fins_w_mk + props.conductivity_w_mk.value;
+        return Inside {
+            face_w_k: conductivity_w_mk * seat_m2 / (FINNED_WAY * store.depth_m),
+            ..Inside::LUMPED
+        };
+    }
     let way = Way::Slab {
         depth_m: store.depth_m,
         face_m2: volume_m3 / store.depth_m,
         seat_m2,
     };
     Inside::new(way, props.conductivity_w_mk.value, contact_w_m2k)
+}
+
+/// What the fins of a store add to the conductivity of its medium, beside which they lie. `None`
+/// where their metal is not among the charges: such fins are trusted to serve.
+fn fins_w_mk(store: &Store, volume_m3: f64) -> Option<f64> {
+    let metal = store
+        .charges
+        .iter()
+        .filter(|charge| charge.medium.is_nearly_isothermal())
+        .max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg))?;
+    let props = metal.medium.props();
+    let share = metal.mass_kg / props.density_kg_m3.value / volume_m3;
+    Some(FINS_THAT_SERVE * share * props.conductivity_w_mk.value)
 }
