@@ -239,6 +239,15 @@ impl Kitchen {
         self.inside.map(|inside| inside.fate)
     }
 
+    /// Water in the pot, if one is in. \[°C\]
+    #[allow(
+        dead_code,
+        reason = "read by the fits of its readings, not by the calibration"
+    )]
+    pub(crate) fn water_c(&self) -> Option<f64> {
+        self.inside.map(|inside| inside.water_c)
+    }
+
     /// Carries all to an instant.
     pub(crate) fn run(&mut self, to_s: i64, outdoors: &impl Outdoors) {
         while self.now_s < to_s {
