@@ -9,7 +9,7 @@ use super::belief::{Mark, Replay};
 use super::digest::Digest;
 use super::doubt::{Believed, Doubt, Report};
 use super::ensemble::{Ensemble, column};
-use super::prior::STATICS;
+use super::prior::MULTIPLIERS;
 use super::road::Past;
 use super::{Band, Settings};
 use crate::journal::Felt;
