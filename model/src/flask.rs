@@ -158,6 +158,7 @@ impl Flask {
         Ok(JacketThermal {
             loss_w_k: self.loss(hot_c, air_c)?.whole_w_k,
             capacity_j_k: in_range(Quantity::MeasuredCapacity, wall_j_k, 1.0, 1e6)?,
+            pair: None,
             outer_face_c: None,
         })
     }

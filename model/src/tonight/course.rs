@@ -118,7 +118,7 @@ impl<'a> Course<'a> {
         let read_j = self.rig.heat_at_j(store_c);
         let kept = self.rig.is_melting(expected_c) && self.rig.is_melting(store_c);
         if !kept {
-            let jacket_c = state.jacket_c() + 0.5 * (store_c - expected_c);
+            let jacket_c = state.half_way_c(&self.shut) + 0.5 * (store_c - expected_c);
             state.set_store(&self.shut, read_j, jacket_c);
         }
     }

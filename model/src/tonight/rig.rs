@@ -6,7 +6,7 @@ use crate::dish::{Basis, Dish, DoneWhen};
 use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::inside::{Inside, Way};
 use crate::journal::Meal;
-use crate::network::{self, Layer, Network, NetworkParts, OpenSurface};
+use crate::network::{self, JacketPair, Layer, Network, NetworkParts, OpenSurface};
 use crate::panel::HeatTable;
 use crate::place::{AirYear, Place};
 use crate::pot::Pot;
@@ -64,6 +64,7 @@ pub struct Rig {
     pub(super) heat: HeatTable,
     curve: EnthalpyCurve,
     parts: NetworkParts,
+    jacket_pair: Option<JacketPair>,
     open_face_w_k: f64,
     cutout_c: f64,
     melting: Option<(usize, (f64, f64))>,
@@ -122,6 +123,7 @@ impl Rig {
             heat: HeatTable::new(&array, &cooker.heater)?,
             curve,
             parts,
+            jacket_pair: jacket.pair,
             open_face_w_k: OPEN_FACE_W_M2K * area_m2,
             cutout_c: cooker.store.cutout_c,
             melting: melting(cooker),
@@ -134,7 +136,11 @@ impl Rig {
         leaning: &Leaning,
         open: bool,
     ) -> Result<Network<'_>, TonightError> {
-        let net = Network::new(&self.curve, self.parts)?.scaled(leaning.loss, leaning.contact)?;
+        let mut net =
+            Network::new(&self.curve, self.parts)?.scaled(leaning.loss, leaning.contact)?;
+        if let Some(pair) = self.jacket_pair {
+            net = net.with_jacket_pair(pair)?;
+        }
         Ok(if open {
             net.with_lid_w_k(self.open_face_w_k)?
         } else {
