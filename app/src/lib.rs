@@ -12,6 +12,7 @@
 pub mod chart;
 pub mod components;
 pub mod i18n;
+pub mod order;
 pub mod platform;
 pub mod present;
 pub mod screens;

@@ -1,5 +1,7 @@
 //! From data to the screen: ranges, round ticks, labels that keep clear of each other.
 
+use crate::order::in_order;
+
 /// A straight line from a range of data to a range of the screen.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Scale {
@@ -94,8 +96,7 @@ fn steps(first: f64, last: f64, step: f64) -> Vec<f64> {
 /// collide share the shift, so each stays as near to its place as the others allow. Where the line
 /// is too short for all, the gap shrinks to what fits.
 pub fn spread(wanted: &[f64], gap: f64, length: f64) -> Vec<f64> {
-    let mut order: Vec<usize> = (0..wanted.len()).collect();
-    order.sort_by(|&a, &b| {
+    let order = in_order(0..wanted.len(), |&a, &b| {
         let place = |idx: usize| wanted.get(idx).copied().unwrap_or_default();
         place(a).total_cmp(&place(b))
     });

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::unique::unique;
 use crate::chart::path;
 use crate::chart::scale::{Scale, spread};
+use crate::order::in_order;
 
 /// A height of the column with its words.
 #[derive(Clone, Debug, PartialEq)]
@@ -113,7 +114,7 @@ impl StoreColumnView {
             let middle = f64::midpoint(range.from, range.to);
             ("melting", middle, range.label.clone(), range.value.clone())
         }));
-        marks.sort_by(|a, b| b.1.total_cmp(&a.1));
+        let marks = in_order(marks, |a, b| b.1.total_cmp(&a.1));
         let points: Vec<f64> = marks.iter().map(|mark| scale.at_clamped(mark.1)).collect();
         let margin = LABEL_HEIGHT / 2.0;
         let wanted: Vec<f64> = points.iter().map(|point| point - margin).collect();

@@ -11,6 +11,8 @@ use gloo_storage::{LocalStorage, SessionStorage, Storage as _};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{DomException, Storage, StorageEvent};
 
+use crate::order::in_order;
+
 /// Why the store of texts did not do what was asked.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]
@@ -227,8 +229,7 @@ fn keys(storage: &Storage) -> Result<Vec<String>, StorageError> {
     for at in 0..n_keys {
         keys.extend(storage.key(at).map_err(refused)?);
     }
-    keys.sort();
-    Ok(keys)
+    Ok(in_order(keys, Ord::cmp))
 }
 
 fn refused(error: JsValue) -> StorageError {

@@ -16,6 +16,7 @@ use model::pot::Lid;
 use model::presets::Preset;
 use model::sun::{DayLog, Sky, SolarDay};
 
+use crate::order::in_order;
 use crate::state::action::{Action, apply};
 use crate::state::document::{Document, Household, Whose};
 use crate::state::ids::CookerId;
@@ -125,8 +126,7 @@ fn story(today: Day) -> Vec<Step> {
     for hour in (FIRST_HOUR..24).take(days::TODAY.len()) {
         steps.push((hour_of(today, hour), log_today(today, hour)));
     }
-    steps.sort_by_key(|(at, _)| *at);
-    steps
+    in_order(steps, |a, b| a.0.cmp(&b.0))
 }
 
 fn set_up(at: LocalTime) -> Vec<Step> {

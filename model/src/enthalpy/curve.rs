@@ -54,12 +54,14 @@ impl EnthalpyCurve {
     }
 
     fn build(&mut self) {
-        let mut breaks: Vec<f64> = self
-            .melts()
-            .flat_map(|(_, melt)| [melt.t_solidus_c, melt.t_liquidus_c])
-            .collect();
-        breaks.sort_by(f64::total_cmp);
-        breaks.dedup();
+        let mut breaks: Vec<f64> = Vec::new();
+        for (_, melt) in self.melts() {
+            for t_c in [melt.t_solidus_c, melt.t_liquidus_c] {
+                if let Err(place) = breaks.binary_search_by(|other| other.total_cmp(&t_c)) {
+                    breaks.insert(place, t_c);
+                }
+            }
+        }
 
         let mut low_c = f64::NEG_INFINITY;
         let mut h_j = 0.0;

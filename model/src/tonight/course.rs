@@ -25,16 +25,22 @@ pub(super) fn acts(journal: &Journal) -> Vec<(LocalTime, Act<'_>)> {
     let mut acts: Vec<(LocalTime, Act<'_>)> = Vec::new();
     for event in &journal.events {
         match &event.what {
-            What::Reading { store_c } => acts.push((event.at, Act::Reading(*store_c))),
+            What::Reading { store_c } => put(&mut acts, event.at, Act::Reading(*store_c)),
             What::Meal(meal) => {
-                acts.push((event.at, Act::PotIn(meal)));
-                acts.push((meal.leaves_at().max(event.at), Act::PotOut));
+                put(&mut acts, event.at, Act::PotIn(meal));
+                put(&mut acts, meal.leaves_at().max(event.at), Act::PotOut);
             }
             What::LidOpen { .. } | What::HeaterOff { .. } => {}
         }
     }
-    acts.sort_by_key(|(at, act)| (*at, matches!(act, Act::PotIn(_))));
     acts
+}
+
+/// Puts an act in its place in time, behind those that came before it to the same place.
+fn put<'a>(acts: &mut Vec<(LocalTime, Act<'a>)>, at: LocalTime, act: Act<'a>) {
+    let rank = |at, act: &_| (at, matches!(act, Act::PotIn(_)));
+    let place = acts.partition_point(|(other_at, other)| rank(*other_at, other) <= rank(at, &act));
+    acts.insert(place, (at, act));
 }
 
 /// One cooker under one leaning, ready to be carried through time.

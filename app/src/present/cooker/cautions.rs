@@ -1,6 +1,6 @@
 //! What a person must be told of a build, grouped by what it is about.
 
-use std::collections::BTreeMap;
+use std::cmp::Reverse;
 
 use model::insulation::InsulationHazard;
 use model::media::Hazard;
@@ -9,6 +9,7 @@ use model::safety::{Build, Caution};
 use crate::components::{CautionLevel, Icon};
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
+use crate::order::in_order;
 use crate::present::cooker::fault::reason;
 use crate::present::cooker::list::capital;
 
@@ -58,16 +59,20 @@ pub fn cautions(strings: &Strings, formats: &Formats, build: &Build) -> Vec<Caut
 
 fn minded(strings: &Strings, formats: &Formats, build: &Build) -> Vec<CautionView> {
     let words = &strings.build_safety;
-    let mut groups: BTreeMap<About, Group> = BTreeMap::new();
+    let mut groups: Vec<(About, Group)> = Vec::new();
     for caution in build.cautions(build.cut_out_c) {
         let Some((about, level, icon, sentence)) = told(strings, formats, build, &caution) else {
             continue;
         };
-        let group = groups.entry(about).or_insert_with(|| Group {
-            level,
-            icon,
-            sentences: Vec::new(),
-        });
+        let Some((_, group)) = groups.iter_mut().find(|(of, _)| *of == about) else {
+            let group = Group {
+                level,
+                icon,
+                sentences: vec![sentence],
+            };
+            groups.push((about, group));
+            continue;
+        };
         if rank(group.level) < rank(level) {
             group.level = level;
         }
@@ -75,7 +80,8 @@ fn minded(strings: &Strings, formats: &Formats, build: &Build) -> Vec<CautionVie
             group.sentences.push(sentence);
         }
     }
-    let mut views: Vec<CautionView> = groups
+    let worst_first = |(about, group): &(About, Group)| (Reverse(rank(group.level)), *about);
+    in_order(groups, |a, b| worst_first(a).cmp(&worst_first(b)))
         .into_iter()
         .map(|(about, group)| {
             let name = match about {
@@ -103,9 +109,7 @@ fn minded(strings: &Strings, formats: &Formats, build: &Build) -> Vec<CautionVie
                 text: text.join(" "),
             }
         })
-        .collect();
-    views.sort_by_key(|view| std::cmp::Reverse(rank(view.level)));
-    views
+        .collect()
 }
 
 fn rank(level: CautionLevel) -> u8 {

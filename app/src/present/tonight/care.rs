@@ -9,6 +9,7 @@ use super::Voice;
 use super::store::store_sure;
 use crate::components::{CautionLevel, Icon};
 use crate::i18n::format::Sure;
+use crate::order::in_order;
 
 /// A caution in words.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,19 +32,18 @@ pub fn care(voice: &Voice<'_>, dish: Dish, cooker: &Cooker, store: &StoreNow) ->
     let ignites = of_store
         .iter()
         .any(|caution| matches!(caution, Caution::Ignites { .. }));
-    let mut found: Vec<CareView> = of_dish
+    let found = of_dish
         .into_iter()
         .chain(of_store)
         // What can set cloth alight burns the skin as well, and says so.
         .filter(|caution| !(ignites && matches!(caution, Caution::HotMetal { .. })))
-        .filter_map(|caution| view(voice, caution, sure))
-        .collect();
-    found.sort_by_key(|view| match view.level {
+        .filter_map(|caution| view(voice, caution, sure));
+    let rank = |view: &CareView| match view.level {
         CautionLevel::Danger => 0,
         CautionLevel::Warning => 1,
         CautionLevel::Note => 2,
-    });
-    found
+    };
+    in_order(found, |a, b| rank(a).cmp(&rank(b)))
 }
 
 /// The cooker as far as it can hurt a cook; what its maker must mind stands with the cooker.

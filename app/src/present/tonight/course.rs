@@ -8,6 +8,7 @@ use super::{Voice, ended, seconds};
 use crate::chart::{LineChartView, LineStyle, Mark, Series};
 use crate::components::TableView;
 use crate::i18n::format::Sure;
+use crate::order::in_order;
 
 const HOUR_S: i64 = 3600;
 
@@ -74,7 +75,7 @@ fn moments(
     let words = &voice.strings.tonight.course;
     let told = &answer.as_told;
     let done_at = told.ready_at.filter(|at| Some(*at) != told.boils_at);
-    let mut moments: Vec<(LocalTime, String)> = [
+    let moments = [
         (Some(question.put_in), words.in_at, Sure::Known),
         (told.boils_at, words.boils, Sure::Near),
         (done_at, words.done, Sure::Near),
@@ -84,10 +85,8 @@ fn moments(
     .filter_map(|(at, say, sure)| {
         let at = at.filter(|at| start <= *at && *at <= end)?;
         Some((at, say(&voice.time(at, sure))))
-    })
-    .collect();
-    moments.sort_by_key(|(at, _)| *at);
-    moments
+    });
+    in_order(moments, |a, b| a.0.cmp(&b.0))
         .into_iter()
         .map(|(at, label)| Mark {
             at: seconds(at, start),

@@ -115,8 +115,10 @@ impl Scene {
     pub(super) fn heat_j(&self) -> Option<f64> {
         let day = self.day.get();
         let now = self.shell.clock.now().get();
-        let skies: BTreeMap<Day, DayLog> =
-            self.log.get().map(|log| (day, log)).into_iter().collect();
+        let mut skies = BTreeMap::new();
+        if let Some(log) = self.log.get() {
+            skies.insert(day, log);
+        }
         let rig = self.rig.get()?;
         Weather::new(&rig, &skies, day, day, now)
             .ok()?

@@ -2,6 +2,7 @@
 
 use model::local_time::LocalTime;
 
+use crate::order::in_order;
 use crate::platform::storage::StorageError;
 use crate::shell::keeper::Keeper;
 
@@ -47,14 +48,8 @@ impl Keeper {
     ///
     /// [`StorageError`] when the browser refuses.
     pub fn asides(&self) -> Result<Vec<Aside>, StorageError> {
-        let mut asides: Vec<Aside> = self
-            .shelf
-            .keys()?
-            .into_iter()
-            .filter_map(aside_from_key)
-            .collect();
-        asides.sort_by(|a, b| (b.at, &b.key).cmp(&(a.at, &a.key)));
-        Ok(asides)
+        let asides = self.shelf.keys()?.into_iter().filter_map(aside_from_key);
+        Ok(in_order(asides, |a, b| (b.at, &b.key).cmp(&(a.at, &a.key))))
     }
 
     /// The text of something put aside.

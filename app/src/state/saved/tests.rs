@@ -3,18 +3,57 @@
 use model::dish::Dish;
 use model::insulation::Insulation;
 use model::jacket::LidFit;
+use model::journal::What;
 use model::media::Medium;
 use model::pot::{Lid, PotKind, PotSize, Wrap};
 use model::seat::Seat;
 use proptest::prelude::*;
-use serde::Serialize;
 
+use super::reader::Read;
 use super::*;
 use crate::state::action::apply;
+use crate::state::document::Whose;
+use crate::state::plan::Amount;
 use crate::state::sample::{any_action, at, full, set_up};
+use crate::state::settings::Settings;
 
 /// A save of the first version, written by the app.
 const V1: &str = include_str!("v1/sample.json");
+
+/// The same of a household with numbers and names at the edge, as small as can be.
+const V1_EDGES: &str = include_str!("v1/edges.json");
+
+/// The same before anything is known.
+const V1_EMPTY: &str = include_str!("v1/empty.json");
+
+/// A household whose numbers and names are the hardest to write.
+fn at_the_edges() -> Document {
+    let mut document = full();
+    document.whose = Whose::Example;
+    document.cookers[0].name =
+        "\"Tall\" \\ pot / \u{8}\u{9}\u{a}\u{c}\u{d}\u{1}\u{1f}\u{7f} é ☀ 🜂 \u{2028}".into();
+    document.cookers[1].name = String::new();
+    let panels = &mut document.cookers[0].cooker.panels;
+    panels.module_w = f64::MAX;
+    panels.in_series = u32::MAX;
+    panels.tilt_deg = -0.0;
+    panels.azimuth_deg = 5e-324;
+    let store = &mut document.cookers[0].cooker.store;
+    store.charges.clear();
+    store.depth_m = 0.1 + 0.2;
+    store.cutout_c = 123_456_789_012_345_680.0;
+    let household = document.household.as_mut().unwrap();
+    household.place.altitude_m = 1e16;
+    household.place.utc_offset_min = i32::MIN;
+    for (month, air_c) in household.air.day_c.iter_mut().enumerate() {
+        *air_c = 1.0 / 3.0 * 10_f64.powi(3 * i32::try_from(month).unwrap() - 17);
+    }
+    document.entries[0].what = What::LidOpen { for_s: i64::MIN };
+    document.entries[1].what = What::HeaterOff { for_s: i64::MAX };
+    document.plan.as_mut().unwrap().amount = Amount::People(0);
+    document.settings = Settings::default();
+    document
+}
 
 fn round_trip(document: &Document) -> Decoded {
     let text = encode(document, at(20, 0), Layout::Compact).unwrap();
@@ -63,6 +102,16 @@ fn the_committed_save_of_version_1_is_read_and_written_alike() {
     assert!(document.running_meal().is_some() && document.plan.is_some());
     let written = encode(&decoded.document, decoded.saved_at, Layout::Readable).unwrap();
     assert_eq!(written.trim(), V1.trim());
+}
+
+#[test]
+fn what_is_written_is_the_same_to_the_byte() {
+    let document = at_the_edges();
+    let written = encode(&document, at(20, 0), Layout::Compact).unwrap();
+    assert_eq!(written, V1_EDGES.trim_end());
+    assert_eq!(decode(&written).unwrap().document, document);
+    let written = encode(&Document::default(), at(20, 0), Layout::Readable).unwrap();
+    assert_eq!(written, V1_EMPTY.trim_end());
 }
 
 #[test]
@@ -127,23 +176,60 @@ fn a_broken_shape_is_told() {
         Err(DecodeError::Shape { .. })
     ));
     let cut = V1.get(..V1.len() / 2).unwrap();
-    assert!(decode(cut).is_err());
+    let huge = V1.replace("3350.0", "1e999");
+    let twice = V1.replace("\"people\": 5", "\"people\": 5, \"people\": 6");
+    let deep = V1.replace("\"entries\": [", &"\"entries\": [".repeat(100_000));
+    for text in [cut, &huge, &twice, &deep] {
+        assert!(matches!(decode(text), Err(DecodeError::Shape { .. })));
+    }
+}
+
+#[test]
+fn a_broken_shape_is_named_with_its_place() {
+    fn shape(at: &str) -> DecodeError {
+        DecodeError::Shape { at: at.to_owned() }
+    }
+    check_error(
+        |save| save["body"]["entries"][2]["what"]["meal"]["food_kg"] = "much".into(),
+        shape("entries[2].what.meal.food_kg: expected a number"),
+    );
+    check_error(
+        |save| save["body"]["household"]["people"] = (-1).into(),
+        shape("household.people: expected a number from 0 to 4294967295"),
+    );
+    check_error(
+        |save| save["body"]["cookers"][0]["cooker"]["jacket"]["shape"] = serde_json::json!({}),
+        shape("cookers[0].cooker.jacket.shape.kind: expected a text"),
+    );
+    check_error(
+        |save| save["body"]["household"]["air_day_c"] = serde_json::json!([20.0]),
+        shape("household.air_day_c: expected 12 numbers"),
+    );
+    check_error(
+        |save| save["body"] = serde_json::Value::Null,
+        shape("expected a record"),
+    );
+}
+
+#[test]
+fn a_name_that_is_not_known_is_passed_over() {
+    let newer = V1.replace("\"people\": 5", "\"people\": 5, \"guests\": [{}]");
+    assert_eq!(decode(&newer), decode(V1));
 }
 
 /// The names that saves of version 1 use. A change here breaks every diary there is.
 #[test]
 fn names_of_table_rows_are_frozen() {
-    fn check<T: Serialize>(rows: &[T], names: &str) {
-        let found: Vec<String> = rows
-            .iter()
-            .map(|row| {
-                serde_json::to_value(row)
-                    .unwrap()
-                    .as_str()
-                    .unwrap()
-                    .to_owned()
-            })
-            .collect();
+    fn check<T: Read + Write + Copy + PartialEq + std::fmt::Debug>(rows: &[T], names: &str) {
+        let mut found = Vec::new();
+        for row in rows {
+            let mut out = Writer::new(Layout::Compact);
+            row.write(&mut out);
+            let tree = serde_json::from_str(&out.finish().unwrap()).unwrap();
+            let node = Node::start(&tree);
+            assert_eq!(T::read(&node).unwrap(), *row);
+            found.push(node.text().unwrap().to_owned());
+        }
         assert_eq!(found.join(" "), names);
     }
     check(

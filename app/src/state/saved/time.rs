@@ -3,6 +3,9 @@
 
 use model::local_time::{Day, LocalTime};
 
+use super::reader::{Found, Node, Read};
+use super::writer::{Write, Writer};
+
 /// A day as text.
 pub(super) fn day(day: Day) -> String {
     let (year, month, day) = day.ymd();
@@ -19,14 +22,14 @@ pub(super) fn read_day(text: &str) -> Option<Day> {
 }
 
 /// An instant as text.
-pub(super) fn instant(at: LocalTime) -> String {
+fn instant(at: LocalTime) -> String {
     let second = at.second_of_day();
     let (hour, minute) = (second / 3600, second / 60 % 60);
     format!("{}T{hour:02}:{minute:02}:{:02}", day(at.day()), second % 60)
 }
 
 /// An instant from text.
-pub(super) fn read_instant(text: &str) -> Option<LocalTime> {
+fn read_instant(text: &str) -> Option<LocalTime> {
     let (day, time) = text.split_once('T')?;
     let mut parts = time.splitn(3, ':');
     let hour = digits(parts.next()?, 2)?;
@@ -36,6 +39,30 @@ pub(super) fn read_instant(text: &str) -> Option<LocalTime> {
         return None;
     }
     Some(read_day(day)?.at_s(i64::from(hour * 3600 + minute * 60 + second)))
+}
+
+impl Write for Day {
+    fn write(&self, out: &mut Writer) {
+        day(*self).write(out);
+    }
+}
+
+impl Read for Day {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        read_day(from.text()?).map_or_else(|| from.unknown(), Ok)
+    }
+}
+
+impl Write for LocalTime {
+    fn write(&self, out: &mut Writer) {
+        instant(*self).write(out);
+    }
+}
+
+impl Read for LocalTime {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        read_instant(from.text()?).map_or_else(|| from.unknown(), Ok)
+    }
 }
 
 fn digits(text: &str, n_digits: usize) -> Option<u32> {

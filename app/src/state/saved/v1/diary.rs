@@ -1,83 +1,30 @@
 //! Skies, entries and what was erased, as saved.
 
-use model::journal::{Meal, Outcome, What};
-use model::local_time::LocalTime;
-use model::sun::{DayLog, Sky};
-use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
-use super::cooker::SavedPot;
-use super::{SavedOwnedCooker, each, leaf};
+use model::journal::{Meal, Outcome, What};
+use model::local_time::Day;
+use model::sun::{DayLog, Sky};
+
 use crate::state::document::Entry;
 use crate::state::erased::{Erased, ErasedWhat};
-use crate::state::ids::{CookerId, EntryId, ErasedId};
-use crate::state::saved::{DecodeError, time};
+use crate::state::saved::reader::{Found, Node, Read};
+use crate::state::saved::shape::record;
+use crate::state::saved::time;
+use crate::state::saved::writer::{Record, Write, Writer};
 
-#[derive(Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub(super) enum SavedSky {
-    /// Hours of sun.
-    SunHours(f64),
-    /// A letter an hour: `c`lear, `t`hin, `p`atchy, `g`rey, `d`ark; `.` where none was logged.
-    Hourly(String),
-}
+record!(Entry {
+    id: "id",
+    cooker: "cooker",
+    at: "at",
+    what: "what",
+});
 
-#[derive(Serialize, Deserialize)]
-pub(super) struct SavedEntry {
-    id: u32,
-    cooker: u32,
-    at: String,
-    what: SavedWhat,
-}
-
-#[derive(Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-enum SavedWhat {
-    Reading { store_c: f64 },
-    Meal(Box<SavedMeal>),
-    LidOpen { for_s: i64 },
-    HeaterOff { for_s: i64 },
-}
-
-#[derive(Serialize, Deserialize)]
-struct SavedMeal {
-    dish: String,
-    food_kg: f64,
-    water_kg: f64,
-    start_c: f64,
-    pot: SavedPot,
-    lid: String,
-    out: Option<String>,
-    eat_at: String,
-    boiled_at: Option<String>,
-    not_boiled_by: Option<String>,
-    done_at: Option<String>,
-}
-
-#[derive(Serialize, Deserialize)]
-pub(super) struct SavedErased {
-    id: u32,
-    at: String,
-    what: SavedErasedWhat,
-}
-
-#[derive(Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-enum SavedErasedWhat {
-    Entry {
-        entry: SavedEntry,
-        was_running: bool,
-    },
-    Cooker {
-        cooker: Box<SavedOwnedCooker>,
-        place: u32,
-        was_in_use: bool,
-        entries: Vec<SavedEntry>,
-    },
-    Sky {
-        day: String,
-        log: SavedSky,
-    },
-}
+record!(Erased {
+    id: "id",
+    at: "at",
+    what: "what",
+});
 
 /// The letter of each sky.
 const SKIES: [(Sky, char); 5] = [
@@ -91,20 +38,28 @@ const SKIES: [(Sky, char); 5] = [
 /// The letter of an hour that nobody looked at.
 const NOT_LOGGED: char = '.';
 
-impl SavedSky {
-    pub(super) fn from_log(log: &DayLog) -> Self {
-        match log {
-            DayLog::SunHours(hours) => Self::SunHours(*hours),
-            DayLog::Hourly(skies) => Self::Hourly(skies.iter().map(|sky| letter(*sky)).collect()),
+/// As hours of sun, or with a letter an hour: `c`lear, `t`hin, `p`atchy, `g`rey, `d`ark; `.` where
+/// none was logged.
+impl Write for DayLog {
+    fn write(&self, out: &mut Writer) {
+        match self {
+            Self::SunHours(hours) => Record(&[("sun_hours", hours)]).write(out),
+            Self::Hourly(skies) => {
+                let letters: String = skies.iter().map(|sky| letter(*sky)).collect();
+                Record(&[("hourly", &letters)]).write(out);
+            }
         }
     }
+}
 
-    pub(super) fn into_log(self) -> Result<DayLog, DecodeError> {
-        match self {
-            Self::SunHours(hours) => Ok(DayLog::SunHours(hours)),
-            Self::Hourly(letters) => hourly(&letters)
-                .map(DayLog::Hourly)
-                .ok_or_else(|| DecodeError::value("hourly", letters)),
+impl Read for DayLog {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        match from.variant()? {
+            ("sun_hours", hours) => f64::read(&hours).map(Self::SunHours),
+            ("hourly", letters) => {
+                hourly(letters.text()?).map_or_else(|| letters.unknown(), |it| Ok(Self::Hourly(it)))
+            }
+            (_, other) => Err(other.expected("sun_hours or hourly")),
         }
     }
 }
@@ -128,148 +83,164 @@ fn hourly(letters: &str) -> Option<[Option<Sky>; 24]> {
     chars.next().is_none().then_some(skies)
 }
 
-impl SavedEntry {
-    pub(super) fn from_entry(entry: &Entry) -> Self {
-        Self {
-            id: entry.id.0,
-            cooker: entry.cooker.0,
-            at: time::instant(entry.at),
-            what: match &entry.what {
-                What::Reading { store_c } => SavedWhat::Reading { store_c: *store_c },
-                What::Meal(meal) => SavedWhat::Meal(Box::new(SavedMeal::from_meal(meal))),
-                What::LidOpen { for_s } => SavedWhat::LidOpen { for_s: *for_s },
-                What::HeaterOff { for_s } => SavedWhat::HeaterOff { for_s: *for_s },
-            },
+impl Write for BTreeMap<Day, DayLog> {
+    fn write(&self, out: &mut Writer) {
+        out.open("{");
+        for (day, log) in self {
+            out.field(&time::day(*day), log);
         }
-    }
-
-    pub(super) fn into_entry(self) -> Result<Entry, DecodeError> {
-        Ok(Entry {
-            id: EntryId(self.id),
-            cooker: CookerId(self.cooker),
-            at: instant("at", &self.at)?,
-            what: match self.what {
-                SavedWhat::Reading { store_c } => What::Reading { store_c },
-                SavedWhat::Meal(meal) => What::Meal(
-                    meal.into_meal()
-                        .map_err(|error| error.within("what.meal"))?,
-                ),
-                SavedWhat::LidOpen { for_s } => What::LidOpen { for_s },
-                SavedWhat::HeaterOff { for_s } => What::HeaterOff { for_s },
-            },
-        })
+        out.close("}");
     }
 }
 
-impl SavedMeal {
-    fn from_meal(meal: &Meal) -> Self {
-        let Outcome {
-            boiled_at,
-            not_boiled_by,
-            done_at,
-        } = meal.outcome;
-        Self {
-            dish: leaf::name(meal.dish),
-            food_kg: meal.food_kg,
-            water_kg: meal.water_kg,
-            start_c: meal.start_c,
-            pot: SavedPot::from_pot(&meal.pot),
-            lid: leaf::name(meal.lid),
-            out: meal.out.map(time::instant),
-            eat_at: time::instant(meal.eat_at),
-            boiled_at: boiled_at.map(time::instant),
-            not_boiled_by: not_boiled_by.map(time::instant),
-            done_at: done_at.map(time::instant),
+impl Read for BTreeMap<Day, DayLog> {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        let mut skies = Self::new();
+        for (day, log) in from.entries()? {
+            let day = time::read_day(day).ok_or_else(|| from.impossible(day))?;
+            skies.insert(day, DayLog::read(&log)?);
+        }
+        Ok(skies)
+    }
+}
+
+impl Write for What {
+    fn write(&self, out: &mut Writer) {
+        match self {
+            Self::Reading { store_c } => {
+                Record(&[("reading", &Record(&[("store_c", store_c)]))]).write(out);
+            }
+            Self::Meal(meal) => Record(&[("meal", meal)]).write(out),
+            Self::LidOpen { for_s } => {
+                Record(&[("lid_open", &Record(&[("for_s", for_s)]))]).write(out);
+            }
+            Self::HeaterOff { for_s } => {
+                Record(&[("heater_off", &Record(&[("for_s", for_s)]))]).write(out);
+            }
         }
     }
+}
 
-    fn into_meal(self) -> Result<Meal, DecodeError> {
-        Ok(Meal {
-            dish: leaf::row("dish", &self.dish)?,
-            food_kg: self.food_kg,
-            water_kg: self.water_kg,
-            start_c: self.start_c,
-            pot: self.pot.into_pot().map_err(|error| error.within("pot"))?,
-            lid: leaf::row("lid", &self.lid)?,
-            out: maybe_instant("out", self.out)?,
-            eat_at: instant("eat_at", &self.eat_at)?,
+impl Read for What {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        match from.variant()? {
+            ("reading", what) => Ok(Self::Reading {
+                store_c: what.get("store_c")?,
+            }),
+            ("meal", what) => Meal::read(&what).map(Self::Meal),
+            ("lid_open", what) => Ok(Self::LidOpen {
+                for_s: what.get("for_s")?,
+            }),
+            ("heater_off", what) => Ok(Self::HeaterOff {
+                for_s: what.get("for_s")?,
+            }),
+            (_, what) => Err(what.expected("reading, meal, lid_open or heater_off")),
+        }
+    }
+}
+
+impl Write for Meal {
+    fn write(&self, out: &mut Writer) {
+        let Self {
+            dish,
+            food_kg,
+            water_kg,
+            start_c,
+            pot,
+            lid,
+            out: out_at,
+            eat_at,
+            outcome:
+                Outcome {
+                    boiled_at,
+                    not_boiled_by,
+                    done_at,
+                },
+        } = self;
+        Record(&[
+            ("dish", dish),
+            ("food_kg", food_kg),
+            ("water_kg", water_kg),
+            ("start_c", start_c),
+            ("pot", pot),
+            ("lid", lid),
+            ("out", out_at),
+            ("eat_at", eat_at),
+            ("boiled_at", boiled_at),
+            ("not_boiled_by", not_boiled_by),
+            ("done_at", done_at),
+        ])
+        .write(out);
+    }
+}
+
+impl Read for Meal {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        Ok(Self {
+            dish: from.get("dish")?,
+            food_kg: from.get("food_kg")?,
+            water_kg: from.get("water_kg")?,
+            start_c: from.get("start_c")?,
+            pot: from.get("pot")?,
+            lid: from.get("lid")?,
+            out: from.get("out")?,
+            eat_at: from.get("eat_at")?,
             outcome: Outcome {
-                boiled_at: maybe_instant("boiled_at", self.boiled_at)?,
-                not_boiled_by: maybe_instant("not_boiled_by", self.not_boiled_by)?,
-                done_at: maybe_instant("done_at", self.done_at)?,
+                boiled_at: from.get("boiled_at")?,
+                not_boiled_by: from.get("not_boiled_by")?,
+                done_at: from.get("done_at")?,
             },
         })
     }
 }
 
-impl SavedErased {
-    pub(super) fn from_erased(erased: &Erased) -> Self {
-        let what = match &erased.what {
-            ErasedWhat::Entry { entry, was_running } => SavedErasedWhat::Entry {
-                entry: SavedEntry::from_entry(entry),
-                was_running: *was_running,
-            },
-            ErasedWhat::Cooker {
+impl Write for ErasedWhat {
+    fn write(&self, out: &mut Writer) {
+        match self {
+            Self::Entry { entry, was_running } => {
+                let entry = Record(&[("entry", entry), ("was_running", was_running)]);
+                Record(&[("entry", &entry)]).write(out);
+            }
+            Self::Cooker {
                 cooker,
                 place,
                 was_in_use,
                 entries,
-            } => SavedErasedWhat::Cooker {
-                cooker: Box::new(SavedOwnedCooker::from_owned(cooker)),
-                place: u32::try_from(*place).unwrap_or(u32::MAX),
-                was_in_use: *was_in_use,
-                entries: entries.iter().map(SavedEntry::from_entry).collect(),
-            },
-            ErasedWhat::Sky { day, log } => SavedErasedWhat::Sky {
-                day: time::day(*day),
-                log: SavedSky::from_log(log),
-            },
-        };
-        Self {
-            id: erased.id.0,
-            at: time::instant(erased.at),
-            what,
+            } => {
+                let cooker = Record(&[
+                    ("cooker", cooker),
+                    ("place", &u32::try_from(*place).unwrap_or(u32::MAX)),
+                    ("was_in_use", was_in_use),
+                    ("entries", entries),
+                ]);
+                Record(&[("cooker", &cooker)]).write(out);
+            }
+            Self::Sky { day, log } => {
+                let sky = Record(&[("day", day), ("log", log)]);
+                Record(&[("sky", &sky)]).write(out);
+            }
         }
     }
+}
 
-    pub(super) fn into_erased(self) -> Result<Erased, DecodeError> {
-        let what = match self.what {
-            SavedErasedWhat::Entry { entry, was_running } => ErasedWhat::Entry {
-                entry: entry.into_entry().map_err(|error| error.within("entry"))?,
-                was_running,
-            },
-            SavedErasedWhat::Cooker {
-                cooker,
-                place,
-                was_in_use,
-                entries,
-            } => ErasedWhat::Cooker {
-                cooker: Box::new(
-                    cooker
-                        .into_owned()
-                        .map_err(|error| error.within("cooker"))?,
-                ),
-                place: usize::try_from(place).unwrap_or(usize::MAX),
-                was_in_use,
-                entries: each("entries", entries, SavedEntry::into_entry)?,
-            },
-            SavedErasedWhat::Sky { day, log } => ErasedWhat::Sky {
-                day: time::read_day(&day).ok_or_else(|| DecodeError::value("day", &day))?,
-                log: log.into_log()?,
-            },
-        };
-        Ok(Erased {
-            id: ErasedId(self.id),
-            at: instant("at", &self.at)?,
-            what,
-        })
+impl Read for ErasedWhat {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        match from.variant()? {
+            ("entry", what) => Ok(Self::Entry {
+                entry: what.get("entry")?,
+                was_running: what.get("was_running")?,
+            }),
+            ("cooker", what) => Ok(Self::Cooker {
+                cooker: what.get("cooker")?,
+                place: usize::try_from(what.get::<u32>("place")?).unwrap_or(usize::MAX),
+                was_in_use: what.get("was_in_use")?,
+                entries: what.get("entries")?,
+            }),
+            ("sky", what) => Ok(Self::Sky {
+                day: what.get("day")?,
+                log: what.get("log")?,
+            }),
+            (_, what) => Err(what.expected("entry, cooker or sky")),
+        }
     }
-}
-
-fn instant(at: &str, text: &str) -> Result<LocalTime, DecodeError> {
-    time::read_instant(text).ok_or_else(|| DecodeError::value(at, text))
-}
-
-fn maybe_instant(at: &str, text: Option<String>) -> Result<Option<LocalTime>, DecodeError> {
-    text.map(|text| instant(at, &text)).transpose()
 }

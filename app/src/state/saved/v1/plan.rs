@@ -1,71 +1,57 @@
 //! The plan of tonight, as saved.
 
-use serde::{Deserialize, Serialize};
-
-use super::cooker::SavedPot;
-use super::leaf;
 use crate::state::plan::{Amount, Plan, TimeOfDay};
-use crate::state::saved::DecodeError;
+use crate::state::saved::reader::{Found, Node, Read};
+use crate::state::saved::shape::record;
+use crate::state::saved::writer::{Record, Write, Writer};
 
-#[derive(Serialize, Deserialize)]
-pub(super) struct SavedPlan {
-    dish: String,
-    amount: SavedAmount,
-    pot: Option<SavedPot>,
-    lid: String,
-    /// As `18:40`; none means now.
-    put_in: Option<String>,
-    eat: String,
-    start_c: Option<f64>,
-}
+record!(Plan {
+    dish: "dish",
+    amount: "amount",
+    pot: "pot",
+    lid: "lid",
+    put_in: "put_in",
+    eat: "eat",
+    start_c: "start_c",
+});
 
-#[derive(Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "by")]
-enum SavedAmount {
-    People { people: u32 },
-    Measured { food_kg: f64, water_kg: f64 },
-}
-
-impl SavedPlan {
-    pub(super) fn from_plan(plan: &Plan) -> Self {
-        Self {
-            dish: leaf::name(plan.dish),
-            amount: match plan.amount {
-                Amount::People(people) => SavedAmount::People { people },
-                Amount::Measured { food_kg, water_kg } => {
-                    SavedAmount::Measured { food_kg, water_kg }
-                }
-            },
-            pot: plan.pot.as_ref().map(SavedPot::from_pot),
-            lid: leaf::name(plan.lid),
-            put_in: plan.put_in.map(TimeOfDay::field),
-            eat: plan.eat.field(),
-            start_c: plan.start_c,
+impl Write for Amount {
+    fn write(&self, out: &mut Writer) {
+        match self {
+            Self::People(people) => Record(&[("by", &"people"), ("people", people)]).write(out),
+            Self::Measured { food_kg, water_kg } => Record(&[
+                ("by", &"measured"),
+                ("food_kg", food_kg),
+                ("water_kg", water_kg),
+            ])
+            .write(out),
         }
     }
+}
 
-    pub(super) fn into_plan(self) -> Result<Plan, DecodeError> {
-        let pot = self.pot.map(SavedPot::into_pot).transpose();
-        Ok(Plan {
-            dish: leaf::row("plan.dish", &self.dish)?,
-            amount: match self.amount {
-                SavedAmount::People { people } => Amount::People(people),
-                SavedAmount::Measured { food_kg, water_kg } => {
-                    Amount::Measured { food_kg, water_kg }
-                }
-            },
-            pot: pot.map_err(|error| error.within("plan.pot"))?,
-            lid: leaf::row("plan.lid", &self.lid)?,
-            put_in: self
-                .put_in
-                .map(|text| time_of_day("plan.put_in", &text))
-                .transpose()?,
-            eat: time_of_day("plan.eat", &self.eat)?,
-            start_c: self.start_c,
-        })
+impl Read for Amount {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        let by = from.field("by")?;
+        match by.text()? {
+            "people" => Ok(Self::People(from.get("people")?)),
+            "measured" => Ok(Self::Measured {
+                food_kg: from.get("food_kg")?,
+                water_kg: from.get("water_kg")?,
+            }),
+            _ => by.unknown(),
+        }
     }
 }
 
-fn time_of_day(at: &str, text: &str) -> Result<TimeOfDay, DecodeError> {
-    TimeOfDay::from_field(text).ok_or_else(|| DecodeError::value(at, text))
+/// As `18:40`.
+impl Write for TimeOfDay {
+    fn write(&self, out: &mut Writer) {
+        self.field().write(out);
+    }
+}
+
+impl Read for TimeOfDay {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        Self::from_field(from.text()?).map_or_else(|| from.unknown(), Ok)
+    }
 }
