@@ -21,6 +21,7 @@ use std::f64::consts::PI;
 use serde::{Deserialize, Serialize};
 
 use crate::conduction::{corner_w_k, edge_w_k, in_series, wall_w_k};
+use crate::flask::Flask;
 use crate::insulation::Insulation;
 use crate::network::JacketPair;
 use crate::out_of_range::{OutOfRange, Quantity, in_range};
@@ -143,6 +144,13 @@ pub enum Jacket {
         /// Heat capacity that counts, J/K.
         capacity_j_k: f64,
     },
+    /// A vacuum flask.
+    Flask {
+        /// Its walls and its neck.
+        flask: Flask,
+        /// Heat capacity of the outer wall, J/K.
+        wall_j_k: f64,
+    },
 }
 
 /// What the network needs of the jacket.
@@ -200,6 +208,7 @@ impl Jacket {
     pub fn thermal(&self, hot_c: f64, air_c: f64) -> Result<JacketThermal, OutOfRange> {
         match self {
             Self::Layers(layered) => layered.thermal(hot_c, air_c),
+            Self::Flask { flask, wall_j_k } => flask.thermal(hot_c, air_c, *wall_j_k),
             Self::Measured {
                 loss_w_k,
                 capacity_j_k,
@@ -210,6 +219,50 @@ impl Jacket {
                 outer_face_c: None,
             }),
         }
+    }
+}
+
+impl Jacket {
+    /// The room inside seen from above, m2; `None` for a jacket whose size is not known.
+    #[must_use]
+    pub fn opening_m2(&self) -> Option<f64> {
+        match self {
+            Self::Layers(layered) => Some(match layered.shape {
+                JacketShape::Cylinder { inner_radius_m, .. } => PI * inner_radius_m.powi(2),
+                JacketShape::Box {
+                    inner_length_m,
+                    inner_width_m,
+                    ..
+                } => inner_length_m * inner_width_m,
+            }),
+            Self::Flask { flask, .. } => Some(PI * flask.inner_radius_m.powi(2)),
+            Self::Measured { .. } => None,
+        }
+    }
+
+    /// Share of the walls of the room inside that lies under the pot; 1 for a jacket whose size is
+    /// not known.
+    #[must_use]
+    pub fn floor_share(&self) -> f64 {
+        let (floor_m2, round_m, height_m) = match self {
+            Self::Measured { .. } => return 1.0,
+            Self::Flask { flask, .. } => {
+                let r = flask.inner_radius_m;
+                (PI * r * r, 2.0 * PI * r, flask.inner_height_m)
+            }
+            Self::Layers(layered) => match layered.shape {
+                JacketShape::Cylinder {
+                    inner_radius_m: r,
+                    inner_height_m,
+                } => (PI * r * r, 2.0 * PI * r, inner_height_m),
+                JacketShape::Box {
+                    inner_length_m: l,
+                    inner_width_m: w,
+                    inner_height_m,
+                } => (l * w, 2.0 * (l + w), inner_height_m),
+            },
+        };
+        floor_m2 / (2.0 * floor_m2 + round_m * height_m)
     }
 }
 

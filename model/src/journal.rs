@@ -48,6 +48,13 @@ pub enum What {
         /// For how long. \[s\]
         for_s: i64,
     },
+    /// Heat came from elsewhere: the grid, a generator, a fire.
+    TopUp {
+        /// What reaches the store. \[W\]
+        heat_w: f64,
+        /// For how long. \[s\]
+        for_s: i64,
+    },
 }
 
 /// One pot of food: what is in it and when it goes in and out.

@@ -48,6 +48,7 @@ fn bound(formats: &Formats, field: Field, value: f64) -> String {
             formats.temperature(value, Sure::Known)
         }
         Field::SunHours => formats.sun_hours(value),
+        Field::TopUpW => formats.watts(value),
         Field::ForS => formats.duration(value, Sure::Known),
         Field::FoodKg | Field::ChargeKg => formats.mass(value),
         Field::WaterKg => formats.litres(value),

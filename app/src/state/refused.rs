@@ -39,6 +39,8 @@ pub enum Field {
     ReadingC,
     /// How long the lid stood open or the heater got nothing. \[s\]
     ForS,
+    /// Heat of a top-up into the store. \[W\]
+    TopUpW,
     /// Dry or raw food. \[kg\]
     FoodKg,
     /// Water. \[kg\]

@@ -108,7 +108,7 @@ impl<'n> Flows<'n> {
             layer_k_w: layer.map_or(0.0, |layer| {
                 layer.depth_m / (layer.k_solid_w_mk * layer.area_m2)
             }),
-            elsewhere: layer.map_or(0.0, |layer| layer.elsewhere),
+            elsewhere: layer.map_or(0.0, |layer| layer.elsewhere.max(state.elsewhere)),
             dim: NODES + nodes + usize::from(net.pair.is_some()) + extra,
         }
     }

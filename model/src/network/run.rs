@@ -318,6 +318,13 @@ fn settle(
             apply(net, state, Change::Heater(true), ledger, watch);
         }
     }
+    if state.elsewhere > 0.0
+        && let Some(layer) = net.parts.seat.layer
+    {
+        // What melted again can't be in the way, nor away from it.
+        let solid = state.solid_fraction(net, layer.medium);
+        state.elsewhere = state.elsewhere.min(solid);
+    }
     if let Some(pot) = &mut state.pot {
         pot.feel_least_temperature();
         // Water put in above the boiling point.

@@ -19,6 +19,12 @@ pub struct State {
     pub(crate) inner_c: f64,
     pub(crate) heater_on: bool,
     pub(crate) pot: Option<PotState>,
+    /// Whether crystals are there for a melt to freeze on.
+    pub(crate) seeded: bool,
+    /// Whether a store that is charged elsewhere has come to the kitchen since: the caller's mark.
+    pub(crate) indoors: bool,
+    /// Share of the layer's medium that froze before the store was turned over.
+    pub(crate) elsewhere: f64,
     /// Step length to try next, s.
     pub(crate) step_s: f64,
 }
@@ -71,6 +77,9 @@ impl State {
             inner_c,
             heater_on: true,
             pot: None,
+            seeded: false,
+            indoors: false,
+            elsewhere: 0.0,
             step_s: FIRST_STEP_S,
         })
     }
@@ -104,8 +113,10 @@ impl State {
             .is_some_and(|place| self.segment[..net.parts.row.count].contains(&place))
     }
 
-    /// A seed crystal, a scratch or a knock: what is supercooled freezes now, and warms up.
+    /// A seed crystal, a scratch, a knock or a wall that is cold enough: what is supercooled freezes
+    /// now, and warms up; what is still hot freezes at its melting point, while the pot is in.
     pub fn seed_crystal(&mut self, net: &Network<'_>) {
+        self.seeded = true;
         let row = &net.parts.row;
         for node in 0..row.count {
             let heat_j = self.node_j[node] / row.mass_share[node];
@@ -127,7 +138,23 @@ impl State {
 
     /// The pot comes out with its heat.
     pub fn take_pot_out(&mut self) -> Option<PotState> {
+        self.seeded = false;
         self.pot.take()
+    }
+
+    /// The store is turned over: what is solid now lies away from the seat, until it melts.
+    ///
+    /// A can is charged from the top, since salt that melts at the bottom first has nowhere to grow;
+    /// so what did not melt lies where the pot would be.
+    pub fn turn_over(&mut self, net: &Network<'_>) {
+        if let Some(layer) = net.parts.seat.layer {
+            self.elsewhere = self.solid_fraction(net, layer.medium);
+        }
+    }
+
+    /// The caller's clock is put to another time; nothing else changes.
+    pub(crate) fn set_time_s(&mut self, time_s: f64) {
+        self.time_s = time_s;
     }
 
     /// The store is found to hold this much heat above 0 degC, J, and the jacket to be at this

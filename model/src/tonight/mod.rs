@@ -8,6 +8,7 @@
 mod account;
 mod answer;
 mod bottleneck;
+mod build;
 mod course;
 mod evening;
 mod figures;
@@ -35,6 +36,7 @@ pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
 pub use weather::{ORDINARY_SKY, Weather};
 
+use crate::concentrator::ConcentratorError;
 use crate::error::ModelError;
 use crate::out_of_range::OutOfRange;
 use crate::panel::PanelError;
@@ -53,6 +55,9 @@ pub enum TonightError {
     /// The panel or the heater makes no sense.
     #[error(transparent)]
     Panel(#[from] PanelError),
+    /// The concentrator makes no sense.
+    #[error(transparent)]
+    Concentrator(#[from] ConcentratorError),
     /// The place or the sky log makes no sense.
     #[error(transparent)]
     Sun(#[from] SunError),

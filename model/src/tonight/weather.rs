@@ -54,11 +54,7 @@ impl Weather {
             let (log, unlogged) = completed(skies.get(&day), day, now);
             let series = IrradianceSeries::new(&rig.setting, day.0, &log, unlogged, STEP_MIN)?;
             days.push(DayHeat {
-                heater_w: series
-                    .steps
-                    .iter()
-                    .map(|step| rig.heat.mean_heat_w(&step.states))
-                    .collect(),
+                heater_w: rig.sun_w(&series),
                 air_c: series.steps.iter().map(|step| step.air_c).collect(),
                 plane_j_m2: series.plane_j_m2(),
             });

@@ -26,11 +26,19 @@ pub enum Kind {
     LidOpen,
     /// The heater got nothing.
     HeaterOff,
+    /// Heat came from the grid or a fire.
+    TopUp,
 }
 
 impl Kind {
     /// Every kind, in the order of the buttons.
-    pub const ALL: [Self; 4] = [Self::Reading, Self::Meal, Self::LidOpen, Self::HeaterOff];
+    pub const ALL: [Self; 5] = [
+        Self::Reading,
+        Self::Meal,
+        Self::LidOpen,
+        Self::HeaterOff,
+        Self::TopUp,
+    ];
 
     /// The kind of an entry.
     pub fn of(what: &What) -> Self {
@@ -39,10 +47,12 @@ impl Kind {
             What::Meal(_) => Self::Meal,
             What::LidOpen { .. } => Self::LidOpen,
             What::HeaterOff { .. } => Self::HeaterOff,
+            What::TopUp { .. } => Self::TopUp,
         }
     }
 
-    /// The seconds of the unit that its length is typed in: minutes of a lid, hours of a heater.
+    /// The seconds of the unit that its length is typed in: minutes of a lid or a top-up,
+    /// hours of a heater.
     fn unit_s(self) -> f64 {
         if self == Self::HeaterOff {
             3600.0
@@ -73,6 +83,11 @@ impl Kind {
                 range: (0.5, 1440.0),
                 start: 2.0,
             },
+            Self::TopUp => Steps {
+                by: 10.0,
+                range: (1.0, 1440.0),
+                start: 30.0,
+            },
             Self::Meal => KILOGRAM_STEPS,
         }
     }
@@ -83,6 +98,13 @@ pub const KILOGRAM_STEPS: Steps = Steps {
     by: 0.1,
     range: (0.0, 30.0),
     start: 0.5,
+};
+
+/// How the heat of a top-up is stepped, in watts.
+pub const POWER_STEPS: Steps = Steps {
+    by: 50.0,
+    range: limits::TOP_UP_W,
+    start: 300.0,
 };
 
 /// What was seen of a meal, as time fields; empty where nobody looked.
@@ -109,6 +131,8 @@ pub struct Draft {
     pub time: String,
     /// The reading, or how long.
     pub number: String,
+    /// Heat of a top-up into the store, in watts.
+    pub power: String,
     /// Food by weight, or a liquid by volume.
     pub food: String,
     /// Water by volume.
@@ -126,16 +150,25 @@ pub struct Draft {
 }
 
 impl Draft {
-    /// A new entry. `meal` is what a meal here usually is.
-    pub fn new(kind: Kind, at: LocalTime, mut meal: Meal, formats: &Formats) -> Self {
+    /// A new entry. `meal` is what a meal here usually is, `top_up_w` the heat of a top-up.
+    pub fn new(
+        kind: Kind,
+        at: LocalTime,
+        mut meal: Meal,
+        top_up_w: f64,
+        formats: &Formats,
+    ) -> Self {
         meal.eat_at = at.plus_s(MEAL_S);
         meal.out = None;
         meal.outcome = Outcome::default();
         let mut draft = Self::of_meal(at, meal, formats);
         draft.kind = kind;
+        draft.power = formats.field(top_up_w, 0);
         draft.number = match kind {
             Kind::Reading | Kind::Meal => String::new(),
-            Kind::LidOpen | Kind::HeaterOff => formats.field(kind.steps(formats).start, 1),
+            Kind::LidOpen | Kind::HeaterOff | Kind::TopUp => {
+                formats.field(kind.steps(formats).start, 1)
+            }
         };
         draft
     }
@@ -144,17 +177,24 @@ impl Draft {
     pub fn of(at: LocalTime, what: &What, meal: Meal, formats: &Formats) -> Self {
         let meal = match what {
             What::Meal(meal) => meal.clone(),
-            What::Reading { .. } | What::LidOpen { .. } | What::HeaterOff { .. } => meal,
+            What::Reading { .. }
+            | What::LidOpen { .. }
+            | What::HeaterOff { .. }
+            | What::TopUp { .. } => meal,
         };
         let kind = Kind::of(what);
         Self {
             kind,
             number: match what {
                 What::Reading { store_c } => formats.field(formats.degrees.from_c(*store_c), 1),
-                What::LidOpen { for_s } | What::HeaterOff { for_s } => {
+                What::LidOpen { for_s } | What::HeaterOff { for_s } | What::TopUp { for_s, .. } => {
                     formats.field(seconds(*for_s) / kind.unit_s(), 2)
                 }
                 What::Meal(_) => String::new(),
+            },
+            power: match what {
+                What::TopUp { heat_w, .. } => formats.field(*heat_w, 0),
+                _ => String::new(),
             },
             was_at: Some(at),
             ..Self::of_meal(at, meal, formats)
@@ -173,6 +213,7 @@ impl Draft {
             day: day_field(at.day()),
             time: time(at),
             number: String::new(),
+            power: String::new(),
             food: formats.field(meal.food_kg + liquid_kg, 2),
             water: formats.field(meal.water_kg - liquid_kg, 2),
             start: formats.field(formats.degrees.from_c(meal.start_c), 0),
@@ -232,6 +273,10 @@ impl Draft {
             },
             Kind::HeaterOff => What::HeaterOff {
                 for_s: self.span_s(limits::HEATER_OFF_S)?,
+            },
+            Kind::TopUp => What::TopUp {
+                heat_w: typed::number(&self.power, Field::TopUpW, limits::TOP_UP_W)?,
+                for_s: self.span_s(limits::TOP_UP_S)?,
             },
             Kind::Meal => What::Meal(self.meal(at, formats)?),
         };
@@ -354,122 +399,4 @@ fn seconds(span_s: i64) -> f64 {
 }
 
 #[cfg(test)]
-mod tests {
-    use model::pot::{Pot, PotKind, PotSize, Wrap};
-
-    use super::*;
-    use crate::present::tests::english;
-
-    const DAY: Day = Day(20_000);
-
-    fn usual() -> Meal {
-        let pot = Pot {
-            kind: PotKind::ALL[0],
-            size: PotSize::ALL[2],
-            wrap: Wrap::ALL[0],
-        };
-        let now = DAY.at_s(43_200);
-        Plan::start(4, now).meal(pot, 18.0, now)
-    }
-
-    fn draft(kind: Kind) -> Draft {
-        let (_, formats) = english();
-        Draft::new(kind, DAY.at_s(18 * 3600 + 30), usual(), &formats)
-    }
-
-    fn refused(draft: &Draft) -> String {
-        let (strings, formats) = english();
-        let mistake = draft.read(&formats).unwrap_err();
-        mistake.words(strings, &formats, DAY).replace('\u{A0}', " ")
-    }
-
-    #[test]
-    fn a_reading_is_read_and_no_other_can_be() {
-        let (_, formats) = english();
-        let mut draft = draft(Kind::Reading);
-        assert_eq!(refused(&draft), "Something is needed here.");
-        draft.number = "182".into();
-        let read = draft.read(&formats).unwrap();
-        assert_eq!(
-            read,
-            (DAY.at_s(18 * 3600), What::Reading { store_c: 182.0 })
-        );
-        draft.number = "900".into();
-        assert_eq!(refused(&draft), "At most 650 °C.");
-        draft.time = String::new();
-        assert_eq!(draft.read(&formats).unwrap_err().field(), Field::At);
-    }
-
-    #[test]
-    fn lengths_are_typed_in_minutes_and_hours() {
-        let (_, formats) = english();
-        let mut lid = draft(Kind::LidOpen);
-        lid.number = "15".into();
-        assert_eq!(lid.read(&formats).unwrap().1, What::LidOpen { for_s: 900 });
-        let mut heater = draft(Kind::HeaterOff);
-        heater.number = "1.5".into();
-        let what = heater.read(&formats).unwrap().1;
-        assert_eq!(what, What::HeaterOff { for_s: 5400 });
-        assert_eq!(
-            Draft::of(DAY.at_s(60), &what, usual(), &formats).number,
-            "1.5"
-        );
-        heater.number = "0".into();
-        assert_eq!(refused(&heater), "At least 1 min.");
-    }
-
-    #[test]
-    fn weights_below_nothing_are_refused() {
-        let mut meal = draft(Kind::Meal);
-        meal.food = "-5".into();
-        assert_eq!(refused(&meal), "At least 0 g.");
-    }
-
-    #[test]
-    fn a_meal_that_is_not_touched_stays_as_it_is() {
-        let (_, formats) = english();
-        let at = DAY.at_s(18 * 3600 + 17);
-        let mut meal = usual();
-        meal.eat_at = at.plus_s(5400);
-        meal.outcome.boiled_at = Some(at.plus_s(3611));
-        meal.food_kg = 0.4;
-        meal.water_kg = 0.72;
-        let what = What::Meal(meal);
-        let draft = Draft::of(at, &what, usual(), &formats);
-        assert_eq!(draft.read(&formats).unwrap(), (at, what));
-    }
-
-    #[test]
-    fn times_past_midnight_belong_to_the_next_day() {
-        let (_, formats) = english();
-        let mut meal = draft(Kind::Meal);
-        meal.seen.done = "01:10".into();
-        meal.seen.boiled = "18:00".into();
-        let What::Meal(read) = meal.read(&formats).unwrap().1 else {
-            panic!("it is a meal")
-        };
-        let seen = read.outcome;
-        assert_eq!(seen.done_at, Some(DAY.plus(1).at_s(4200)));
-        assert_eq!(seen.boiled_at, Some(DAY.at_s(18 * 3600)));
-        assert_eq!(meal.other_day("01:10"), Some(DAY.plus(1)));
-        assert_eq!(meal.other_day("19:10"), None);
-    }
-
-    #[test]
-    fn a_liquid_has_one_field() {
-        let (_, formats) = english();
-        let liquid = Dish::ALL
-            .into_iter()
-            .find(|dish| dish.props().basis == Basis::Liquid)
-            .unwrap();
-        let mut meal = draft(Kind::Meal);
-        meal.change_dish(liquid, 4, &formats);
-        meal.food = "2".into();
-        let What::Meal(read) = meal.read(&formats).unwrap().1 else {
-            panic!("it is a meal")
-        };
-        assert!((read.food_kg + read.water_kg - 2.0).abs() < 1e-9);
-        let mistake = Field::WaterKg.refuse(Wrong::TooLow { least: 0.1 }).into();
-        assert_eq!(meal.place_of(&mistake), Field::FoodKg);
-    }
-}
+mod tests;

@@ -17,6 +17,7 @@ pub fn icon(kind: Kind) -> Icon {
         Kind::Meal => Icon::PotSteams,
         Kind::LidOpen => Icon::LidOpen,
         Kind::HeaterOff => Icon::HeaterOff,
+        Kind::TopUp => Icon::Heater,
     }
 }
 
@@ -40,6 +41,7 @@ fn title(voice: &Voice<'_>, what: &What) -> String {
         What::Reading { store_c } => (words.reading)(&formats.temperature(*store_c, Sure::Known)),
         What::LidOpen { for_s } => (words.lid_open)(&span(*for_s)),
         What::HeaterOff { for_s } => (words.heater_off)(&span(*for_s)),
+        What::TopUp { heat_w, for_s } => (words.top_up)(&formats.watts(*heat_w), &span(*for_s)),
         What::Meal(meal) => plan::amounts(voice, meal.dish, (meal.food_kg, meal.water_kg)),
     }
 }

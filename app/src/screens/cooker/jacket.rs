@@ -12,7 +12,7 @@ use crate::state::limits;
 fn layered(cooker: &Cooker) -> Option<&LayeredJacket> {
     match &cooker.jacket {
         Jacket::Layers(layered) => Some(layered),
-        Jacket::Measured { .. } => None,
+        Jacket::Measured { .. } | Jacket::Flask { .. } => None,
     }
 }
 

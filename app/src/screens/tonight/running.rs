@@ -40,7 +40,10 @@ impl Scene {
         let meal = shell.store.read(move |document| {
             document.entry(id).and_then(|entry| match &entry.what {
                 What::Meal(meal) => Some((entry.at, meal.clone())),
-                What::Reading { .. } | What::LidOpen { .. } | What::HeaterOff { .. } => None,
+                What::Reading { .. }
+                | What::LidOpen { .. }
+                | What::HeaterOff { .. }
+                | What::TopUp { .. } => None,
             })
         });
         let asked = Memo::new(move |_| {

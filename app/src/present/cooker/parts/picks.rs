@@ -2,7 +2,7 @@
 //!
 //! What is picked is named by its place in the model's table; a switch says `true` or `false`.
 
-use model::cooker::{Charge, Cooker};
+use model::cooker::{Charge, Cooker, Metal};
 use model::insulation::Insulation;
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LidFit};
 use model::media::Medium;
@@ -56,7 +56,7 @@ fn wind(azimuth_deg: f64) -> String {
 pub fn picked(cooker: &Cooker, key: Key) -> String {
     let layered = match &cooker.jacket {
         Jacket::Layers(layered) => Some(layered),
-        Jacket::Measured { .. } => None,
+        Jacket::Measured { .. } | Jacket::Flask { .. } => None,
     };
     let switch = |on: bool| on.to_string();
     let text = match key {
@@ -68,7 +68,7 @@ pub fn picked(cooker: &Cooker, key: Key) -> String {
             .charges
             .get(idx)
             .map(|charge| place_in(&Medium::ALL, &charge.medium)),
-        Key::Finned => Some(switch(cooker.store.finned)),
+        Key::Finned => Some(switch(cooker.store.metal.is_some())),
         Key::JacketKnown => Some(switch(layered.is_none())),
         Key::Shape => {
             layered.map(|layered| switch(matches!(layered.shape, JacketShape::Box { .. })))
@@ -163,7 +163,7 @@ pub(super) fn pick(cooker: &mut Cooker, spare: &Spare, key: Key, text: &str) {
                 cooker.store.charges.remove(idx);
             }
         }
-        Key::Finned => cooker.store.finned = on,
+        Key::Finned => cooker.store.metal = on.then_some(Metal::USUAL_FINS),
         Key::JacketKnown => {
             cooker.jacket = if on {
                 spare.measured(&cooker.jacket, cooker.store.cutout_c)

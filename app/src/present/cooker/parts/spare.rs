@@ -45,6 +45,7 @@ impl Spare {
                 loss_w_k,
                 capacity_j_k,
             } => self.measured = Some((*loss_w_k, *capacity_j_k)),
+            Jacket::Flask { .. } => {}
         }
         if let Some(contact_w_m2k) = cooker.contact.measured_w_m2k {
             self.contact_w_m2k = Some(contact_w_m2k);

@@ -23,6 +23,13 @@ pub(super) fn check(cooker: &Cooker) -> Result<(), Refused> {
             Field::LossWK.within(*loss_w_k, limits::LOSS_W_K)?;
             Field::CapacityJK.within(*capacity_j_k, limits::CAPACITY_J_K)?;
         }
+        Jacket::Flask { flask, wall_j_k } => {
+            for size_m in [2.0 * flask.inner_radius_m, flask.inner_height_m] {
+                Field::JacketSizeM.within(size_m, limits::JACKET_SIZE_M)?;
+            }
+            Field::LayerM.within(flask.gap_m, limits::FLASK_GAP_M)?;
+            Field::CapacityJK.within(*wall_j_k, limits::CAPACITY_J_K)?;
+        }
     }
     if let Some(measured_w_m2k) = cooker.contact.measured_w_m2k {
         Field::ContactWM2k.within(measured_w_m2k, limits::CONTACT_W_M2K)?;
