@@ -117,10 +117,20 @@ impl Rig {
         water_kg: f64,
         air_c: f64,
     ) -> Result<Option<f64>, TonightError> {
+        self.boil_from_s(self.cutout_c(), &water(pot, water_kg), air_c)
+    }
+
+    /// How long a meal takes to boil that is put into a store at this temperature without sun;
+    /// `None` where it does not within half a day. \[s\]
+    pub(super) fn boil_from_s(
+        &self,
+        store_c: f64,
+        meal: &Meal,
+        air_c: f64,
+    ) -> Result<Option<f64>, TonightError> {
         let net = self.network(&Leaning::AS_TOLD, false)?;
-        let mut state = self.full(&net, air_c)?;
-        let meal = water(pot, water_kg);
-        self.put_in(&net, &mut state, self.load(&meal, &Leaning::AS_TOLD, air_c))?;
+        let mut state = State::new(&net, 0.0, store_c, 0.5 * (store_c + air_c))?;
+        self.put_in(&net, &mut state, self.load(meal, &Leaning::AS_TOLD, air_c))?;
         let mut watch = PotWatch::new(Track::default(), 0.0);
         while watch.boils_s.is_none() && state.time_s() < PATIENCE_S {
             let span = Span {

@@ -18,6 +18,7 @@ mod leaning;
 mod rig;
 mod take;
 mod track;
+mod wear;
 mod weather;
 
 #[cfg(test)]
@@ -34,6 +35,7 @@ pub use leaning::Leaning;
 pub use rig::{Rig, Site};
 pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
+pub use wear::{LastBoil, Wear};
 pub use weather::{ORDINARY_SKY, Weather};
 
 use crate::concentrator::ConcentratorError;
