@@ -15,6 +15,7 @@ pub mod i18n;
 pub mod order;
 pub mod platform;
 pub mod present;
+pub mod reactive;
 pub mod screens;
 pub mod shell;
 pub mod state;

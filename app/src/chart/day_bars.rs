@@ -1,6 +1,6 @@
 //! The last days: how much sun each had, and how hot the store was.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::path;
 use super::scale::Scale;

@@ -1,6 +1,6 @@
 //! Where the heat goes: one bar cut into its parts.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 /// A part of the heat.
 #[derive(Clone, Debug, PartialEq)]

@@ -1,6 +1,6 @@
 //! Curves through time or temperature, with what may as well be, and what matters marked.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::path;
 use super::scale::{Scale, range, round_ticks, spread, thinned};

@@ -1,6 +1,6 @@
 //! Where the main action sits: low, within reach of the thumb.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 /// Keeps its buttons in sight, just above the room bar, while the screen scrolls behind.
 #[component]

@@ -1,6 +1,6 @@
 //! Buttons, and links that look like them.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

@@ -1,6 +1,6 @@
 //! The line that keeps a person from harm.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

@@ -1,6 +1,6 @@
 //! One of a few, as slabs to tap.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 use super::unique::unique;

@@ -1,6 +1,6 @@
 //! The line that tells how long to wait.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

@@ -1,6 +1,6 @@
 //! Figures in rows, for those who read a table better than a plot.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 /// A table of finished text.
 #[derive(Clone, Debug, Default, PartialEq)]

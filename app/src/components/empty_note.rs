@@ -1,6 +1,6 @@
 //! What a place says while it holds nothing.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

@@ -1,6 +1,6 @@
 //! One line of the diary.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

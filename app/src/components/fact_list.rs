@@ -1,6 +1,6 @@
 //! Figures with their names.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

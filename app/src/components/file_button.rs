@@ -1,7 +1,7 @@
 //! A button that asks for a file.
 
+use crate::reactive::*;
 use leptos::ev;
-use leptos::prelude::*;
 
 use super::icon::{Glyph, Icon};
 

@@ -1,6 +1,6 @@
 //! What is there for those who ask.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

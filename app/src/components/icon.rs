@@ -5,7 +5,7 @@
 
 mod drawing;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use drawing::Drawing;
 

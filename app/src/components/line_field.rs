@@ -1,6 +1,6 @@
 //! Fields for a time, a date and text, all built alike.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::unique::unique;
 

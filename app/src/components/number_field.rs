@@ -1,6 +1,6 @@
 //! A number with its unit and two large step buttons.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 use super::line_field::FieldNotes;

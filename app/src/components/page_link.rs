@@ -1,6 +1,6 @@
 //! A way to another page, as a line of a list.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

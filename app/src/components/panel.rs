@@ -1,6 +1,6 @@
 //! A block of a screen.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::unique::unique;
 

@@ -1,6 +1,6 @@
 //! The bar at the foot of the screen that leads from room to room.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

@@ -1,6 +1,6 @@
 //! The evening sky over a screen.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 /// Title of a screen under a banded dusk, over a ridge of hills.
 #[component]

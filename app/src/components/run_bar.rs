@@ -1,6 +1,6 @@
 //! A clock that runs faster than the kitchen's, and what stops it.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 /// What the bar shows.
 #[derive(Clone, Debug, Default, PartialEq)]

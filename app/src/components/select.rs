@@ -1,6 +1,6 @@
 //! One of many, by the phone's own list.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 use super::unique::unique;

@@ -1,6 +1,6 @@
 //! A slab that slides up from the foot of the screen and must be dealt with first.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use leptos::{ev, html};
 
 use super::icon::{Glyph, Icon};
@@ -29,7 +29,7 @@ pub fn Sheet(
 ) -> impl IntoView {
     let name = unique("sheet");
     let dialog = NodeRef::<html::Dialog>::new();
-    Effect::new(move |_| {
+    effect(move || {
         let Some(dialog) = dialog.get() else { return };
         if open.get() && !dialog.open() {
             // A dialog that has just left the page refuses; it has nothing to show then.

@@ -1,6 +1,6 @@
 //! The sky of many hours, with one tap.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::Glyph;
 use super::sun_hours::Sky;

@@ -1,6 +1,6 @@
 //! What the app has to say about itself, with a way out.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

@@ -1,6 +1,6 @@
 //! How far along a few questions one is.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 /// A row of coals, lit up to the step one is at.
 #[component]

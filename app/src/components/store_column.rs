@@ -1,6 +1,6 @@
 //! The store, drawn: how hot it is, against what it takes to boil.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::unique::unique;
 use crate::chart::path;

@@ -1,6 +1,6 @@
 //! The sun of a day, one tap an hour.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

@@ -1,6 +1,6 @@
 //! What was just done, and the way to take it back.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

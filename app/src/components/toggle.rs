@@ -1,6 +1,6 @@
 //! Yes or no.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 

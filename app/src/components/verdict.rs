@@ -1,6 +1,6 @@
 //! The big answer.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::fact_list::{Fact, FactList};
 use super::icon::{Glyph, Icon};

@@ -7,7 +7,7 @@
 
 mod questions;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{
     ActionDock, Button, Choice, ChoiceOption, Icon, LinkButton, Panel, RoomHeader, StepperDots,

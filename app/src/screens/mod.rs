@@ -6,7 +6,7 @@ mod first_start;
 mod more;
 mod tonight;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::state::route::Route;
 

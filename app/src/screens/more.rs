@@ -12,7 +12,7 @@ mod menu;
 mod safety;
 mod settings;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{Glyph, Icon, RoomHeader};
 use crate::i18n::strings::Strings;

@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{
     Icon, RoomBar, RoomLink, RunBar, RunStep, RunView, StatusLine, StatusTone, Toast, ToastView,
@@ -267,7 +267,7 @@ pub fn UndoToast(
             }
         })
     });
-    Effect::new(move || {
+    effect(move || {
         if let Some(ToastNote { number, .. }) = shown.get() {
             let stay = Duration::from_millis(u64::from(TOAST_MS));
             set_timeout(move || toasts.put_away(number), stay);

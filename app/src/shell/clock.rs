@@ -1,6 +1,6 @@
 //! Now, as a signal: one for all screens.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::local_time::LocalTime;
 
 /// The clock of the kitchen. Copies stand for the same one.

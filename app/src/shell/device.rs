@@ -1,6 +1,6 @@
 //! What the device says about keeping the app and what is saved in it.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use leptos::task::spawn_local;
 
 use crate::platform::storage::is_persisted;

@@ -7,7 +7,7 @@
 use std::ops::Deref;
 use std::sync::Arc;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::cooker::Cooker;
 use model::journal::Journal;
 use model::local_time::LocalTime;

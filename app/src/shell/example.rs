@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::local_time::LocalTime;
 
 use crate::platform::page;

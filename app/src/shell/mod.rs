@@ -21,7 +21,7 @@ pub mod words;
 #[cfg(test)]
 mod tests;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::platform::storage::DeviceShelf;
 use crate::platform::{clock as device_clock, locale as device_locale, page};

@@ -1,6 +1,6 @@
 //! The place in the app, as a signal that follows the address.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::platform::page;
 use crate::shell::store::Store;

@@ -1,6 +1,6 @@
 //! The one household that the screens see, and the one way to change it.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::local_time::LocalTime;
 
 use crate::platform::storage::StorageError;

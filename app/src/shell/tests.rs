@@ -3,7 +3,7 @@
 use std::sync::Arc;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::journal::What;
 use model::local_time::LocalTime;
 

@@ -1,6 +1,6 @@
 //! What was just done, with the way to take it back.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::state::action::Action;
 use crate::state::document::Document;

@@ -3,7 +3,7 @@
 
 use std::time::Duration;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use leptos::task::spawn_local;
 
 use crate::platform::page::{self, PageTheme};
@@ -85,7 +85,7 @@ fn wire_saving(shell: Shell) {
     let store = shell.store;
     let changes = store.changes();
     let is_planned = StoredValue::new(false);
-    Effect::new(move || {
+    effect(move || {
         if changes.get() == 0 || is_planned.get_value() {
             return;
         }
@@ -108,7 +108,7 @@ fn wire_saving(shell: Shell) {
     let status = store.status();
     let has_household = store.has_household();
     let is_asked = StoredValue::new(false);
-    Effect::new(move || {
+    effect(move || {
         let is_kept = status.get() == SaveStatus::Saved && has_household.get();
         if is_kept && !is_asked.get_value() {
             is_asked.set_value(true);
@@ -121,18 +121,18 @@ fn wire_address(shell: Shell) {
     let router = shell.router;
     let route = router.route();
     page::watch_hash(move |hash| router.follow(Route::from_hash(&hash)));
-    Effect::new(move |before: Option<Route>| {
+    let mut before: Option<Route> = None;
+    effect(move || {
         let route = route.get();
         if page::hash() != route.hash() {
             page::replace_hash(&route.hash());
         }
-        if before.is_some_and(|before| before != route) {
+        if before.replace(route).is_some_and(|before| before != route) {
             page::focus_on(CONTENT_ID);
         }
-        route
     });
     let words = shell.words;
-    Effect::new(move || {
+    effect(move || {
         let strings = words.strings();
         let room = match route.get() {
             Route::Tonight => strings.tonight.title,
@@ -147,13 +147,13 @@ fn wire_address(shell: Shell) {
 
 fn wire_looks(shell: Shell) {
     let language = shell.words.language();
-    Effect::new(move || {
+    effect(move || {
         let language = language.get();
         page::set_language(language.tag(), language.direction().attribute());
     });
     let settings = shell.store.settings();
     let theme = Memo::new(move |_| settings.get().theme);
-    Effect::new(move || {
+    effect(move || {
         page::set_theme(match theme.get() {
             Theme::Automatic => PageTheme::Automatic,
             Theme::Light => PageTheme::Light,
@@ -170,7 +170,7 @@ fn wire_clock(shell: Shell) {
 
 fn wire_example(shell: Shell) {
     let whose = shell.store.whose();
-    Effect::new(move || {
+    effect(move || {
         // A window that can't remember shows the person's own household after a reload, which is
         // the right one of the two.
         let _ = match whose.get() {

@@ -1,6 +1,6 @@
 //! The language and the formats, as signals.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::i18n::Language;
 use crate::i18n::format::{Formats, LocaleFormat};

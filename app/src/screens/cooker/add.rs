@@ -1,6 +1,6 @@
 //! Another cooker: one of the usual ways of building, and its panels.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::presets::Preset;
 
 use super::form::{Refusal, site};

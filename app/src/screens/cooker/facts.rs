@@ -1,6 +1,6 @@
 //! What follows from a build, at once.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::page::Outcome;
 use crate::components::{Caution, CautionLevel, FactList, Icon, Panel, StatusLine, StatusTone};

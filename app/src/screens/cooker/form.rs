@@ -8,7 +8,7 @@
 
 use std::collections::BTreeMap;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::tonight::Site;
 
 use crate::components::{

@@ -1,6 +1,6 @@
 //! The jacket as fields.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::cooker::Cooker;
 use model::jacket::{Jacket, JacketShape, LayerKind, LayeredJacket};
 

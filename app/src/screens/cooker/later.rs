@@ -3,8 +3,8 @@
 use std::sync::Arc;
 use std::time::Duration;
 
+use crate::reactive::*;
 use leptos::leptos_dom::helpers::TimeoutHandle;
-use leptos::prelude::*;
 use model::cooker::Cooker;
 use model::local_time::Day;
 use model::tonight::Site;
@@ -36,7 +36,7 @@ pub(super) fn bit_by_bit(
 ) {
     let waiting = StoredValue::new(None::<TimeoutHandle>);
     let bit: Bit = Arc::new(bit);
-    Effect::new(move |_| {
+    effect(move || {
         let subject = subject.get();
         cancel(waiting);
         if !is_wanted.get() {

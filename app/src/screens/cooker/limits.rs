@@ -1,6 +1,6 @@
 //! What limits a build and what the heater takes: worked out when asked for.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::panel::Drive;
 use model::sun::Sky;
 use model::tonight::{Better, Trial, day_take, year_take};

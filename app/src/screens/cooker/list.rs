@@ -1,6 +1,6 @@
 //! The household's cookers, the one in use marked, and the way to another.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::add::AddCooker;
 use crate::components::{EntryRow, EntryView, Icon, Panel};

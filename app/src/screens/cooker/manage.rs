@@ -1,6 +1,6 @@
 //! A cooker as a whole: use, name, copy, erase.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::form::Refusal;
 use crate::components::{Button, Fold, Icon, TextField, Tone};

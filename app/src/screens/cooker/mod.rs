@@ -18,7 +18,7 @@ mod parts;
 mod place;
 mod plots;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{EmptyNote, Glyph, Icon, LinkButton, RoomHeader};
 use crate::shell::{Shell, use_shell};

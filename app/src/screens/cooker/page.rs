@@ -1,6 +1,6 @@
 //! The page of one cooker.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::tonight::{Figures, TonightError};
 
 use super::facts::Follows;

@@ -1,6 +1,6 @@
 //! The parts of a cooker as a form.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::cooker::Cooker;
 use model::panel::Drive;
 

@@ -1,6 +1,6 @@
 //! Where the household cooks: place, air and people.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::water::boiling_point_c;
 
 use super::form::{FieldKey, Form};

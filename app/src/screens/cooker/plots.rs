@@ -1,6 +1,6 @@
 //! The plots of a cooker.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::tonight::Figures;
 
 use super::page::Outcome;

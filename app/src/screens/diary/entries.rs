@@ -1,6 +1,6 @@
 //! What else happened on the day, and what was erased lately.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::journal::Meal;
 use model::local_time::LocalTime;
 

@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::tonight::Weather;
 
 use super::scene::{Scene, say};
@@ -55,7 +55,7 @@ pub(super) fn LastDays(scene: Scene) -> impl IntoView {
         (in_use, in_use.map(|id| document.journal(id)))
     });
     let n_changes = StoredValue::new(0_u32);
-    Effect::new(move || {
+    effect(move || {
         known.track();
         scene.rig.track();
         shell.clock.now().track();

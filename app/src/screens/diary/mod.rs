@@ -11,7 +11,7 @@ mod scene;
 mod sheet;
 mod sun;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::local_time::Day;
 
 use crate::components::{Button, DateField, Icon, RoomHeader};

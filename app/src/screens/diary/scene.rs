@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::ops::Range;
 use std::sync::Arc;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::local_time::Day;
 use model::place::Place;
 use model::sun::{DayLog, Daylight};
@@ -98,15 +98,12 @@ impl Scene {
                     .map_or(0..24, |daylight| sun::hours_of(daylight, day))
             }),
             // Only a change of place or cooker makes it anew.
-            rig: Memo::new_with_compare(
-                move |_| {
-                    subject.with(|subject| {
-                        let (site, cooker) = subject.as_ref()?;
-                        Rig::new(site, cooker).ok().map(Arc::new)
-                    })
-                },
-                |_, _| true,
-            ),
+            rig: Memo::new_each_time(move || {
+                subject.with(|subject| {
+                    let (site, cooker) = subject.as_ref()?;
+                    Rig::new(site, cooker).ok().map(Arc::new)
+                })
+            }),
             form: RwSignal::new(None),
         }
     }

@@ -1,6 +1,6 @@
 //! The sheet in which an entry is added, changed or erased.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::dish::Dish;
 use model::pot::{Lid, PotSize};
 

@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::local_time::Day;
 use model::sun::{DayLog, Sky};
 

@@ -1,6 +1,6 @@
 //! What each question shows: large choices, and a number for those who know better.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::presets::Preset;
 
 use crate::components::{

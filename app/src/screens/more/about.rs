@@ -1,6 +1,6 @@
 //! What the app works out, what it does not know, and what of it is on the device.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{Fold, Icon, PageLink, Panel, StatusLine, StatusTone};
 use crate::i18n::strings::more::AboutPage as Texts;

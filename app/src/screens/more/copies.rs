@@ -2,8 +2,8 @@
 
 mod aside;
 
+use crate::reactive::*;
 use leptos::ev::Event;
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::components::{Button, EmptyNote, FileButton, Icon, Panel, StatusLine, StatusTone, Tone};

@@ -1,6 +1,6 @@
 //! The way into the example household, and its day.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{ActionDock, Button, Icon, Panel, StatusLine, StatusTone, Tone};
 use crate::screens::more::Page;

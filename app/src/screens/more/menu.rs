@@ -1,6 +1,6 @@
 //! The list of the pages.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{Icon, PageLink, RoomHeader};
 use crate::i18n::strings::Strings;

@@ -1,6 +1,6 @@
 //! Every caution, in reach at any time.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{Caution, CautionLevel, Icon, Panel};
 use crate::i18n::strings::safety::Safety;

@@ -1,6 +1,6 @@
 //! Language, looks and units.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{Choice, ChoiceOption};
 use crate::i18n::Language;

@@ -1,6 +1,6 @@
 //! The questions once a meal is over.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::local_time::LocalTime;
 
 use super::fields::TimeOfDayField;

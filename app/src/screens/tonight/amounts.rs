@@ -1,6 +1,6 @@
 //! How much is cooked, by weight and volume.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::dish::Basis;
 
 use super::quantity::{Quantity, QuantityField};

@@ -1,6 +1,6 @@
 //! What the answer rests on: what would help, the cautions, the plot, where the heat goes.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::scene::{Asked, Scene, say};
 use crate::chart::{HeatBar, LineChart};

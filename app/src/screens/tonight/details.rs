@@ -1,6 +1,6 @@
 //! The pot, its lid, and how warm what goes in is.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::pot::{Lid, Pot, PotKind, PotSize, Wrap};
 
 use super::quantity::{Quantity, QuantityField};

@@ -1,6 +1,6 @@
 //! Times of day of the plan.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::TimeField;
 use crate::shell::use_shell;

@@ -18,7 +18,7 @@ mod scene;
 mod store;
 mod what;
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::sun::Daylight;
 
 use crate::components::RoomHeader;

@@ -1,6 +1,6 @@
 //! The plan and its answer.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::answers::{Care, Course, Helps, WhereHeatGoes};
 use super::scene::{Asked, Scene, say};

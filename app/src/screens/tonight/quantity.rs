@@ -1,6 +1,6 @@
 //! A number of the plan: typed or stepped, applied as soon as it can be.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use super::scene::say;
 use crate::components::{NumberField, NumberFieldText};

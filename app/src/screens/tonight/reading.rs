@@ -1,6 +1,6 @@
 //! A thermometer reading, logged on the spot.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::journal::What;
 
 use super::scene::say;

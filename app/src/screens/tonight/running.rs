@@ -1,6 +1,6 @@
 //! A meal that is in the cooker, and the questions about it.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::journal::{Meal, What};
 use model::local_time::LocalTime;
 use model::tonight::Answer;

@@ -1,6 +1,6 @@
 //! What the parts of the screen share: the plan, its question and its answer.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
 use model::tonight::{Answer, Verdict};

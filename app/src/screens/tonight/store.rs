@@ -1,6 +1,6 @@
 //! The store now, what it can do, and how to tell it better.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::sun::Daylight;
 use model::tonight::Doubt;
 

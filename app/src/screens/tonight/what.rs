@@ -1,6 +1,6 @@
 //! What is cooked, for how many, in which pot, and when.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 use model::dish::Dish;
 
 use super::amounts::Amounts;

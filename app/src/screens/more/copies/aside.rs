@@ -1,6 +1,6 @@
 //! What was put aside, with the way back.
 
-use leptos::prelude::*;
+use crate::reactive::*;
 
 use crate::components::{Button, Icon, Panel, Sheet, StatusLine, StatusTone, Tone};
 use crate::present::copies::aside_line;
