@@ -89,6 +89,12 @@ impl Preset {
         }
     }
 
+    /// Whether its store holds a nitrate, which must meet nothing that burns.
+    pub fn holds_nitrate(self) -> bool {
+        let mut charges = self.recipe().charges.iter();
+        charges.any(|(medium, _)| medium.props().chemistry.is_oxidiser())
+    }
+
     /// The cooker, on so many watts of panels that look at the sun from this latitude.
     ///
     /// Panels above 180 W are taken as two or more of equal size side by side. The resistor fits

@@ -43,7 +43,7 @@ fn under(sky: Sky) -> Journal {
         .into();
     Journal {
         skies,
-        events: Vec::new(),
+        ..Journal::default()
     }
 }
 

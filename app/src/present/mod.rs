@@ -9,6 +9,7 @@ pub mod diary;
 pub mod first_start;
 pub mod tonight;
 pub mod typed;
+pub mod wear;
 
 #[cfg(test)]
 mod tests;

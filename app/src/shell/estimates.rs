@@ -53,7 +53,8 @@ impl Estimates {
     pub fn new(store: Store, clock: Clock) -> Self {
         let now = clock.now();
         let in_use = store.read(in_use);
-        let evening = Memo::new(move |_| in_use.get().map(|subject| subject.evening(now.get())));
+        let carried = move |subject: Subject| subject.evening(clock, now.get());
+        let evening = Memo::new(move |_| in_use.get().map(carried));
         let running = store.read(running);
         Self {
             evening,
@@ -61,7 +62,7 @@ impl Estimates {
                 let estimate = evening.get()?;
                 Some(estimate.and_then(|evening| evening.store()))
             }),
-            running: Memo::new(move |_| running.get().map(|subject| subject.evening(now.get()))),
+            running: Memo::new(move |_| running.get().map(carried)),
         }
     }
 
@@ -93,9 +94,13 @@ struct Subject {
 }
 
 impl Subject {
-    fn evening(&self, now: LocalTime) -> Estimate {
+    fn evening(&self, clock: Clock, now: LocalTime) -> Estimate {
         let from = self.from.unwrap_or(now);
-        Evening::new(&self.site, &self.cooker, &self.journal, now, from)
+        let site = Site {
+            place: clock.place_on(self.site.place, now.day()),
+            ..self.site
+        };
+        Evening::new(&site, &self.cooker, &self.journal, now, from)
             .map(|evening| SharedEvening(Arc::new(evening)))
     }
 }

@@ -145,6 +145,30 @@ pub const CAPACITY_J_K: (f64, f64) = (1.0, 1e6);
 /// Measured contact conductance: a pot on pebbles to one soldered on. \[W/(m² K)\]
 pub const CONTACT_W_M2K: (f64, f64) = (1.0, 50_000.0);
 
+/// A fin: foil to a bar. \[m\]
+pub const FIN_M: (f64, f64) = (0.0001, 0.02);
+
+/// From fin to fin. \[m\]
+pub const PITCH_M: (f64, f64) = (0.001, 0.2);
+
+/// Share of the volume that foam or wire takes up: as far as its formula holds, and some more.
+pub const FOAM_SHARE: (f64, f64) = (0.0, 0.3);
+
+/// Elements on a switch beside the first.
+pub const MORE_ELEMENTS: usize = 2;
+
+/// What a dish catches: a shaving mirror to a village's. \[m²\]
+pub const APERTURE_M2: (f64, f64) = (0.05, 50.0);
+
+/// A share of what is paid for or caught that arrives.
+pub const SHARE: (f64, f64) = (0.01, 1.0);
+
+/// The way to the kitchen. \[s\]
+pub const WAY_S: (f64, f64) = (0.0, 21_600.0);
+
+/// What a can is wrapped in on the way. \[m\]
+pub const WRAP_M: (f64, f64) = (0.0, 0.5);
+
 /// Heat of a top-up into the store: a candle to a kitchen's wiring. \[W\]
 pub const TOP_UP_W: (f64, f64) = (1.0, 5000.0);
 

@@ -252,7 +252,7 @@ mod tests {
             .collect();
         Journal {
             skies,
-            events: Vec::new(),
+            ..Journal::default()
         }
     }
 

@@ -4,6 +4,7 @@ mod follows;
 mod limits;
 mod parts;
 mod place;
+mod ways;
 
 use crate::i18n::strings::cooker::{Cooker, List};
 
@@ -38,4 +39,5 @@ pub(super) const COOKER: Cooker = Cooker {
     limits: limits::LIMITS,
     parts: parts::PARTS,
     place: place::PLACE,
+    ways: ways::WAYS,
 };

@@ -12,7 +12,8 @@ use crate::reactive::*;
 use model::tonight::Site;
 
 use crate::components::{
-    Button, Choice, ChoiceOption, Icon, NumberField, NumberFieldText, Select, SelectOption, Toggle,
+    Button, Choice, ChoiceOption, DateField, Icon, NumberField, NumberFieldText, Select,
+    SelectOption, Toggle,
 };
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
@@ -341,6 +342,22 @@ impl<K: FieldKey> Form<K> {
                 />
                 <Refusal error=self.error(key) />
             </div>
+        }
+        .into_any()
+    }
+
+    /// A day.
+    pub(super) fn date(self, key: K, label: Text, hint: Text, test: &'static str) -> AnyView {
+        let words = self.shell.words;
+        view! {
+            <DateField
+                label=words.text(label)
+                hint=words.text(hint)
+                value=self.value(key)
+                on_input=move |text: String| self.input(key, text)
+                error=self.error(key)
+                test
+            />
         }
         .into_any()
     }

@@ -17,6 +17,7 @@ mod page;
 mod parts;
 mod place;
 mod plots;
+mod ways;
 
 use crate::reactive::*;
 

@@ -2,7 +2,7 @@
 
 use crate::reactive::*;
 
-use super::answers::{Care, Course, Helps, WhereHeatGoes};
+use super::answers::{Care, Course, Helps, WhereHeatGoes, Worn};
 use super::scene::{Asked, Scene, say};
 use super::store::StoreNow;
 use super::what::What;
@@ -37,6 +37,7 @@ pub(super) fn Planner() -> impl IntoView {
             <Helps scene />
             <StoreNow />
             <Care scene />
+            <Worn scene />
             <Course scene />
             <WhereHeatGoes scene />
             <StartDock scene />

@@ -53,7 +53,7 @@ fn SunNudge(shell: Shell) -> impl IntoView {
         let now = now.get();
         let today = now.day();
         // Before the sun is up there is nothing to log.
-        let daylight = Daylight::of(&place.get()?, today).ok()?;
+        let daylight = Daylight::of(&shell.clock.place_on(place.get()?, today), today).ok()?;
         let is_day = match daylight {
             Daylight::Between { rises, .. } => rises < now,
             Daylight::AllDay => true,
