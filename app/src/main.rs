@@ -1,9 +1,9 @@
 //! Starts the app in the page.
 
+use app::reactive::{IntoView, mount};
 use app::shell::App;
-use leptos::mount::mount_to_body;
 
 fn main() {
     console_error_panic_hook::set_once();
-    mount_to_body(App);
+    mount(|| App().into_view());
 }

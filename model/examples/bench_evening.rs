@@ -4,7 +4,6 @@
 
 #![allow(clippy::print_stdout, reason = "a program that prints figures")]
 
-use std::collections::BTreeMap;
 use std::error::Error;
 use std::time::Instant;
 
@@ -44,10 +43,7 @@ fn main() -> Result<(), Box<dyn Error>> {
             eat_at: today.at_s(19 * 3600 + 1800),
             outcome: Outcome::default(),
         };
-        let mut journal = Journal {
-            skies: BTreeMap::new(),
-            events: Vec::new(),
-        };
+        let mut journal = Journal::default();
         for back in 0..14 {
             let day = today.plus(-back);
             let sky = Sky::ALL.get(usize::try_from(back % 3)?).copied();

@@ -5,6 +5,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::cooker::Cooker;
 use crate::dish::Dish;
 use crate::local_time::{Day, LocalTime};
 use crate::pot::{Lid, Pot};
@@ -17,6 +18,17 @@ pub struct Journal {
     pub skies: BTreeMap<Day, DayLog>,
     /// Everything with an instant of its own, in time order.
     pub events: Vec<Event>,
+    /// What the cooker was before it was changed, the earliest first.
+    pub formerly: Vec<Formerly>,
+}
+
+/// A cooker before a change of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Formerly {
+    /// When it was changed.
+    pub until: LocalTime,
+    /// What it was before.
+    pub cooker: Cooker,
 }
 
 /// Something that happened at an instant.
@@ -43,6 +55,8 @@ pub enum What {
         /// For how long. \[s\]
         for_s: i64,
     },
+    /// A hand felt the store, or a drop of water was thrown on it.
+    Felt(Felt),
     /// The heater got nothing: unplugged, a blown fuse, the panel used for something else.
     HeaterOff {
         /// For how long. \[s\]
@@ -55,6 +69,15 @@ pub enum What {
         /// For how long. \[s\]
         for_s: i64,
     },
+}
+
+/// What a hand near the store tells.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Felt {
+    /// The palm stays on it.
+    Cold,
+    /// It can't be touched.
+    Hot,
 }
 
 /// One pot of food: what is in it and when it goes in and out.
@@ -89,6 +112,8 @@ pub struct Outcome {
     pub not_boiled_by: Option<LocalTime>,
     /// When the food was soft.
     pub done_at: Option<LocalTime>,
+    /// It was tasted then and was not done.
+    pub not_done_by: Option<LocalTime>,
 }
 
 impl Journal {

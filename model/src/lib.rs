@@ -19,6 +19,7 @@ pub mod local_time;
 pub mod media;
 pub mod network;
 mod numerics;
+pub mod odds;
 pub mod out_of_range;
 pub mod panel;
 pub mod place;

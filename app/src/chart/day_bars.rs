@@ -80,7 +80,7 @@ pub fn DayBars(
     }
 }
 
-fn day(view: &DayBarsView, idx: usize, on_pick: Callback<usize>) -> Option<AnyView> {
+fn day(view: &DayBarsView, idx: usize, on_pick: Callback<usize>) -> Option<View> {
     let DayBar {
         label,
         spoken,
@@ -122,7 +122,7 @@ fn day(view: &DayBarsView, idx: usize, on_pick: Callback<usize>) -> Option<AnyVi
             </button>
         </li>
     };
-    Some(drawn.into_any())
+    Some(drawn)
 }
 
 /// The part of the store's line that runs through one day, what sets it off from the bar behind

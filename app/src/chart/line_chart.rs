@@ -166,7 +166,7 @@ fn swatch(style: LineStyle) -> &'static str {
 }
 
 /// The drawing between its axes.
-fn plot(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> AnyView {
+fn plot(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> View {
     let lanes = format!("--lanes: {}", view.moments.len());
     view! {
         <div class="line-chart__plot" style=lanes role="img" aria-label=view.name.clone()>
@@ -185,14 +185,13 @@ fn plot(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> Any
             {x_axis(view, axes)}
         </div>
     }
-    .into_any()
 }
 
 fn place(at: f64) -> String {
     format!("--at: {:.4}", at / SIDE)
 }
 
-fn y_axis(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> AnyView {
+fn y_axis(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> View {
     let ticks = axes
         .y_ticks
         .iter()
@@ -205,10 +204,9 @@ fn y_axis(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> A
             {ticks} <span class="line-chart__unit">{view.y_unit.clone()}</span>
         </div>
     }
-    .into_any()
 }
 
-fn x_axis(view: &LineChartView, axes: &Axes) -> AnyView {
+fn x_axis(view: &LineChartView, axes: &Axes) -> View {
     let places: Vec<f64> = view.x_ticks.iter().map(|tick| axes.x.at(tick.at)).collect();
     let shown = thinned(&places, X_GAP);
     let ticks = view
@@ -221,10 +219,10 @@ fn x_axis(view: &LineChartView, axes: &Axes) -> AnyView {
             view! { <span class="line-chart__x" style=place(at)>{tick.label.clone()}</span> }
         })
         .collect_view();
-    view! { <div class="line-chart__x-axis">{ticks}</div> }.into_any()
+    view! { <div class="line-chart__x-axis">{ticks}</div> }
 }
 
-fn grid(view: &LineChartView, axes: &Axes) -> AnyView {
+fn grid(view: &LineChartView, axes: &Axes) -> View {
     let across = |at: f64| format!("M0 {at:.1}H1000");
     let up = |at: f64| format!("M{at:.1} 0V1000");
     let y_lines: String = axes
@@ -252,10 +250,9 @@ fn grid(view: &LineChartView, axes: &Axes) -> AnyView {
         <path class="line-chart__level-line" d=levels></path>
         <path class="line-chart__moment-line" d=moments></path>
     }
-    .into_any()
 }
 
-fn curve(series: &Series, axes: &Axes) -> AnyView {
+fn curve(series: &Series, axes: &Axes) -> View {
     let style = series.style.name();
     let points = series
         .points
@@ -274,10 +271,9 @@ fn curve(series: &Series, axes: &Axes) -> AnyView {
         <path class="line-chart__band" data-style=style d=path::band(bounds)></path>
         <path class="line-chart__line" data-style=style d=line></path>
     }
-    .into_any()
 }
 
-fn levels(view: &LineChartView, axes: &Axes) -> AnyView {
+fn levels(view: &LineChartView, axes: &Axes) -> View {
     let wanted: Vec<f64> = view
         .levels
         .iter()
@@ -291,7 +287,7 @@ fn levels(view: &LineChartView, axes: &Axes) -> AnyView {
             view! { <span class="line-chart__level" style=place(at)>{level.label.clone()}</span> }
         })
         .collect_view();
-    view! { <div class="line-chart__levels">{labels}</div> }.into_any()
+    view! { <div class="line-chart__levels">{labels}</div> }
 }
 
 /// Where the words of a moment stand: to which side of its line, and in which lane.
@@ -333,7 +329,7 @@ fn lanes(places: &[f64]) -> Vec<Lane> {
         .collect()
 }
 
-fn moments(view: &LineChartView, axes: &Axes) -> AnyView {
+fn moments(view: &LineChartView, axes: &Axes) -> View {
     let places: Vec<f64> = view
         .moments
         .iter()
@@ -353,7 +349,7 @@ fn moments(view: &LineChartView, axes: &Axes) -> AnyView {
             }
         })
         .collect_view();
-    view! { <div class="line-chart__moments">{labels}</div> }.into_any()
+    view! { <div class="line-chart__moments">{labels}</div> }
 }
 
 #[cfg(test)]

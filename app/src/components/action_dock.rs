@@ -6,7 +6,7 @@ use crate::reactive::*;
 #[component]
 pub fn ActionDock(
     /// One main button, and at most one quiet one.
-    children: Children,
+    children: View,
 ) -> impl IntoView {
-    view! { <div class="action-dock">{children()}</div> }
+    view! { <div class="action-dock">{children}</div> }
 }

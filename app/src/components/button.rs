@@ -54,11 +54,11 @@ pub fn Button(
             class="button"
             data-tone=tone.name()
             data-test=test
-            disabled=move || disabled.get()
+            disabled=disabled
             on:click=move |_| on_press.run(())
         >
             {icon.map(|icon| view! { <Glyph icon /> })}
-            <span class="button__label">{move || label.get()}</span>
+            <span class="button__label">{label}</span>
         </button>
     }
 }
@@ -85,7 +85,7 @@ pub fn LinkButton(
     view! {
         <a class="button" href=href data-tone=tone.name() data-test=test>
             {icon.map(|icon| view! { <Glyph icon /> })}
-            <span class="button__label">{move || label.get()}</span>
+            <span class="button__label">{label}</span>
         </a>
     }
 }

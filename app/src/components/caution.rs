@@ -46,9 +46,9 @@ pub fn Caution(
         <p class="caution" role="note" data-level=level.name() data-test=test>
             <Glyph icon />
             <span class="caution__text">
-                <strong class="caution__word">{move || word.get()}</strong>
+                <strong class="caution__word">{word}</strong>
                 " "
-                {move || text.get()}
+                {text}
             </span>
         </p>
     }

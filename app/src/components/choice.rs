@@ -70,7 +70,7 @@ pub fn Choice(
     };
     view! {
         <fieldset class="choice" data-test=test>
-            <legend class="field__label">{move || label.get()}</legend>
+            <legend class="field__label">{label}</legend>
             <div class="choice__slabs">
                 {move || options.get().into_iter().map(&slab).collect_view()}
             </div>

@@ -14,13 +14,13 @@ pub fn EmptyNote(
     text: Signal<String>,
     /// A button, where the way on is one.
     #[prop(optional)]
-    children: Option<Children>,
+    children: Option<View>,
 ) -> impl IntoView {
     view! {
         <div class="empty-note">
             <Glyph icon />
-            <p>{move || text.get()}</p>
-            {children.map(|children| children())}
+            <p>{text}</p>
+            {children}
         </div>
     }
 }

@@ -33,7 +33,7 @@ pub fn FileButton(
                 on:change=move |event| on_pick.run(event)
             />
             {icon.map(|icon| view! { <Glyph icon /> })}
-            <span class="button__label">{move || label.get()}</span>
+            <span class="button__label">{label}</span>
         </label>
     }
 }

@@ -20,7 +20,7 @@ pub fn Fold(
     #[prop(optional)]
     test: Option<&'static str>,
     /// What it shows when open.
-    children: Children,
+    children: View,
 ) -> impl IntoView {
     let on_toggle = move |event: web_sys::Event| {
         if let Some(on_toggle) = on_toggle {
@@ -31,10 +31,10 @@ pub fn Fold(
     view! {
         <details class="fold" open=open data-test=test on:toggle=on_toggle>
             <summary class="fold__summary">
-                <span>{move || summary.get()}</span>
+                <span>{summary}</span>
                 <Glyph icon=Icon::Unfold />
             </summary>
-            <div class="fold__body">{children()}</div>
+            <div class="fold__body">{children}</div>
         </details>
     }
 }

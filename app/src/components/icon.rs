@@ -150,13 +150,17 @@ pub fn Glyph(
     icon: Icon,
 ) -> impl IntoView {
     let Drawing { lines, solid, glow } = icon.drawing();
+    let class = if icon.turns() {
+        "glyph glyph--turns"
+    } else {
+        "glyph"
+    };
     let part = |class: &'static str, d: &'static str| {
         (!d.is_empty()).then(|| view! { <path class=class d=d></path> })
     };
     view! {
         <svg
-            class="glyph"
-            class:glyph--turns=icon.turns()
+            class=class
             viewBox="0 0 24 24"
             aria-hidden="true"
             focusable="false"

@@ -23,7 +23,7 @@ enum Kind {
 }
 
 impl LineField {
-    fn draw(self) -> AnyView {
+    fn draw(self) -> View {
         let Self {
             kind,
             label,
@@ -45,11 +45,10 @@ impl LineField {
                     data-test=test
                     aria-describedby=notes.clone()
                     aria-invalid=invalid
-                    prop:value=move || value.get()
-                    on:input:target=move |event| on_input.run(event.target().value())
+                    prop:value=value
+                    on:input=move |event| on_input.run(event_target_value(&event))
                 />
-            }
-            .into_any(),
+            },
             Kind::Area => view! {
                 <textarea
                     class="field__input"
@@ -59,22 +58,20 @@ impl LineField {
                     data-test=test
                     aria-describedby=notes.clone()
                     aria-invalid=invalid
-                    prop:value=move || value.get()
-                    on:input:target=move |event| on_input.run(event.target().value())
+                    prop:value=value
+                    on:input=move |event| on_input.run(event_target_value(&event))
                 ></textarea>
-            }
-            .into_any(),
+            },
         };
         view! {
             <div class="field">
                 <label class="field__label" for=name>
-                    {move || label.get()}
+                    {label}
                 </label>
                 {field}
                 <FieldNotes name=notes hint error />
             </div>
         }
-        .into_any()
     }
 }
 

@@ -1,6 +1,7 @@
 //! A number with its unit and two large step buttons.
 
 use crate::reactive::*;
+use wasm_bindgen::JsCast;
 
 use super::icon::{Glyph, Icon};
 use super::line_field::FieldNotes;
@@ -55,8 +56,11 @@ pub fn NumberField(
     let notes = format!("{name}-notes");
     let unit_name = format!("{name}-unit");
     let described = format!("{unit_name} {notes}");
-    let on_key = move |event: leptos::ev::KeyboardEvent| {
-        let step = match event.key().as_str() {
+    let on_key = move |event: web_sys::Event| {
+        let Some(key) = event.dyn_ref::<web_sys::KeyboardEvent>() else {
+            return;
+        };
+        let step = match key.key().as_str() {
             "ArrowUp" => 1,
             "ArrowDown" => -1,
             _ => return,
@@ -88,8 +92,8 @@ pub fn NumberField(
                         data-test=test
                         aria-describedby=described
                         aria-invalid=move || error.get().map(|_| "true")
-                        prop:value=move || value.get()
-                        on:input:target=move |event| on_input.run(event.target().value())
+                        prop:value=value
+                        on:input=move |event| on_input.run(event_target_value(&event))
                         on:keydown=on_key
                     />
                     <span class="number-field__unit" id=unit_name>

@@ -26,8 +26,8 @@ pub fn PageLink(
         <a class="page-link" href=href data-test=test>
             <Glyph icon />
             <span class="page-link__words">
-                <span class="page-link__title">{move || title.get()}</span>
-                <span class="page-link__detail">{move || detail.get()}</span>
+                <span class="page-link__title">{title}</span>
+                <span class="page-link__detail">{detail}</span>
             </span>
             <Glyph icon=Icon::Onward />
         </a>

@@ -14,15 +14,15 @@ pub fn Panel(
     #[prop(optional)]
     test: Option<&'static str>,
     /// What it holds.
-    children: Children,
+    children: View,
 ) -> impl IntoView {
     let name = unique("panel");
     view! {
         <section class="panel" aria-labelledby=name data-test=test>
             <h2 class="panel__heading" id=name.clone()>
-                {move || heading.get()}
+                {heading}
             </h2>
-            {children()}
+            {children}
         </section>
     }
 }

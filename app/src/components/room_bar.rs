@@ -42,7 +42,7 @@ pub fn RoomBar(
         }
     };
     view! {
-        <nav class="room-bar" aria-label=move || label.get()>
+        <nav class="room-bar" aria-label=label>
             {move || rooms.get().into_iter().map(way).collect_view()}
         </nav>
     }

@@ -13,15 +13,15 @@ pub fn RoomHeader(
     line: Signal<String>,
     /// A small button or link at the end, where the screen has one.
     #[prop(optional)]
-    children: Option<Children>,
+    children: Option<View>,
 ) -> impl IntoView {
     view! {
         <header class="room-header">
             <div class="room-header__words">
-                <h1 class="room-header__title">{move || title.get()}</h1>
-                <p class="room-header__line">{move || line.get()}</p>
+                <h1 class="room-header__title">{title}</h1>
+                <p class="room-header__line">{line}</p>
             </div>
-            {children.map(|children| children())}
+            {children}
             <svg
                 class="room-header__ridge"
                 viewBox="0 0 360 28"

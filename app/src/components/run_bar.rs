@@ -62,7 +62,7 @@ pub fn RunBar(
         }
     };
     view! {
-        <section class="run-bar" aria-label=move || label.get() data-test="day">
+        <section class="run-bar" aria-label=label data-test="day">
             <div class="run-bar__steps">
                 {button(RunStep::HoldOrRun, "day-hold-or-run", |view| view.hold_or_run)}
                 {button(RunStep::Stop, "day-stop", |view| view.stop)}
@@ -76,7 +76,7 @@ pub fn RunBar(
             <div
                 class="run-bar__share"
                 aria-hidden="true"
-                style:inline-size=move || format!("{:.1}%", 100.0 * view.get().share)
+                style=move || format!("inline-size: {:.1}%", 100.0 * view.get().share)
             ></div>
         </section>
     }

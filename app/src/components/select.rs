@@ -50,7 +50,7 @@ pub fn Select(
     view! {
         <div class="field">
             <label class="field__label" for=name.clone()>
-                {move || label.get()}
+                {label}
             </label>
             <div class="select">
                 <select
@@ -58,15 +58,15 @@ pub fn Select(
                     id=name
                     data-test=test
                     aria-describedby=notes.clone()
-                    prop:value=move || picked.get()
-                    on:change:target=move |event| on_pick.run(event.target().value())
+                    prop:value=picked
+                    on:change=move |event| on_pick.run(event_target_value(&event))
                 >
                     {move || options.get().into_iter().map(line).collect_view()}
                 </select>
                 <Glyph icon=Icon::Unfold />
             </div>
             <p class="field__hint" id=notes>
-                {move || hint.get()}
+                {hint}
             </p>
         </div>
     }

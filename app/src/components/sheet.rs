@@ -1,7 +1,7 @@
 //! A slab that slides up from the foot of the screen and must be dealt with first.
 
 use crate::reactive::*;
-use leptos::{ev, html};
+use leptos::html;
 
 use super::icon::{Glyph, Icon};
 use super::unique::unique;
@@ -38,12 +38,12 @@ pub fn Sheet(
             dialog.close();
         }
     });
-    let on_cancel = move |event: ev::Event| {
+    let on_cancel = move |event: web_sys::Event| {
         event.prevent_default();
         on_close.run(());
     };
     // A tap beside the sheet lands on the dialog itself, one inside it on something it holds.
-    let on_tap = move |event: ev::MouseEvent| {
+    let on_tap = move |event: web_sys::Event| {
         if event.target() == event.current_target() {
             on_close.run(());
         }
@@ -60,12 +60,12 @@ pub fn Sheet(
             <div class="sheet__slab">
                 <div class="sheet__head">
                     <h2 class="sheet__title" id=name.clone()>
-                        {move || title.get()}
+                        {title}
                     </h2>
                     <button
                         type="button"
                         class="sheet__close"
-                        aria-label=move || close.get()
+                        aria-label=close
                         on:click=move |_| on_close.run(())
                     >
                         <Glyph icon=Icon::Cross />

@@ -58,9 +58,9 @@ pub fn SkyRow(
         }
     };
     view! {
-        <div class="sky-row" role="group" aria-label=move || label.get() data-test=test>
+        <div class="sky-row" role="group" aria-label=label data-test=test>
             <p class="field__label" aria-hidden="true">
-                {move || label.get()}
+                {label}
             </p>
             <div class="sky-row__picks">
                 {move || skies.get().into_iter().enumerate().map(pick).collect_view()}

@@ -61,14 +61,14 @@ pub fn StatusLine(
     let way_out = on_action.map(|on_action| {
         view! {
             <button type="button" class="status-line__action" on:click=move |_| on_action.run(())>
-                {move || action.get()}
+                {action}
             </button>
         }
     });
     view! {
         <div class="status-line" role=tone.role() data-tone=tone.name() data-test=test>
             <Glyph icon=tone.icon() />
-            <p class="status-line__text">{move || text.get()}</p>
+            <p class="status-line__text">{text}</p>
             {way_out}
         </div>
     }

@@ -21,7 +21,7 @@ pub fn StepperDots(
     };
     view! {
         <div class="stepper-dots">
-            <p class="stepper-dots__label">{move || label.get()}</p>
+            <p class="stepper-dots__label">{label}</p>
             <div class="stepper-dots__row" aria-hidden="true">
                 {(0..steps)
                     .map(|step| {

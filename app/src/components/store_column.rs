@@ -206,7 +206,7 @@ fn round(length: f64) -> String {
 }
 
 /// The block, what fills it, the marks across it and the leaders to their labels.
-fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> AnyView {
+fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> View {
     let scale = view.scale();
     let url = |name: &str| format!("url(#{name})");
     let surface = scale.at_clamped(view.now.at);
@@ -271,7 +271,6 @@ fn contents(view: &StoreColumnView, hollow: &str, fill: &str, hatch: &str) -> An
         </g>
         {leaders}
     }
-    .into_any()
 }
 
 #[cfg(test)]

@@ -118,7 +118,7 @@ pub fn SunHours(
     };
     view! {
         <div class="sun-hours" data-test=test>
-            <ol class="sun-hours__grid" aria-label=move || label.get()>
+            <ol class="sun-hours__grid" aria-label=label>
                 {move || hours.get().into_iter().enumerate().map(cell).collect_view()}
             </ol>
             {move || {

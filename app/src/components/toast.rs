@@ -53,7 +53,7 @@ pub fn Toast(
                 <button
                     type="button"
                     class="toast__close"
-                    aria-label=move || close.get()
+                    aria-label=close
                     on:click=move |_| on_close.run(())
                 >
                     <Glyph icon=Icon::Cross />

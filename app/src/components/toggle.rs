@@ -30,12 +30,12 @@ pub fn Toggle(
                 type="checkbox"
                 role="switch"
                 data-test=test
-                prop:checked=move || on.get()
-                on:change:target=move |event| on_change.run(event.target().checked())
+                prop:checked=on
+                on:change=move |event| on_change.run(event_target_checked(&event))
             />
             <span class="toggle__words">
-                <span class="toggle__label">{move || label.get()}</span>
-                <span class="toggle__detail">{move || detail.get()}</span>
+                <span class="toggle__label">{label}</span>
+                <span class="toggle__detail">{detail}</span>
             </span>
             <span class="toggle__track" aria-hidden="true">
                 <span class="toggle__knob">

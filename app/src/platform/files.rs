@@ -78,5 +78,5 @@ fn click_link(name: &str, url: &str) -> Result<(), FileError> {
 }
 
 fn browser(error: JsValue) -> FileError {
-    FileError::Browser(format!("{error:?}"))
+    FileError::Browser(super::words_of(&error))
 }

@@ -9,3 +9,13 @@ pub mod locale;
 pub mod page;
 pub mod storage;
 pub mod worker;
+
+use wasm_bindgen::{JsCast, JsValue};
+
+/// The browser's own words for what it refused.
+fn words_of(error: &JsValue) -> String {
+    match error.dyn_ref::<js_sys::Error>() {
+        Some(error) => error.to_string().into(),
+        None => error.as_string().unwrap_or_default(),
+    }
+}

@@ -234,7 +234,7 @@ fn keys(storage: &Storage) -> Result<Vec<String>, StorageError> {
 
 fn refused(error: JsValue) -> StorageError {
     let Some(exception) = error.dyn_ref::<DomException>() else {
-        return StorageError::Other(format!("{error:?}"));
+        return StorageError::Other(super::words_of(&error));
     };
     match exception.name().as_str() {
         "QuotaExceededError" | "NS_ERROR_DOM_QUOTA_REACHED" => StorageError::Full,

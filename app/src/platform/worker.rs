@@ -215,8 +215,6 @@ async fn settled<T: JsCast>(promise: js_sys::Promise) -> Result<T, WorkerError> 
 }
 
 fn refused(error: JsValue) -> WorkerError {
-    let reason = error
-        .dyn_ref::<js_sys::Error>()
-        .map_or_else(|| format!("{error:?}"), |error| error.message().into());
+    let reason = super::words_of(&error);
     WorkerError::Refused { reason }
 }

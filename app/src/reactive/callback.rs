@@ -7,8 +7,9 @@ use leptos::GetValue;
 use leptos::prelude as leptos;
 
 use super::held::{Envelope, open};
+use super::work::Job;
 
-type Work<I, O> = Box<dyn Fn(I) -> O + Send + Sync>;
+type Work<I, O> = Box<dyn Job<I, O> + Send + Sync>;
 
 /// What a component calls when a person does something. Copies stand for the same.
 pub struct Callback<I, O = ()> {
@@ -36,7 +37,7 @@ impl<I: 'static, O: 'static> Callback<I, O> {
 
     /// Calls it.
     pub fn run(&self, input: I) -> O {
-        open::<Work<I, O>>(&self.work.get_value())(input)
+        open::<Work<I, O>>(&self.work.get_value()).run(input)
     }
 }
 

@@ -21,25 +21,63 @@ impl<T> Clone for Memo<T> {
 
 impl<T> Copy for Memo<T> {}
 
+/// Works a value out from the one before.
+trait Next: Send + Sync {
+    fn next(&self, before: Option<&Held>) -> Held;
+}
+
+struct Compared<T, F> {
+    work: F,
+    of: PhantomData<fn() -> T>,
+}
+
+impl<T, F> Next for Compared<T, F>
+where
+    T: PartialEq + Send + Sync + 'static,
+    F: Fn(Option<&T>) -> T + Send + Sync,
+{
+    fn next(&self, before: Option<&Held>) -> Held {
+        Held::compared((self.work)(before.map(Held::open)))
+    }
+}
+
+struct EachTime<F>(F);
+
+impl<T, F> Next for EachTime<F>
+where
+    T: Send + Sync + 'static,
+    F: Fn() -> T + Send + Sync,
+{
+    fn next(&self, _: Option<&Held>) -> Held {
+        Held::unique(self.0())
+    }
+}
+
+#[inline(never)]
+fn followed(work: Box<dyn Next>) -> leptos::Memo<Held> {
+    leptos::Memo::new(move |before| work.next(before))
+}
+
 impl<T: Send + Sync + 'static> Memo<T> {
     /// Worked out by `work`, which is given what came out the last time.
     pub fn new(work: impl Fn(Option<&T>) -> T + Send + Sync + 'static) -> Self
     where
         T: PartialEq,
     {
-        Self::of(Box::new(move |before| {
-            Held::compared(work(before.map(Held::open)))
+        Self::of(Box::new(Compared {
+            work,
+            of: PhantomData,
         }))
     }
 
     /// As [`Memo::new`], for values that can't be compared: it is told on each time.
     pub fn new_each_time(work: impl Fn() -> T + Send + Sync + 'static) -> Self {
-        Self::of(Box::new(move |_| Held::unique(work())))
+        Self::of(Box::new(EachTime(work)))
     }
 
-    fn of(work: Box<dyn Fn(Option<&Held>) -> Held + Send + Sync>) -> Self {
+    fn of(work: Box<dyn Next>) -> Self {
         Self {
-            inner: leptos::Memo::new(work),
+            inner: followed(work),
             of: PhantomData,
         }
     }

@@ -15,12 +15,29 @@ pub struct Signal<T> {
     of: PhantomData<fn() -> T>,
 }
 
+/// Works a value out at each reading.
+trait Derive: Send + Sync {
+    fn derive(&self) -> Held;
+}
+
+struct Derived<F>(F);
+
+impl<T, F> Derive for Derived<F>
+where
+    T: Send + Sync + 'static,
+    F: Fn() -> T + Send + Sync,
+{
+    fn derive(&self) -> Held {
+        Held::unique(self.0())
+    }
+}
+
 #[derive(Clone, Copy)]
 enum Source {
     Fixed(leptos::StoredValue<Held>),
     WorkedOut(leptos::Memo<Held>),
     Set(leptos::RwSignal<Held>),
-    Derived(leptos::StoredValue<Arc<dyn Fn() -> Held + Send + Sync>>),
+    Derived(leptos::StoredValue<Arc<dyn Derive>>),
 }
 
 impl Source {
@@ -29,7 +46,7 @@ impl Source {
             Self::Fixed(value) => value.get_value(),
             Self::WorkedOut(memo) => memo.get(),
             Self::Set(signal) => signal.get(),
-            Self::Derived(work) => work.get_value()(),
+            Self::Derived(work) => work.get_value().derive(),
         }
     }
 
@@ -41,7 +58,7 @@ impl Source {
         }
     }
 
-    fn derived(work: Arc<dyn Fn() -> Held + Send + Sync>) -> Self {
+    fn derived(work: Arc<dyn Derive>) -> Self {
         Self::Derived(leptos::StoredValue::new(work))
     }
 
@@ -70,7 +87,7 @@ impl<T> Copy for Signal<T> {}
 impl<T: Send + Sync + 'static> Signal<T> {
     /// Worked out at each reading.
     pub fn derive(work: impl Fn() -> T + Send + Sync + 'static) -> Self {
-        Self::of(Source::derived(Arc::new(move || Held::unique(work()))))
+        Self::of(Source::derived(Arc::new(Derived(work))))
     }
 
     /// A copy of the value, followed.
@@ -121,14 +138,6 @@ impl<T> From<Memo<T>> for Signal<T> {
 impl<T> From<RwSignal<T>> for Signal<T> {
     fn from(signal: RwSignal<T>) -> Self {
         Self::of(Source::Set(signal.inner))
-    }
-}
-
-impl leptos::IntoRender for Signal<String> {
-    type Output = Box<dyn FnMut() -> String + Send>;
-
-    fn into_render(self) -> Self::Output {
-        Box::new(move || self.get())
     }
 }
 

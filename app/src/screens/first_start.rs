@@ -34,8 +34,8 @@ pub(super) fn FirstStart() -> impl IntoView {
         begin_screen();
     });
     move || match asked.get() {
-        None => view! { <Welcome on_ask /> }.into_any(),
-        Some(question) => view! { <Asked question draft on_ask /> }.into_any(),
+        None => view! { <Welcome on_ask /> },
+        Some(question) => view! { <Asked question draft on_ask /> },
     }
 }
 
@@ -81,8 +81,8 @@ fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
                     on_pick=on_language
                     test="start-language"
                 />
-                <p class="lead">{move || what.get()}</p>
-                <p class="aside">{move || takes.get()}</p>
+                <p class="lead">{what}</p>
+                <p class="aside">{takes}</p>
                 <div class="row">
                     <LinkButton
                         href=Route::More(MorePage::Copies).hash()

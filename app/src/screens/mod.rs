@@ -23,10 +23,10 @@ pub fn Screen(
         other => other,
     });
     move || match room.get() {
-        Route::Tonight => view! { <tonight::Tonight /> }.into_any(),
-        Route::Diary(_) => view! { <diary::Diary /> }.into_any(),
-        Route::Cooker(id) => view! { <cooker::CookerRoom id /> }.into_any(),
-        Route::More(page) => view! { <more::MoreScreen page /> }.into_any(),
-        Route::Start => view! { <first_start::FirstStart /> }.into_any(),
+        Route::Tonight => view! { <tonight::Tonight /> },
+        Route::Diary(_) => view! { <diary::Diary /> },
+        Route::Cooker(id) => view! { <cooker::CookerRoom id /> },
+        Route::More(page) => view! { <more::MoreScreen page /> },
+        Route::Start => view! { <first_start::FirstStart /> },
     }
 }

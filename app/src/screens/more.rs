@@ -26,12 +26,12 @@ pub fn MoreScreen(
     page: MorePage,
 ) -> impl IntoView {
     match page {
-        MorePage::Menu => view! { <menu::Menu /> }.into_any(),
-        MorePage::Settings => view! { <settings::SettingsPage /> }.into_any(),
-        MorePage::Copies => view! { <copies::CopiesPage /> }.into_any(),
-        MorePage::Example => view! { <example::ExamplePage /> }.into_any(),
-        MorePage::Safety => view! { <safety::SafetyPage /> }.into_any(),
-        MorePage::About => view! { <about::AboutPage /> }.into_any(),
+        MorePage::Menu => view! { <menu::Menu /> },
+        MorePage::Settings => view! { <settings::SettingsPage /> },
+        MorePage::Copies => view! { <copies::CopiesPage /> },
+        MorePage::Example => view! { <example::ExamplePage /> },
+        MorePage::Safety => view! { <safety::SafetyPage /> },
+        MorePage::About => view! { <about::AboutPage /> },
     }
 }
 
@@ -41,7 +41,7 @@ fn Page(
     /// Its name.
     title: fn(&Strings) -> &'static str,
     /// What it holds.
-    children: Children,
+    children: View,
 ) -> impl IntoView {
     let words = use_shell().words;
     let back = words.text(|strings| strings.common.buttons.back);
@@ -51,13 +51,13 @@ fn Page(
                 <a
                     class="room-header__way"
                     href=Route::More(MorePage::Menu).hash()
-                    aria-label=move || back.get()
+                    aria-label=back
                     data-test="back"
                 >
                     <Glyph icon=Icon::Back />
                 </a>
             </RoomHeader>
-            <div class="screen__body">{children()}</div>
+            <div class="screen__body">{children}</div>
         </div>
     }
 }

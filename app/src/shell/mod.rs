@@ -87,7 +87,7 @@ pub fn App() -> impl IntoView {
     // The skip link is a button, since its address would be taken for a place in the app.
     view! {
         <button type="button" class="unseen" on:click=move |_| page::focus_on(CONTENT_ID)>
-            {move || skip.get()}
+            {skip}
         </button>
         <Announcements shell updates />
         <DayBar shell />

@@ -143,6 +143,7 @@ impl Document {
                     what: entry.what.clone(),
                 })
                 .collect(),
+            formerly: Vec::new(),
         }
     }
 

@@ -4,7 +4,7 @@ use model::cooker::{Charge, Charging, Contact, Cooker, Metal, Panels, Store};
 use model::dish::Dish;
 use model::insulation::Insulation;
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
-use model::journal::{Meal, Outcome, What};
+use model::journal::{Felt, Meal, Outcome, What};
 use model::local_time::{Day, LocalTime};
 use model::media::Medium;
 use model::panel::{Datasheet, Drive, Heater};
@@ -332,6 +332,7 @@ pub(crate) fn any_action() -> impl Strategy<Value = Action> {
     let number = prop_oneof![-50.0..1200.0_f64, Just(f64::NAN), Just(f64::INFINITY)];
     let what = prop_oneof![
         number.clone().prop_map(|store_c| What::Reading { store_c }),
+        proptest::bool::ANY.prop_map(|hot| What::Felt(if hot { Felt::Hot } else { Felt::Cold })),
         (-100..200_000_i64).prop_map(|for_s| What::LidOpen { for_s }),
         (-100..9_000_000_i64).prop_map(|for_s| What::HeaterOff { for_s }),
         (number.clone(), -100..200_000_i64)

@@ -31,7 +31,7 @@ pub(super) fn acts(journal: &Journal) -> Vec<(LocalTime, Act<'_>)> {
                 put(&mut acts, event.at, Act::PotIn(meal));
                 put(&mut acts, meal.leaves_at().max(event.at), Act::PotOut);
             }
-            What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => {}
+            What::Felt(_) | What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => {}
         }
     }
     acts
@@ -74,7 +74,7 @@ impl<'a> Course<'a> {
                 What::TopUp { heat_w, for_s } => {
                     top_ups.push(((event.at, event.at.plus_s(for_s)), heat_w));
                 }
-                What::Reading { .. } | What::Meal(_) => {}
+                What::Reading { .. } | What::Felt(_) | What::Meal(_) => {}
             }
         }
         Ok(Self {

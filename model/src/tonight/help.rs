@@ -8,18 +8,18 @@ use crate::tonight::{Evening, TonightError};
 use crate::water::CP_J_KGK;
 
 /// Changes offered at most.
-const MOST_OFFERED: usize = 3;
+pub(crate) const MOST_OFFERED: usize = 3;
 /// Water left in the sun in a dark bottle gets about this warm. Common practice, no source. [°C]
-const SUN_WARM_C: f64 = 45.0;
+pub(crate) const SUN_WARM_C: f64 = 45.0;
 /// Power that a small wood or charcoal fire puts into a pot: a litre in a quarter of an hour.
 /// Common practice, no source. \[W\]
-const FIRE_W: f64 = 400.0;
+pub(crate) const FIRE_W: f64 = 400.0;
 /// Less food than this share is no longer the meal.
-const LEAST_SHARE: f64 = 0.3;
+pub(crate) const LEAST_SHARE: f64 = 0.3;
 /// Steps in which more water is tried, from what was planned to a full pot.
-const WATER_STEPS: i32 = 8;
+pub(crate) const WATER_STEPS: i32 = 8;
 /// The latest that a meal is put off. \[s\]
-const PUT_OFF_S: i64 = 3 * 3600;
+pub(crate) const PUT_OFF_S: i64 = 3 * 3600;
 
 /// A change that would have the meal ready, leaning against the cook.
 #[derive(Debug, Clone, Copy, PartialEq)]

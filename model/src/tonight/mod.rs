@@ -30,12 +30,14 @@ pub use bottleneck::{Better, Trial};
 pub use evening::{Doubt, Evening, StoreNow};
 pub use figures::Figures;
 pub use help::Help;
+pub(crate) use help::{FIRE_W, LEAST_SHARE, MOST_OFFERED, PUT_OFF_S, SUN_WARM_C, WATER_STEPS};
 pub use hold::CoolDown;
 pub use leaning::Leaning;
 pub use rig::{Rig, Site};
 pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
 pub use wear::{LastBoil, Wear};
+pub(crate) use weather::completed;
 pub use weather::{ORDINARY_SKY, Weather};
 
 use crate::concentrator::ConcentratorError;
@@ -63,4 +65,7 @@ pub enum TonightError {
     /// The place or the sky log makes no sense.
     #[error(transparent)]
     Sun(#[from] SunError),
+    /// There is no cooker to walk with.
+    #[error("there is no cooker")]
+    NoCooker,
 }

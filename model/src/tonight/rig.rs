@@ -11,7 +11,7 @@ use crate::network::{self, JacketPair, Network, NetworkParts, OpenSurface, State
 use crate::panel::HeatTable;
 use crate::place::{AirYear, Place};
 use crate::pot::Pot;
-use crate::sun::{IrradianceSeries, Plane, Setting};
+use crate::sun::{IrradianceSeries, Plane, SeriesStep, Setting};
 use crate::tonight::build::{self, Melting, SeatOf};
 use crate::tonight::{Leaning, TonightError};
 use crate::water::{CP_J_KGK, vapour_pressure_pa};
@@ -67,11 +67,11 @@ impl Site {
 /// A cooker put together: everything of it that does not change from day to day.
 #[derive(Debug, Clone)]
 pub struct Rig {
-    pub(super) setting: Setting,
-    pub(super) heat: HeatTable,
+    pub(crate) setting: Setting,
+    pub(crate) heat: HeatTable,
     /// In place of the panels, with the temperature of its receiver. [°C]
     concentrator: Option<(Concentrator, f64)>,
-    pub(super) carried: Option<Carried>,
+    pub(crate) carried: Option<Carried>,
     /// As in the mean, freezing later, and freezing sooner.
     curves: [EnthalpyCurve; 3],
     seat: SeatOf,
@@ -145,7 +145,7 @@ impl Rig {
     }
 
     /// The network of this cooker, leaning; `open` while the cooker stands open.
-    pub(super) fn network(
+    pub(crate) fn network(
         &self,
         leaning: &Leaning,
         open: bool,
@@ -189,6 +189,20 @@ impl Rig {
                 .map(|step| self.heat.mean_heat_w(&step.states))
                 .collect(),
         }
+    }
+
+    /// Heat of a concentrator in a step whose light is multiplied; `None` for panels. A brighter hour
+    /// has more sun in it, and only then a stronger one. \[W\]
+    pub(crate) fn beam_w(&self, step: &SeriesStep, factor: f64) -> Option<f64> {
+        let (concentrator, receiver_c) = self.concentrator.as_ref()?;
+        let on = if 0.0 < step.sunny_share {
+            step.sunny_share
+        } else {
+            1.0
+        };
+        let longer = (on * factor).min(1.0);
+        let beam_w_m2 = step.dni_w_m2 / on * (on * factor / longer.max(f64::MIN_POSITIVE));
+        Some(longer * concentrator.heat_w(beam_w_m2, *receiver_c, step.air_c))
     }
 
     /// A pot goes in. Where it chills the melt on its wall below the point where that freezes, it is
@@ -237,7 +251,7 @@ impl Rig {
     }
 
     /// The medium that melts, if one does: the heaviest.
-    pub(super) fn melting_medium(&self) -> Option<usize> {
+    pub(crate) fn melting_medium(&self) -> Option<usize> {
         self.melting.map(|melting| melting.idx)
     }
 
@@ -293,7 +307,7 @@ impl Rig {
     }
 
     /// A pot with its load, for the network.
-    pub(super) fn load(&self, meal: &Meal, leaning: &Leaning, air_c: f64) -> network::Pot {
+    pub(crate) fn load(&self, meal: &Meal, leaning: &Leaning, air_c: f64) -> network::Pot {
         let dish = meal.dish.props();
         let food_j_k = meal.food_kg * dish.cp_j_kgk.value;
         // A liquid boils and steams off by itself: it counts as water of the same heat capacity.

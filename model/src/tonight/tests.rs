@@ -102,7 +102,7 @@ fn under(sky: Sky) -> Journal {
         .collect();
     Journal {
         skies,
-        events: Vec::new(),
+        ..Journal::default()
     }
 }
 

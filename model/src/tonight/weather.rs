@@ -107,7 +107,7 @@ impl Weather {
 }
 
 /// The log of a day with what nobody wrote down filled in as well as can be.
-fn completed(log: Option<&DayLog>, day: Day, now: LocalTime) -> (DayLog, Unlogged) {
+pub(crate) fn completed(log: Option<&DayLog>, day: Day, now: LocalTime) -> (DayLog, Unlogged) {
     let ordinary = (DayLog::Hourly([None; 24]), Unlogged::As(ORDINARY_SKY));
     match log {
         None => ordinary,

@@ -39,6 +39,8 @@ pub(super) const DIARY: Diary = Diary {
     add_heater: "Heater off",
     add_top_up: "Grid or fire",
     reading: |degrees| format!("Thermometer: {degrees}"),
+    felt_cold: "Store felt cold",
+    felt_hot: "Store felt hot",
     lid_open: |time| format!("Lid open for {time}"),
     heater_off: |time| format!("Heater off for {time}"),
     top_up: |power, time| format!("Topped up with {power} for {time}"),

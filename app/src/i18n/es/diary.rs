@@ -37,6 +37,8 @@ pub(super) const DIARY: Diary = Diary {
     add_heater: "Calentador apagado",
     add_top_up: "Red o fuego",
     reading: |degrees| format!("Termómetro: {degrees}"),
+    felt_cold: "Acumulador frío al tacto",
+    felt_hot: "Acumulador caliente al tacto",
     lid_open: |time| format!("Tapa abierta {time}"),
     heater_off: |time| format!("Calentador apagado {time}"),
     top_up: |power, time| format!("Completado con {power} durante {time}"),

@@ -69,6 +69,10 @@ pub struct Diary {
     pub add_top_up: &'static str,
     /// A reading in the list.
     pub reading: Say,
+    /// In the list: a hand could stay on the store.
+    pub felt_cold: &'static str,
+    /// In the list: the store could not be touched.
+    pub felt_hot: &'static str,
     /// In the list: for how long the lid stood open.
     pub lid_open: Say,
     /// In the list: for how long the heater got nothing.

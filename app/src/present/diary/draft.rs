@@ -1,7 +1,7 @@
 //! An entry while it is typed.
 
 use model::dish::{Basis, Dish};
-use model::journal::{Meal, Outcome, What};
+use model::journal::{Felt, Meal, Outcome, What};
 use model::local_time::{Day, LocalTime};
 
 use super::{day_field, day_from_field};
@@ -43,7 +43,7 @@ impl Kind {
     /// The kind of an entry.
     pub fn of(what: &What) -> Self {
         match what {
-            What::Reading { .. } => Self::Reading,
+            What::Reading { .. } | What::Felt(_) => Self::Reading,
             What::Meal(_) => Self::Meal,
             What::LidOpen { .. } => Self::LidOpen,
             What::HeaterOff { .. } => Self::HeaterOff,
@@ -147,6 +147,8 @@ pub struct Draft {
     pub meal: Meal,
     /// When it was, if it is in the diary already.
     was_at: Option<LocalTime>,
+    /// What a hand told, until a thermometer's number is typed in its place.
+    felt: Option<Felt>,
 }
 
 impl Draft {
@@ -178,6 +180,7 @@ impl Draft {
         let meal = match what {
             What::Meal(meal) => meal.clone(),
             What::Reading { .. }
+            | What::Felt(_)
             | What::LidOpen { .. }
             | What::HeaterOff { .. }
             | What::TopUp { .. } => meal,
@@ -190,7 +193,11 @@ impl Draft {
                 What::LidOpen { for_s } | What::HeaterOff { for_s } | What::TopUp { for_s, .. } => {
                     formats.field(seconds(*for_s) / kind.unit_s(), 2)
                 }
-                What::Meal(_) => String::new(),
+                What::Meal(_) | What::Felt(_) => String::new(),
+            },
+            felt: match what {
+                What::Felt(felt) => Some(*felt),
+                _ => None,
             },
             power: match what {
                 What::TopUp { heat_w, .. } => formats.field(*heat_w, 0),
@@ -226,6 +233,7 @@ impl Draft {
             },
             meal,
             was_at: None,
+            felt: None,
         }
     }
 
@@ -262,6 +270,9 @@ impl Draft {
         let at = self.at()?;
         let what = match self.kind {
             Kind::Reading => {
+                if let Some(felt) = self.felt.filter(|_| self.number.trim().is_empty()) {
+                    return Ok((at, What::Felt(felt)));
+                }
                 let typed = typed::number(&self.number, Field::ReadingC, ANY)?;
                 let store_c = formats.degrees.to_c(typed);
                 What::Reading {
@@ -350,6 +361,7 @@ impl Draft {
                     Field::NotBoiledBy,
                 )?,
                 done_at: instant(&seen.done, at, saw.done_at, Field::DoneAt)?,
+                ..saw
             },
             ..was.clone()
         })

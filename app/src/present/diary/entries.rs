@@ -1,6 +1,6 @@
 //! The entries of a day, and what was erased.
 
-use model::journal::What;
+use model::journal::{Felt, What};
 
 use crate::components::{EntryView, Icon};
 use crate::i18n::format::Sure;
@@ -39,6 +39,8 @@ fn title(voice: &Voice<'_>, what: &What) -> String {
     };
     match what {
         What::Reading { store_c } => (words.reading)(&formats.temperature(*store_c, Sure::Known)),
+        What::Felt(Felt::Cold) => words.felt_cold.to_owned(),
+        What::Felt(Felt::Hot) => words.felt_hot.to_owned(),
         What::LidOpen { for_s } => (words.lid_open)(&span(*for_s)),
         What::HeaterOff { for_s } => (words.heater_off)(&span(*for_s)),
         What::TopUp { heat_w, for_s } => (words.top_up)(&formats.watts(*heat_w), &span(*for_s)),

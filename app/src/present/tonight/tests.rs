@@ -60,7 +60,7 @@ fn under(sky: Sky) -> Journal {
         skies: days
             .map(|day| (day, DayLog::Hourly([Some(sky); 24])))
             .collect(),
-        events: Vec::new(),
+        ..Journal::default()
     }
 }
 

@@ -10,7 +10,7 @@ use crate::shell::use_shell;
 
 /// The figures, and under them what takes longer to work out.
 #[component]
-pub(super) fn Follows(outcome: Memo<Outcome>, children: Children) -> impl IntoView {
+pub(super) fn Follows(outcome: Memo<Outcome>, children: View) -> impl IntoView {
     let words = use_shell().words;
     let facts = Signal::derive(move || {
         let (strings, formats) = (words.strings(), words.formats().get());
@@ -57,7 +57,7 @@ pub(super) fn Follows(outcome: Memo<Outcome>, children: Children) -> impl IntoVi
                     })
             }}
             <FactList facts test="cooker-facts" />
-            {children()}
+            {children}
         </Panel>
     }
 }

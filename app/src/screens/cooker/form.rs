@@ -6,11 +6,10 @@
 //! A number passes through others while it is typed: 900 through 9 and 90. What could be taken on
 //! the way is taken back when the whole can't.
 
-use std::collections::BTreeMap;
-
 use crate::reactive::*;
 use model::tonight::Site;
 
+use super::field::{Field, Subject};
 use crate::components::{
     Button, Choice, ChoiceOption, DateField, Icon, NumberField, NumberFieldText, Select,
     SelectOption, Toggle,
@@ -18,7 +17,7 @@ use crate::components::{
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 use crate::present::cooker::fault::{Fault, words as fault_words};
-use crate::present::cooker::measure::Number;
+use crate::present::cooker::parts;
 use crate::shell::Shell;
 use crate::shell::store::Store;
 
@@ -35,29 +34,6 @@ pub(super) fn site(store: Store) -> Memo<Option<Site>> {
     })
 }
 
-/// Names the fields of a form about one thing.
-pub(super) trait FieldKey: Copy + Ord + Send + Sync + 'static {
-    /// What the form is about.
-    type Subject: Clone + PartialEq + Send + Sync + 'static;
-
-    /// How the field measures, if it holds a number.
-    fn number(self) -> Option<Number>;
-    /// Whether it is a button, which holds nothing.
-    fn is_button(self) -> bool;
-    /// What the field shows.
-    fn text(self, subject: &Self::Subject, formats: &Formats) -> String;
-    /// Whether the text says what it shows.
-    fn says(self, subject: &Self::Subject, text: &str, formats: &Formats) -> bool;
-    /// The text after a press of a step button.
-    fn stepped(
-        self,
-        subject: &Self::Subject,
-        typed: &str,
-        direction: i32,
-        formats: &Formats,
-    ) -> String;
-}
-
 /// What was typed into a field or picked in it, and why it was not taken.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Typed {
@@ -65,68 +41,77 @@ pub(super) struct Typed {
     fault: Option<Fault>,
 }
 
-/// A form. Copies stand for the same one.
-pub(super) struct Form<K: FieldKey> {
-    shell: Shell,
-    subject: Memo<Option<K::Subject>>,
-    typed: RwSignal<BTreeMap<K, Typed>>,
-    /// The field that is being typed into, and what it said before.
-    run: StoredValue<Option<(K, String)>>,
-    apply: Callback<(K, String), Result<(), Fault>>,
+/// What was typed, by field. They are few, and found by looking through them.
+type AllTyped = Vec<(Field, Typed)>;
+
+fn typed_in(typed: &AllTyped, field: Field) -> Option<&Typed> {
+    let found = typed.iter().find(|(other, _)| *other == field);
+    found.map(|(_, typed)| typed)
 }
 
-impl<K: FieldKey> Clone for Form<K> {
-    fn clone(&self) -> Self {
-        *self
+/// Puts it in, in the order of the fields.
+fn put(typed: &mut AllTyped, field: Field, new: Typed) {
+    let place = typed.partition_point(|(other, _)| *other < field);
+    match typed.get_mut(place) {
+        Some((other, typed)) if *other == field => *typed = new,
+        _ => typed.insert(place, (field, new)),
     }
 }
 
-impl<K: FieldKey> Copy for Form<K> {}
+/// A form. Copies stand for the same one.
+#[derive(Clone, Copy)]
+pub(super) struct Form {
+    shell: Shell,
+    subject: Subject,
+    typed: RwSignal<AllTyped>,
+    /// The field that is being typed into, and what it said before.
+    run: StoredValue<Option<(Field, String)>>,
+    apply: Callback<(Field, String), Result<(), Fault>>,
+}
 
-impl<K: FieldKey> Form<K> {
+impl Form {
     /// A form about `subject`; `apply` takes the text of a field into the document.
     pub(super) fn new(
         shell: Shell,
-        subject: Memo<Option<K::Subject>>,
-        apply: Callback<(K, String), Result<(), Fault>>,
+        subject: Subject,
+        apply: Callback<(Field, String), Result<(), Fault>>,
     ) -> Self {
         Self {
             shell,
             subject,
-            typed: RwSignal::new(BTreeMap::new()),
+            typed: RwSignal::new(Vec::new()),
             run: StoredValue::new(None),
             apply,
         }
     }
 
     /// What the field shows, followed.
-    fn shown(self, key: K) -> String {
+    fn shown(self, key: Field) -> String {
         let formats = self.shell.words.formats().get();
-        let typed = self.typed.with(|typed| typed.get(&key).cloned());
-        self.subject.with(|subject| {
-            let Some(subject) = subject else {
-                return String::new();
-            };
-            match typed {
-                Some(typed)
-                    if typed.fault.is_some() || key.says(subject, &typed.text, &formats) =>
-                {
-                    typed.text
-                }
-                _ => key.text(subject, &formats),
+        let typed = self.typed.with(|typed| typed_in(typed, key).cloned());
+        let Some(text) = self.subject.text(key, &formats) else {
+            return String::new();
+        };
+        match typed {
+            Some(typed)
+                if typed.fault.is_some()
+                    || self.subject.says(key, &typed.text, &formats) == Some(true) =>
+            {
+                typed.text
             }
-        })
+            _ => text,
+        }
     }
 
-    fn value(self, key: K) -> Signal<String> {
+    fn value(self, key: Field) -> Signal<String> {
         Memo::new(move |_| self.shown(key)).into()
     }
 
-    fn error(self, key: K) -> Signal<Option<String>> {
+    fn error(self, key: Field) -> Signal<Option<String>> {
         let Shell { words, clock, .. } = self.shell;
         let fault = Memo::new(move |_| {
             self.typed
-                .with(|typed| typed.get(&key).and_then(|typed| typed.fault.clone()))
+                .with(|typed| typed_in(typed, key).and_then(|typed| typed.fault.clone()))
         });
         Signal::derive(move || {
             let fault = fault.get()?;
@@ -143,7 +128,7 @@ impl<K: FieldKey> Form<K> {
     }
 
     /// Takes what was typed, picked or pressed.
-    pub(super) fn input(self, key: K, text: String) {
+    pub(super) fn input(self, key: Field, text: String) {
         let fault = self.apply.run((key, text.clone())).err();
         let is_taken = fault.is_none();
         self.typed.update(|typed| {
@@ -151,8 +136,8 @@ impl<K: FieldKey> Form<K> {
                 // The places in the lists are others now.
                 typed.clear();
             } else {
-                typed.retain(|key, _| !key.is_button());
-                typed.insert(key, Typed { text, fault });
+                typed.retain(|(key, _)| !key.is_button());
+                put(typed, key, Typed { text, fault });
             }
         });
         if is_taken {
@@ -161,7 +146,7 @@ impl<K: FieldKey> Form<K> {
     }
 
     /// Takes what was typed into a number so far.
-    fn type_in(self, key: K, text: String) {
+    fn type_in(self, key: Field, text: String) {
         let is_same_run = self
             .run
             .with_value(|run| run.as_ref().is_some_and(|(typed, _)| *typed == key));
@@ -170,26 +155,22 @@ impl<K: FieldKey> Form<K> {
             self.run.set_value(Some((key, before)));
         }
         self.input(key, text);
-        let is_refused = self
-            .typed
-            .with_untracked(|typed| typed.get(&key).is_some_and(|typed| typed.fault.is_some()));
+        let is_refused = self.typed.with_untracked(|typed| {
+            typed_in(typed, key).is_some_and(|typed| typed.fault.is_some())
+        });
         if is_refused {
             self.take_back(key);
         }
     }
 
     /// The cooker again as it was before this field was typed into; the text stays.
-    fn take_back(self, key: K) {
+    fn take_back(self, key: Field) {
         let before = self
             .run
             .with_value(|run| run.clone().map(|(_, before)| before));
         let formats = self.shell.words.formats().get_untracked();
         if let Some(before) = before {
-            let is_held = self.subject.with_untracked(|subject| {
-                subject
-                    .as_ref()
-                    .is_none_or(|subject| key.says(subject, &before, &formats))
-            });
+            let is_held = untrack(|| self.subject.says(key, &before, &formats)) != Some(false);
             if !is_held {
                 // It could be before, and nothing else has changed since.
                 let _ = self.apply.run((key, before));
@@ -203,17 +184,13 @@ impl<K: FieldKey> Form<K> {
     }
 
     /// What is applied of the field, whatever is typed into it. Followed.
-    fn held(self, key: K) -> String {
+    fn held(self, key: Field) -> String {
         let formats = self.shell.words.formats().get();
-        self.subject.with(|subject| {
-            subject
-                .as_ref()
-                .map_or_else(String::new, |subject| key.text(subject, &formats))
-        })
+        self.subject.text(key, &formats).unwrap_or_default()
     }
 
     fn try_again(self) {
-        let waiting: Vec<(K, String)> = self.typed.with_untracked(|typed| {
+        let waiting: Vec<(Field, String)> = self.typed.with_untracked(|typed| {
             let refused = typed.iter().filter(|(_, typed)| typed.fault.is_some());
             refused
                 .map(|(key, typed)| (*key, typed.text.clone()))
@@ -222,19 +199,15 @@ impl<K: FieldKey> Form<K> {
         for (key, text) in waiting {
             let fault = self.apply.run((key, text.clone())).err();
             self.typed.update(|typed| {
-                typed.insert(key, Typed { text, fault });
+                put(typed, key, Typed { text, fault });
             });
         }
     }
 
-    fn step(self, key: K, direction: i32) {
+    fn step(self, key: Field, direction: i32) {
         let formats = self.shell.words.formats().get_untracked();
         let typed = untrack(|| self.shown(key));
-        let text = self.subject.with_untracked(|subject| {
-            subject
-                .as_ref()
-                .map(|subject| key.stepped(subject, &typed, direction, &formats))
-        });
+        let text = untrack(|| self.subject.stepped(key, &typed, direction, &formats));
         if let Some(text) = text {
             // Each press is a whole answer.
             self.leave();
@@ -243,7 +216,17 @@ impl<K: FieldKey> Form<K> {
     }
 
     /// A number, with this label and hint.
-    pub(super) fn number(self, key: K, label: &str, hint: &str, test: &'static str) -> AnyView {
+    pub(super) fn number(
+        self,
+        key: impl Into<Field>,
+        label: &str,
+        hint: &str,
+        test: &'static str,
+    ) -> View {
+        self.number_of(key.into(), label, hint, test)
+    }
+
+    fn number_of(self, key: Field, label: &str, hint: &str, test: &'static str) -> View {
         let words = self.shell.words;
         let strings = untrack(move || words.strings());
         let unit = key.number().map_or_else(String::new, |number| {
@@ -269,43 +252,41 @@ impl<K: FieldKey> Form<K> {
                 />
             </div>
         }
-        .into_any()
     }
 
     /// One of many.
     pub(super) fn select(
         self,
-        key: K,
-        label: impl Into<Signal<String>>,
-        options: fn(&Strings, &Formats, K) -> Vec<SelectOption>,
+        key: parts::Key,
+        label: Signal<String>,
+        options: fn(&Strings, &Formats, parts::Key) -> Vec<SelectOption>,
         test: &'static str,
-    ) -> AnyView {
-        let words = self.shell.words;
+    ) -> View {
+        let (words, field) = (self.shell.words, Field::from(key));
         let options = Signal::derive(move || options(words.strings(), &words.formats().get(), key));
         view! {
             <div>
                 <Select
-                    label=label.into()
+                    label
                     options
-                    picked=self.value(key)
-                    on_pick=move |text: String| self.input(key, text)
+                    picked=self.value(field)
+                    on_pick=move |text: String| self.input(field, text)
                     test
                 />
-                <Refusal error=self.error(key) />
+                <Refusal error=self.error(field) />
             </div>
         }
-        .into_any()
     }
 
     /// One of two: the first says no, the second yes. Each has a label and a detail.
     pub(super) fn either(
         self,
-        key: K,
+        key: parts::Key,
         label: Text,
         [no, yes]: [(Text, Text); 2],
         test: &'static str,
-    ) -> AnyView {
-        let words = self.shell.words;
+    ) -> View {
+        let (words, field) = (self.shell.words, Field::from(key));
         let option = move |key: bool, (label, detail): (Text, Text)| ChoiceOption {
             key: key.to_string(),
             label: label(words.strings()).to_owned(),
@@ -317,63 +298,67 @@ impl<K: FieldKey> Form<K> {
                 <Choice
                     label=words.text(label)
                     options=Signal::derive(move || vec![option(false, no), option(true, yes)])
-                    picked=self.value(key)
-                    on_pick=move |text: String| self.input(key, text)
+                    picked=self.value(field)
+                    on_pick=move |text: String| self.input(field, text)
                     test
                 />
-                <Refusal error=self.error(key) />
+                <Refusal error=self.error(field) />
             </div>
         }
-        .into_any()
     }
 
     /// Yes or no.
-    pub(super) fn toggle(self, key: K, label: Text, detail: Text, test: &'static str) -> AnyView {
-        let words = self.shell.words;
-        let value = self.value(key);
+    pub(super) fn toggle(
+        self,
+        key: parts::Key,
+        label: Text,
+        detail: Text,
+        test: &'static str,
+    ) -> View {
+        let (words, field) = (self.shell.words, Field::from(key));
+        let value = self.value(field);
         view! {
             <div>
                 <Toggle
                     label=words.text(label)
                     detail=words.text(detail)
                     on=Signal::derive(move || value.get() == true.to_string())
-                    on_change=move |on: bool| self.input(key, on.to_string())
+                    on_change=move |on: bool| self.input(field, on.to_string())
                     test
                 />
-                <Refusal error=self.error(key) />
+                <Refusal error=self.error(field) />
             </div>
         }
-        .into_any()
     }
 
     /// A day.
-    pub(super) fn date(self, key: K, label: Text, hint: Text, test: &'static str) -> AnyView {
-        let words = self.shell.words;
+    pub(super) fn date(self, key: parts::Key, label: Text, hint: Text, test: &'static str) -> View {
+        let (words, field) = (self.shell.words, Field::from(key));
         view! {
             <DateField
                 label=words.text(label)
                 hint=words.text(hint)
-                value=self.value(key)
-                on_input=move |text: String| self.input(key, text)
-                error=self.error(key)
+                value=self.value(field)
+                on_input=move |text: String| self.input(field, text)
+                error=self.error(field)
                 test
             />
         }
-        .into_any()
     }
 
     /// A button that changes what there is.
     pub(super) fn button(
         self,
-        key: K,
-        label: impl Into<Signal<String>>,
+        key: impl Into<Field>,
+        label: Signal<String>,
         icon: Icon,
         test: &'static str,
-    ) -> AnyView {
+    ) -> View {
+        let key = key.into();
         view! {
             <div>
                 <Button
-                    label=label.into()
+                    label
                     icon
                     on_press=move |()| self.input(key, String::new())
                     test
@@ -381,7 +366,6 @@ impl<K: FieldKey> Form<K> {
                 <Refusal error=self.error(key) />
             </div>
         }
-        .into_any()
     }
 }
 

@@ -35,9 +35,9 @@ pub(super) fn JacketParts(part: Described) -> impl IntoView {
             )}
         {move || {
             if is_flask.get() {
-                view! { <FlaskParts part /> }.into_any()
+                view! { <FlaskParts part /> }
             } else if is_layered.get() {
-                view! { <Layered part /> }.into_any()
+                view! { <Layered part /> }
             } else {
                 view! {
                     {form.number(Key::Loss, texts.loss, texts.loss_hint, "part-loss")}
@@ -49,7 +49,6 @@ pub(super) fn JacketParts(part: Described) -> impl IntoView {
                             "part-capacity",
                         )}
                 }
-                    .into_any()
             }
         }}
     }
@@ -89,7 +88,6 @@ fn Layered(part: Described) -> impl IntoView {
                     {form.number(Key::Length, texts.length, "", "part-length")}
                     {form.number(Key::Width, texts.width, "", "part-width")}
                 }
-                    .into_any()
             } else {
                 form.number(Key::Across, texts.across, "", "part-across")
             }

@@ -17,14 +17,17 @@ pub(super) fn Cookers() -> impl IntoView {
         let ids = document.cookers.iter().map(|owned| owned.id);
         ids.collect::<Vec<_>>()
     });
+    let line = |id: CookerId| {
+        view! {
+            <li>
+                <Line id />
+            </li>
+        }
+    };
     view! {
         <Panel heading=words.text(|strings| strings.cooker.list.heading) test="cookers">
             <ul class="cooker-list">
-                <For each=move || ids.get() key=|id| *id let:id>
-                    <li>
-                        <Line id />
-                    </li>
-                </For>
+                {move || ids.get().into_iter().map(line).collect_view()}
             </ul>
             <AddCooker />
         </Panel>

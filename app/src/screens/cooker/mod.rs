@@ -7,6 +7,7 @@
 
 mod add;
 mod facts;
+mod field;
 mod form;
 mod jacket;
 mod later;
@@ -34,8 +35,8 @@ use place::WhereWeCook;
 #[component]
 pub(super) fn CookerRoom(id: Option<CookerId>) -> impl IntoView {
     match id {
-        None => view! { <All /> }.into_any(),
-        Some(id) => view! { <One id /> }.into_any(),
+        None => view! { <All /> },
+        Some(id) => view! { <One id /> },
     }
 }
 
@@ -94,7 +95,7 @@ fn One(id: CookerId) -> impl IntoView {
                 <a
                     class="room-header__way"
                     href=Route::Cooker(None).hash()
-                    aria-label=move || all.get()
+                    aria-label=all
                     data-test="back"
                 >
                     <Glyph icon=Icon::Back />

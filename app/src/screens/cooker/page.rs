@@ -26,7 +26,7 @@ pub(super) type Outcome = Option<Result<Figures, TonightError>>;
 pub(super) fn CookerPage(
     id: CookerId,
     /// What stands under it.
-    children: Children,
+    children: View,
 ) -> impl IntoView {
     let Shell { store, clock, .. } = use_shell();
     let site = site(store);
@@ -54,7 +54,7 @@ pub(super) fn CookerPage(
         <Worn id />
         <Parts id cooker />
         <Manage id />
-        {children()}
+        {children}
         <ActionDock>
             <InShort outcome />
             <UseThis id />
@@ -78,7 +78,7 @@ fn InShort(outcome: Memo<Outcome>) -> impl IntoView {
         <Show when=move || is_there.get()>
             <div class="in-short">
                 <p class="in-short__line" aria-live="polite" data-test="cooker-in-short">
-                    {move || line.get()}
+                    {line}
                 </p>
             </div>
         </Show>

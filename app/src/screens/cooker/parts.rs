@@ -4,52 +4,24 @@ use crate::reactive::*;
 use model::cooker::Cooker;
 use model::panel::Drive;
 
-use super::form::{FieldKey, Form, Text, site};
+use super::field::{Field, Subject};
+use super::form::{Form, Text, site};
 use super::jacket::JacketParts;
 use super::ways::{Elements, MetalParts, OtherCharges};
 use crate::components::{Fold, Icon, Panel};
-use crate::i18n::format::Formats;
 use crate::present::cooker::fault::check_change;
 use crate::present::cooker::list::panels_w;
-use crate::present::cooker::measure::Number;
 use crate::present::cooker::parts::{self, Key, Spare, options};
 use crate::shell::{Shell, use_shell};
 use crate::state::action::Action;
 use crate::state::ids::CookerId;
 use crate::state::limits;
 
-impl FieldKey for Key {
-    type Subject = Cooker;
-
-    fn number(self) -> Option<Number> {
-        parts::number(self)
-    }
-
-    fn is_button(self) -> bool {
-        matches!(
-            self,
-            Self::AddMedium | Self::RemoveMedium(_) | Self::AddLayer | Self::RemoveLayer(_)
-        ) || matches!(self, Self::Way(way) if way.is_button())
-    }
-
-    fn text(self, cooker: &Cooker, formats: &Formats) -> String {
-        parts::text(cooker, self, formats)
-    }
-
-    fn says(self, cooker: &Cooker, text: &str, formats: &Formats) -> bool {
-        parts::says(cooker, self, text, formats)
-    }
-
-    fn stepped(self, cooker: &Cooker, typed: &str, direction: i32, formats: &Formats) -> String {
-        parts::stepped(cooker, self, typed, direction, formats)
-    }
-}
-
 /// The form and what it is about. Copies stand for the same.
 #[derive(Clone, Copy)]
 pub(super) struct Described {
     pub(super) shell: Shell,
-    pub(super) form: Form<Key>,
+    pub(super) form: Form,
     cooker: Memo<Option<Cooker>>,
 }
 
@@ -82,8 +54,10 @@ pub(super) fn Parts(id: CookerId, cooker: Memo<Option<Cooker>>) -> impl IntoView
     } = shell;
     let site = site(store);
     let spare = StoredValue::new(Spare::default());
-    let apply = Callback::new(move |(key, text): (Key, String)| {
-        let (Some(site), Some(former)) = (site.get_untracked(), cooker.get_untracked()) else {
+    let apply = Callback::new(move |(field, text): (Field, String)| {
+        let (Field::Part(key), Some(site), Some(former)) =
+            (field, site.get_untracked(), cooker.get_untracked())
+        else {
             return Ok(());
         };
         let formats = words.formats().get_untracked();
@@ -104,7 +78,7 @@ pub(super) fn Parts(id: CookerId, cooker: Memo<Option<Cooker>>) -> impl IntoView
     });
     let part = Described {
         shell,
-        form: Form::new(shell, cooker, apply),
+        form: Form::new(shell, Subject::Cooker(cooker), apply),
         cooker,
     };
     let text = move |text: Text| words.text(text);

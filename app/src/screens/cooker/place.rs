@@ -3,44 +3,14 @@
 use crate::reactive::*;
 use model::water::boiling_point_c;
 
-use super::form::{FieldKey, Form};
+use super::field::{Field, Subject};
+use super::form::Form;
 use crate::components::{Fold, Icon, Toggle};
-use crate::i18n::format::{Formats, Sure};
-use crate::present::cooker::measure::Number;
+use crate::i18n::format::Sure;
 use crate::present::cooker::place::{self, Key, is_same_all_year};
 use crate::shell::{Shell, use_shell};
 use crate::state::action::Action;
 use crate::state::document::Household;
-
-impl FieldKey for Key {
-    type Subject = Household;
-
-    fn number(self) -> Option<Number> {
-        place::number(self)
-    }
-
-    fn is_button(self) -> bool {
-        matches!(self, Self::Guess | Self::Same)
-    }
-
-    fn text(self, household: &Household, formats: &Formats) -> String {
-        place::text(household, self, formats)
-    }
-
-    fn says(self, household: &Household, text: &str, formats: &Formats) -> bool {
-        place::says(household, self, text, formats)
-    }
-
-    fn stepped(
-        self,
-        household: &Household,
-        typed: &str,
-        direction: i32,
-        formats: &Formats,
-    ) -> String {
-        place::stepped(household, self, typed, direction, formats)
-    }
-}
 
 /// The fold with the household's place.
 #[component]
@@ -65,8 +35,8 @@ fn PlaceForm() -> impl IntoView {
         ..
     } = shell;
     let household = store.read(|document| document.household.clone());
-    let apply = Callback::new(move |(key, text): (Key, String)| {
-        let Some(former) = household.get_untracked() else {
+    let apply = Callback::new(move |(field, text): (Field, String)| {
+        let (Field::Place(key), Some(former)) = (field, household.get_untracked()) else {
             return Ok(());
         };
         let formats = words.formats().get_untracked();
@@ -76,7 +46,7 @@ fn PlaceForm() -> impl IntoView {
         }
         Ok(())
     });
-    let form = Form::new(shell, household, apply);
+    let form = Form::new(shell, Subject::Household(household), apply);
     let boils_at = move || {
         let altitude_m = household.with(|household| Some(household.as_ref()?.place.altitude_m))?;
         let boiling_c = boiling_point_c(altitude_m).ok()?;
@@ -99,7 +69,7 @@ fn PlaceForm() -> impl IntoView {
 
 /// The air: one day and night for all the year, or month by month.
 #[component]
-fn Air(form: Form<Key>, household: Memo<Option<Household>>) -> impl IntoView {
+fn Air(form: Form, household: Memo<Option<Household>>) -> impl IntoView {
     let words = use_shell().words;
     let strings = untrack(move || words.strings());
     let texts = &strings.cooker.place;
@@ -113,7 +83,7 @@ fn Air(form: Form<Key>, household: Memo<Option<Household>>) -> impl IntoView {
     let is_same = RwSignal::new(is_same_now());
     let on_same = move |same: bool| {
         if same {
-            form.input(Key::Same, String::new());
+            form.input(Key::Same.into(), String::new());
         }
         is_same.set(same);
     };
@@ -138,9 +108,8 @@ fn Air(form: Form<Key>, household: Memo<Option<Household>>) -> impl IntoView {
                     {form.number(Key::Day, texts.day, "", "place-day")}
                     {form.number(Key::Night, texts.night, "", "place-night")}
                 }
-                    .into_any()
             } else {
-                texts.months.iter().enumerate().map(month).collect_view().into_any()
+                texts.months.iter().enumerate().map(month).collect_view()
             }
         }}
         <p class="aside">{texts.guess_note}</p>

@@ -108,16 +108,14 @@ pub(super) fn MetalParts(part: Described) -> impl IntoView {
                         {number(Way::FinM, texts.fin, "part-fin")}
                         {number(Way::PitchM, texts.pitch, "part-pitch")}
                     }
-                        .into_any()
                 }
                 Some(MetalKind::Foam) => {
                     view! {
                         {of()}
                         {number(Way::FoamShare, texts.foam_share, "part-foam")}
                     }
-                        .into_any()
                 }
-                Some(MetalKind::None) | None => ().into_any(),
+                Some(MetalKind::None) | None => view! {},
             }
         }}
         {move || {

@@ -128,9 +128,9 @@ pub(super) fn Entries(scene: Scene) -> impl IntoView {
                 let entries = entries.get();
                 if entries.is_empty() {
                     let none = words.text(|strings| strings.diary.no_entries);
-                    view! { <p class="aside">{move || none.get()}</p> }.into_any()
+                    view! { <p class="aside">{none}</p> }
                 } else {
-                    entries.into_iter().map(row).collect_view().into_any()
+                    entries.into_iter().map(row).collect_view()
                 }
             }}
             <div class="diary-add">{Kind::ALL.map(add).collect_view()}</div>
@@ -163,7 +163,7 @@ pub(super) fn ErasedLately(scene: Scene) -> impl IntoView {
         });
         if lines.is_empty() {
             let none = words.text(|strings| strings.diary.nothing_erased);
-            return view! { <p class="aside">{move || none.get()}</p> }.into_any();
+            return view! { <p class="aside">{none}</p> };
         }
         let row = move |(id, said): (ErasedId, String)| {
             view! {
@@ -179,7 +179,7 @@ pub(super) fn ErasedLately(scene: Scene) -> impl IntoView {
             }
         };
         let lines = lines.into_iter().map(row).collect_view();
-        view! { <ul class="diary-erased">{lines}</ul> }.into_any()
+        view! { <ul class="diary-erased">{lines}</ul> }
     };
     view! {
         <div class="diary-gone">

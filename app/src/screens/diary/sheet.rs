@@ -164,15 +164,14 @@ fn Fields(scene: Scene) -> impl IntoView {
         Kind::LidOpen | Kind::HeaterOff | Kind::TopUp => |strings| strings.diary.from,
     };
     let number = match kind {
-        Kind::Meal => view! { <MealFields scene /> }.into_any(),
+        Kind::Meal => view! { <MealFields scene /> },
         Kind::Reading | Kind::LidOpen | Kind::HeaterOff => {
-            view! { <Amount scene kind /> }.into_any()
+            view! { <Amount scene kind /> }
         }
         Kind::TopUp => view! {
             <Amount scene kind />
             <Power scene />
-        }
-        .into_any(),
+        },
     };
     let whole = move || {
         scene

@@ -96,12 +96,12 @@ pub(super) fn DaySun(scene: Scene) -> impl IntoView {
         <Panel heading test="day-sun">
             {move || {
                 if has_sun.get() {
-                    view! { <Told scene /> }.into_any()
+                    view! { <Told scene /> }
                 } else {
-                    view! { <p>{words.text(|strings| strings.diary.sun_stays_down)}</p> }.into_any()
+                    view! { <p>{words.text(|strings| strings.diary.sun_stays_down)}</p> }
                 }
             }}
-            <p class="lead" aria-live="polite" data-test="comes-to">{move || line.get()}</p>
+            <p class="lead" aria-live="polite" data-test="comes-to">{line}</p>
             {move || {
                 is_told
                     .get()

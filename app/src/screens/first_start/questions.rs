@@ -17,11 +17,11 @@ use crate::shell::{Shell, use_shell};
 #[component]
 pub(super) fn Answers(question: Question, draft: RwSignal<Draft>) -> impl IntoView {
     match question {
-        Question::Place => view! { <PlaceAnswer draft /> }.into_any(),
-        Question::Height => view! { <HeightAnswer draft /> }.into_any(),
-        Question::Cooker => view! { <CookerAnswer draft /> }.into_any(),
-        Question::Panels => view! { <PanelAnswer draft /> }.into_any(),
-        Question::People => view! { <PeopleAnswer draft /> }.into_any(),
+        Question::Place => view! { <PlaceAnswer draft /> },
+        Question::Height => view! { <HeightAnswer draft /> },
+        Question::Cooker => view! { <CookerAnswer draft /> },
+        Question::Panels => view! { <PanelAnswer draft /> },
+        Question::People => view! { <PeopleAnswer draft /> },
     }
 }
 

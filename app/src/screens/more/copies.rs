@@ -86,7 +86,7 @@ fn OutAndIn() -> impl IntoView {
     let in_lines = move || match picked.get()? {
         Picked::Copy(decoded) => {
             let on_done = Callback::new(move |()| picked.set(None));
-            Some(view! { <PickedCopy decoded=*decoded on_done /> }.into_any())
+            Some(view! { <PickedCopy decoded=*decoded on_done /> })
         }
         Picked::Trouble(trouble) => {
             let text = Signal::derive(move || {
@@ -94,7 +94,6 @@ fn OutAndIn() -> impl IntoView {
             });
             text.with_untracked(|text| !text.is_empty()).then(|| {
                 view! { <StatusLine tone=StatusTone::Trouble text test="copy-trouble" /> }
-                    .into_any()
             })
         }
     };

@@ -76,7 +76,7 @@ pub(super) fn ExamplePage() -> impl IntoView {
                 </div>
             </Panel>
             <Panel heading=words.text(|strings| strings.more.day.title)>
-                <p>{move || what.get()}</p>
+                <p>{what}</p>
             </Panel>
             <ActionDock>
                 <Button

@@ -30,13 +30,12 @@ pub(super) fn Amounts(scene: Scene) -> impl IntoView {
         <Fold summary test="amounts">
             {move || {
                 if is_liquid.get() {
-                    view! { <Kilograms scene part=Part::Liquid /> }.into_any()
+                    view! { <Kilograms scene part=Part::Liquid /> }
                 } else {
                     view! {
                         <Kilograms scene part=Part::Food />
                         <Kilograms scene part=Part::Water />
                     }
-                        .into_any()
                 }
             }}
         </Fold>

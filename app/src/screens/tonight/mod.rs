@@ -57,8 +57,8 @@ pub(super) fn Tonight() -> impl IntoView {
         <div class="screen">
             <RoomHeader title=shell.words.text(|strings| strings.tonight.title) line />
             {move || match running.get() {
-                Some(id) => view! { <Running id /> }.into_any(),
-                None => view! { <Planner /> }.into_any(),
+                Some(id) => view! { <Running id /> },
+                None => view! { <Planner /> },
             }}
         </div>
     }

@@ -28,9 +28,9 @@ pub(super) fn Planner() -> impl IntoView {
         <div class="screen__body">
             {move || {
                 if can_answer.get() {
-                    view! { <TheAnswer scene /> }.into_any()
+                    view! { <TheAnswer scene /> }
                 } else {
-                    view! { <NoAnswer scene /> }.into_any()
+                    view! { <NoAnswer scene /> }
                 }
             }}
             <What scene />

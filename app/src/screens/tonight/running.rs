@@ -41,6 +41,7 @@ impl Scene {
             document.entry(id).and_then(|entry| match &entry.what {
                 What::Meal(meal) => Some((entry.at, meal.clone())),
                 What::Reading { .. }
+                | What::Felt(_)
                 | What::LidOpen { .. }
                 | What::HeaterOff { .. }
                 | What::TopUp { .. } => None,
@@ -118,9 +119,9 @@ pub(super) fn Running(id: EntryId) -> impl IntoView {
         <div class="screen__body">
             {move || {
                 if is_over.get() {
-                    view! { <After scene /> }.into_any()
+                    view! { <After scene /> }
                 } else {
-                    view! { <InTheCooker scene /> }.into_any()
+                    view! { <InTheCooker scene /> }
                 }
             }}
         </div>

@@ -325,6 +325,7 @@ fn meal(day: Day, told: Pottage) -> (LocalTime, Meal) {
             boiled_at: told.boiled.map(at),
             not_boiled_by: told.not_boiled_by.map(at),
             done_at: told.done.map(at),
+            not_done_by: None,
         },
     };
     (at(told.put_in), meal)

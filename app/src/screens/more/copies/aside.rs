@@ -38,9 +38,8 @@ pub(super) fn PutAside() -> impl IntoView {
                 tone=StatusTone::Trouble
                 text=words.text(|strings| strings.more.aside_not_read)
             />
-        }
-        .into_any(),
-        Ok(asides) if asides.is_empty() => ().into_any(),
+        },
+        Ok(asides) if asides.is_empty() => View::nothing(),
         Ok(asides) => {
             let item = move |aside| view! { <AsideItem aside on_erase /> };
             view! {
@@ -49,7 +48,6 @@ pub(super) fn PutAside() -> impl IntoView {
                     <ul class="put-aside">{asides.into_iter().map(item).collect_view()}</ul>
                 </Panel>
             }
-            .into_any()
         }
     };
     view! {

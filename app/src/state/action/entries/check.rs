@@ -22,6 +22,7 @@ pub(in crate::state::action) fn check(
             Field::ReadingC.within(*store_c, limits::READING_C)?;
             Ok(())
         }
+        What::Felt(_) => check_past(Field::At, at, now),
         What::LidOpen { for_s } => {
             check_past(Field::At, at, now)?;
             check_span(*for_s, limits::LID_OPEN_S)
@@ -100,6 +101,7 @@ fn check_outcome(at: LocalTime, meal: &Meal, now: LocalTime) -> Result<(), Refus
         (Field::BoiledAt, seen.boiled_at),
         (Field::NotBoiledBy, seen.not_boiled_by),
         (Field::DoneAt, seen.done_at),
+        (Field::DoneAt, seen.not_done_by),
     ] {
         let Some(seen_at) = seen_at else { continue };
         check_past(field, seen_at, now)?;

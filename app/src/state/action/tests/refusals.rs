@@ -206,7 +206,7 @@ fn meals_that_cannot_be() {
     let boiled = |boiled_at, not_boiled_by| Outcome {
         boiled_at,
         not_boiled_by,
-        done_at: None,
+        ..Outcome::default()
     };
     check_meal(
         |meal| meal.outcome = boiled(Some(at(18, 20)), Some(at(18, 40))),

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use model::journal::{Meal, Outcome, What};
+use model::journal::{Felt, Meal, Outcome, What};
 use model::local_time::Day;
 use model::sun::{DayLog, Sky};
 
@@ -110,6 +110,8 @@ impl Write for What {
             Self::Reading { store_c } => {
                 Record(&[("reading", &Record(&[("store_c", store_c)]))]).write(out);
             }
+            Self::Felt(Felt::Cold) => Record(&[("felt", &"cold".to_owned())]).write(out),
+            Self::Felt(Felt::Hot) => Record(&[("felt", &"hot".to_owned())]).write(out),
             Self::Meal(meal) => Record(&[("meal", meal)]).write(out),
             Self::LidOpen { for_s } => {
                 Record(&[("lid_open", &Record(&[("for_s", for_s)]))]).write(out);
@@ -131,6 +133,11 @@ impl Read for What {
             ("reading", what) => Ok(Self::Reading {
                 store_c: what.get("store_c")?,
             }),
+            ("felt", what) => match what.text()? {
+                "cold" => Ok(Self::Felt(Felt::Cold)),
+                "hot" => Ok(Self::Felt(Felt::Hot)),
+                _ => what.unknown(),
+            },
             ("meal", what) => Meal::read(&what).map(Self::Meal),
             ("lid_open", what) => Ok(Self::LidOpen {
                 for_s: what.get("for_s")?,
@@ -142,7 +149,7 @@ impl Read for What {
                 heat_w: what.get("heat_w")?,
                 for_s: what.get("for_s")?,
             }),
-            (_, what) => Err(what.expected("reading, meal, lid_open, heater_off or top_up")),
+            (_, what) => Err(what.expected("reading, felt, meal, lid_open, heater_off or top_up")),
         }
     }
 }
@@ -163,9 +170,10 @@ impl Write for Meal {
                     boiled_at,
                     not_boiled_by,
                     done_at,
+                    not_done_by,
                 },
         } = self;
-        Record(&[
+        let mut fields: Vec<(&str, &dyn Write)> = vec![
             ("dish", dish),
             ("food_kg", food_kg),
             ("water_kg", water_kg),
@@ -177,8 +185,11 @@ impl Write for Meal {
             ("boiled_at", boiled_at),
             ("not_boiled_by", not_boiled_by),
             ("done_at", done_at),
-        ])
-        .write(out);
+        ];
+        if not_done_by.is_some() {
+            fields.push(("not_done_by", not_done_by));
+        }
+        Record(&fields).write(out);
     }
 }
 
@@ -197,6 +208,7 @@ impl Read for Meal {
                 boiled_at: from.get("boiled_at")?,
                 not_boiled_by: from.get("not_boiled_by")?,
                 done_at: from.get("done_at")?,
+                not_done_by: from.get("not_done_by")?,
             },
         })
     }

@@ -1,0 +1,266 @@
+//! A cooker made ready for many members: every figure that they share, in tables that take no more
+//! than a multiplication to read.
+//!
+//! What comes out of transcendental functions differs between platforms in its last digit. All of
+//! it passes this door and the sky's, and is rounded there to 24 binary digits; from here on there
+//! are only the four operations and square roots, which IEEE 754 fixes, and `libm`'s functions.
+
+use crate::cooker::Carried;
+use crate::enthalpy::EnthalpyCurve;
+use crate::local_time::LocalTime;
+use crate::network::{CookRate, MAX_NODES, Network, NodeRow, Pot};
+use crate::pot::loss::{EVAPORATION_FACTOR, POOL_W_M2PA};
+use crate::tonight::{Leaning, Rig, TonightError};
+use crate::water::{CP_J_KGK, vapour_pressure_pa};
+
+/// Cells of the table of the store's temperature.
+const CURVE_CELLS: usize = 2048;
+/// The same as a number.
+const CURVE_CELLS_F: f64 = 2048.0;
+/// Coldest and hottest store of the table; beyond them its end cells go on straight. [°C]
+const STORE_RANGE_C: (f64, f64) = (-60.0, 560.0);
+/// The table of vapour pressure begins here and goes by kelvins. [°C]
+const VAPOUR_FROM_C: f64 = -60.0;
+/// Its length.
+const VAPOUR_CELLS: u8 = 200;
+/// Step of the table of cooking rates. [K]
+const COOK_STEP_K: f64 = 0.25;
+
+/// To 24 binary digits: what two platforms make of one formula is the same after it, but for one
+/// value in many millions.
+pub(super) fn rounded(value: f64) -> f64 {
+    #[expect(clippy::cast_possible_truncation, reason = "rounding is the purpose")]
+    let short = value as f32;
+    f64::from(short)
+}
+
+/// Values at even steps, straight between them and beyond their ends.
+#[derive(Debug, Clone)]
+struct Table {
+    from: f64,
+    per_step: f64,
+    values: Vec<f64>,
+}
+
+impl Table {
+    fn new(from: f64, step: f64, values: Vec<f64>) -> Self {
+        Self {
+            from,
+            per_step: 1.0 / step,
+            values,
+        }
+    }
+
+    /// Value and slope.
+    #[inline]
+    fn at(&self, x: f64) -> (f64, f64) {
+        let place = (x - self.from) * self.per_step;
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "saturates below 0 and above the end, where the end cells go on"
+        )]
+        let cell = (place as usize).min(self.values.len().saturating_sub(2));
+        match self.values.get(cell..cell + 2) {
+            Some(&[low, high]) => {
+                #[expect(clippy::cast_precision_loss, reason = "some thousands at most")]
+                let along = place - cell as f64;
+                (low + along * (high - low), (high - low) * self.per_step)
+            }
+            _ => (f64::NAN, f64::NAN),
+        }
+    }
+}
+
+/// A cooker for many members.
+#[derive(Debug, Clone)]
+pub(super) struct Build {
+    /// The store's nodes.
+    pub(super) row: NodeRow,
+    /// Half of the way from store to air, times two: store to jacket, and jacket to air. \[W/K\]
+    pub(super) g_half_w_k: f64,
+    pub(super) c_jacket_j_k: f64,
+    pub(super) g_seat_w_k: f64,
+    /// Resistance of a layer frozen through; 0 where nothing freezes on the seat. \[K/W\]
+    pub(super) layer_k_w: f64,
+    layer_elsewhere: f64,
+    /// From the store's face while it stands open. \[W/K\]
+    pub(super) g_open_w_k: f64,
+    /// Heat of the whole store about which the thermostat works. \[J\]
+    pub(super) hold_j: f64,
+    /// Temperature of the same. [°C]
+    pub(super) cutout_c: f64,
+    /// How it comes to the kitchen, where it is charged elsewhere.
+    pub(super) carried: Option<Carried>,
+    pub(super) boiling_c: f64,
+    pub(super) h_fg_j_kg: f64,
+    curve: EnthalpyCurve,
+    store_c: Table,
+    solid: Option<Table>,
+    vapour_pa: Table,
+}
+
+impl Build {
+    pub(super) fn new(rig: &Rig) -> Result<Self, TonightError> {
+        let net = rig.network(&Leaning::AS_TOLD, false)?;
+        let open = rig.network(&Leaning::AS_TOLD, true)?;
+        let parts = net.parts();
+        let curve = net.curve();
+        let low_j = curve.enthalpy_j(STORE_RANGE_C.0);
+        let step_j = (curve.enthalpy_j(STORE_RANGE_C.1) - low_j) / CURVE_CELLS_F;
+        let heats = || (0..=CURVE_CELLS).map(|cell| low_j + step_j * small(cell));
+        let store_c = heats().map(|heat_j| rounded(curve.temperature_c(heat_j)));
+        let solid = parts.seat.layer.map(|layer| {
+            let part = heats().map(|heat_j| rounded(curve.solid_fraction(layer.medium, heat_j)));
+            Table::new(low_j, step_j, part.collect())
+        });
+        let vapour_pa = (0..=VAPOUR_CELLS)
+            .map(|cell| rounded(vapour_pressure_pa(VAPOUR_FROM_C + f64::from(cell))));
+        Ok(Self {
+            row: rounded_row(parts.row),
+            g_half_w_k: rounded(2.0 * parts.g_loss_w_k),
+            c_jacket_j_k: rounded(parts.c_jacket_j_k),
+            g_seat_w_k: rounded(parts.seat.g_contact_w_k),
+            layer_k_w: parts.seat.layer.map_or(0.0, |layer| {
+                rounded(layer.depth_m / (layer.k_solid_w_mk * layer.area_m2))
+            }),
+            layer_elsewhere: parts.seat.layer.map_or(0.0, |layer| layer.elsewhere),
+            g_open_w_k: rounded(open.parts().g_lid_w_k),
+            hold_j: hold_j(&net),
+            cutout_c: rig.cutout_c(),
+            carried: rig.carried,
+            boiling_c: rounded(net.boiling_point_c()),
+            h_fg_j_kg: rounded(net.heat_of_vaporisation_j_kg()),
+            curve: curve.clone(),
+            store_c: Table::new(low_j, step_j, store_c.collect()),
+            solid,
+            vapour_pa: Table::new(VAPOUR_FROM_C, 1.0, vapour_pa.collect()),
+        })
+    }
+
+    /// Temperature of the store with this heat in the whole of it, and its slope. [°C, K/J]
+    #[inline]
+    pub(super) fn store_c(&self, store_j: f64) -> (f64, f64) {
+        self.store_c.at(store_j)
+    }
+
+    /// Heat of the whole store at a temperature. \[J\]
+    pub(super) fn heat_j(&self, store_c: f64) -> f64 {
+        self.curve.enthalpy_j(store_c)
+    }
+
+    /// Conductance of the seat, its contact multiplied, under a store with this heat. \[W/K\]
+    #[inline]
+    pub(super) fn seat_w_k(&self, contact: f64, store_j: f64) -> f64 {
+        let g = self.g_seat_w_k * contact;
+        match &self.solid {
+            None => g,
+            Some(solid) => {
+                let part = (solid.at(store_j).0 - self.layer_elsewhere).clamp(0.0, 1.0);
+                g / (1.0 + part * g * self.layer_k_w)
+            }
+        }
+    }
+
+    /// Vapour pressure of water and its slope. \[Pa, Pa/K\]
+    #[inline]
+    pub(super) fn vapour_pa(&self, water_c: f64) -> (f64, f64) {
+        self.vapour_pa.at(water_c)
+    }
+}
+
+/// A small count as a number.
+pub(super) fn small(count: usize) -> f64 {
+    u32::try_from(count).map_or(f64::INFINITY, f64::from)
+}
+
+fn rounded_row(row: NodeRow) -> NodeRow {
+    let each = |values: [f64; MAX_NODES]| values.map(rounded);
+    NodeRow {
+        mass_share: each(row.mass_share),
+        link_w_k: each(row.link_w_k),
+        heater_share: each(row.heater_share),
+        jacket_share: each(row.jacket_share),
+        ..row
+    }
+}
+
+/// The middle of the thermostat's hysteresis.
+fn hold_j(net: &Network<'_>) -> f64 {
+    net.thermostat_j
+        .map_or(f64::INFINITY, |(out_j, in_j)| 0.5 * (out_j + in_j))
+}
+
+/// A pot with its load for many members.
+#[derive(Debug, Clone)]
+pub(super) struct Load {
+    /// Pot, lid and dry food. \[J/K\]
+    pub(super) c_dry_j_k: f64,
+    pub(super) water_kg: f64,
+    pub(super) least_water_kg: f64,
+    pub(super) start_c: f64,
+    pub(super) g_air_w_k: f64,
+    /// Evaporation below the boil. \[W/Pa\]
+    pub(super) surface_w_pa: f64,
+    pub(super) air_vapour_pa: f64,
+    cook: Option<(f64, Table)>,
+    /// Rate at the boil. \[1/s\]
+    pub(super) boil_rate_per_s: f64,
+    /// Full boil that safety asks for. \[s\]
+    pub(super) full_boil_s: f64,
+    /// When it went in.
+    pub(super) put_in: LocalTime,
+}
+
+impl Load {
+    pub(super) fn new(pot: &Pot, full_boil_s: f64, put_in: LocalTime, boiling_c: f64) -> Self {
+        let least_water_kg = ((1.0 - pot.c_dry_j_k) / CP_J_KGK).max(0.0);
+        let rate = |cook: &CookRate, pot_c: f64| rounded(cook.rate_per_s(pot_c));
+        let cook = pot.cook.map(|cook| {
+            let from_c = cook.t_min_c();
+            let mut values = Vec::new();
+            let mut pot_c = from_c;
+            while pot_c < boiling_c + 2.0 * COOK_STEP_K || values.len() < 2 {
+                values.push(rate(&cook, pot_c));
+                pot_c += COOK_STEP_K;
+            }
+            (from_c, Table::new(from_c, COOK_STEP_K, values))
+        });
+        Self {
+            c_dry_j_k: rounded(pot.c_dry_j_k),
+            water_kg: pot.water_kg,
+            least_water_kg,
+            start_c: pot.t_c,
+            g_air_w_k: rounded(pot.g_air_w_k),
+            surface_w_pa: pot.surface.map_or(0.0, |surface| {
+                rounded(
+                    POOL_W_M2PA.value
+                        * EVAPORATION_FACTOR.value
+                        * surface.area_m2
+                        * surface.open_share,
+                )
+            }),
+            air_vapour_pa: pot
+                .surface
+                .map_or(0.0, |surface| rounded(surface.air_vapour_pa)),
+            boil_rate_per_s: pot.cook.map_or(0.0, |cook| rate(&cook, boiling_c)),
+            cook,
+            full_boil_s,
+            put_in,
+        }
+    }
+
+    /// Whether it is done by cooking rather than once it boils.
+    pub(super) fn cooks(&self) -> bool {
+        self.cook.is_some()
+    }
+
+    /// Doneness gained at a temperature. \[1/s\]
+    #[inline]
+    pub(super) fn cook_rate_per_s(&self, pot_c: f64) -> f64 {
+        match &self.cook {
+            Some((least_c, table)) if *least_c <= pot_c => table.at(pot_c).0,
+            _ => 0.0,
+        }
+    }
+}

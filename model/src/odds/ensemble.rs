@@ -1,0 +1,493 @@
+//! All members side by side.
+
+use super::build::{Build, Load, rounded, small};
+use super::member::{Account, Course, Member, Phase, Stretch};
+use super::noise::{Noise, Purpose};
+use super::prior::{
+    AIR_DAY_SD_K, CONTACT_POT_SD, LOSS_DAY_SD, MULTIPLIERS, Multiplier, START_SD_K, WATER_SD,
+    cook_log_sd, steam_log_sd,
+};
+use super::seconds;
+use super::sky::{STEP_S, SkyDay};
+use crate::journal::{Journal, Meal, What};
+use crate::local_time::{Day, LocalTime};
+use crate::network::MAX_NODES;
+
+/// Places of what a member carries, each a column over all members.
+pub(super) mod column {
+    use super::{MAX_NODES, MULTIPLIERS};
+
+    pub(crate) const HEAT: usize = 0;
+    pub(crate) const JACKET: usize = HEAT + MAX_NODES;
+    pub(crate) const POT_C: usize = JACKET + 1;
+    pub(crate) const WATER: usize = POT_C + 1;
+    pub(crate) const DONENESS: usize = WATER + 1;
+    pub(crate) const BOIL: usize = DONENESS + 1;
+    pub(crate) const BOILS_AT: usize = BOIL + 1;
+    pub(crate) const DONE_AT: usize = BOILS_AT + 1;
+    pub(crate) const SAFE_AT: usize = DONE_AT + 1;
+    pub(crate) const DRY_AT: usize = SAFE_AT + 1;
+    /// When it boils and is done by what is known to lie ahead, for reports of it.
+    pub(crate) const SEEN_BOIL: usize = DRY_AT + 1;
+    pub(crate) const SEEN_DONE: usize = SEEN_BOIL + 1;
+    /// The day's own deviations.
+    pub(crate) const SKY: usize = SEEN_DONE + 1;
+    pub(crate) const AIR: usize = SKY + 1;
+    pub(crate) const LOSS_DAY: usize = AIR + 1;
+    /// The pot's own factors.
+    pub(crate) const CONTACT_POT: usize = LOSS_DAY + 1;
+    pub(crate) const POT_STEAM: usize = CONTACT_POT + 1;
+    pub(crate) const COOK_TIME: usize = POT_STEAM + 1;
+    /// The multipliers, and their logarithms in standard deviations of nothing.
+    pub(crate) const FACTOR: usize = COOK_TIME + 1;
+    pub(crate) const LOG: usize = FACTOR + MULTIPLIERS;
+    pub(crate) const COUNT: usize = LOG + MULTIPLIERS;
+}
+
+/// Steps in which a way to the kitchen is walked.
+const WAY_STEPS: usize = 4;
+/// Store of a member before the first day that was logged: most are cold, some were in use. The
+/// share of the way from air to cut-out is this times the cube of an even chance. Inferred.
+const START_SHARE: f64 = 0.6;
+
+/// An interval of local time, its end not in it.
+type Interval = (LocalTime, LocalTime);
+
+/// When the cooker stood open, when its heater was off, and when it was topped up.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Edges {
+    open: Vec<Interval>,
+    off: Vec<Interval>,
+    /// With the heat that reaches the store. \[W\]
+    top_ups: Vec<(Interval, f64)>,
+}
+
+impl Edges {
+    /// Those that touch the days from `first` to `last`.
+    pub(super) fn new(journal: &Journal, first: Day, last: Day) -> Self {
+        let mut edges = Self::default();
+        let (from, to) = (first.start(), last.plus(1).start());
+        for event in &journal.events {
+            let for_s = match event.what {
+                What::LidOpen { for_s } | What::HeaterOff { for_s } | What::TopUp { for_s, .. } => {
+                    for_s
+                }
+                What::Reading { .. } | What::Felt(_) | What::Meal(_) => continue,
+            };
+            let interval = (event.at, event.at.plus_s(for_s));
+            if to <= event.at || interval.1 <= from {
+                continue;
+            }
+            match event.what {
+                What::LidOpen { .. } => edges.open.push(interval),
+                What::TopUp { heat_w, .. } => edges.top_ups.push((interval, heat_w)),
+                _ => edges.off.push(interval),
+            }
+        }
+        edges
+    }
+
+    /// Heat from elsewhere. \[W\]
+    fn top_up_w(&self, at: LocalTime) -> f64 {
+        let on = self
+            .top_ups
+            .iter()
+            .filter(|(interval, _)| contains(interval, at));
+        on.map(|(_, heat_w)| heat_w).sum()
+    }
+
+    fn next(&self, after: LocalTime, most: LocalTime) -> LocalTime {
+        self.open
+            .iter()
+            .chain(&self.off)
+            .chain(self.top_ups.iter().map(|(interval, _)| interval))
+            .flat_map(|&(from, to)| [from, to])
+            .filter(|&edge| after < edge)
+            .fold(most, Ord::min)
+    }
+}
+
+fn contains(&(from, to): &Interval, at: LocalTime) -> bool {
+    from <= at && at < to
+}
+
+fn inside(intervals: &[Interval], at: LocalTime) -> bool {
+    intervals.iter().any(|interval| contains(interval, at))
+}
+
+/// The members of an estimate.
+#[derive(Debug, Clone)]
+pub(super) struct Ensemble {
+    pub(super) at: LocalTime,
+    members: usize,
+    /// From one column to the next. Not a power of two, or all of a member would meet in one corner
+    /// of the cache.
+    stride: usize,
+    columns: Vec<f64>,
+    phase: Vec<Phase>,
+    /// Whether a store that is charged elsewhere has come to the kitchen since.
+    indoors: bool,
+    /// They sum to 1.
+    pub(super) weight: Vec<f64>,
+}
+
+impl Ensemble {
+    /// Members with multipliers from the prior, their stores as they may be before anything was
+    /// logged.
+    pub(super) fn new(members: usize, at: LocalTime) -> Self {
+        Self {
+            at,
+            members,
+            stride: members + 8,
+            columns: vec![0.0; (members + 8) * column::COUNT],
+            phase: vec![Phase::NoPot; members],
+            indoors: false,
+            weight: vec![1.0 / small(members); members],
+        }
+    }
+
+    pub(super) fn members(&self) -> usize {
+        self.members
+    }
+
+    pub(super) fn column(&self, column: usize) -> &[f64] {
+        let from = column * self.stride;
+        self.columns.get(from..from + self.members).unwrap_or(&[])
+    }
+
+    pub(super) fn column_mut(&mut self, column: usize) -> &mut [f64] {
+        let from = column * self.stride;
+        self.columns
+            .get_mut(from..from + self.members)
+            .unwrap_or(&mut [])
+    }
+
+    pub(super) fn get(&self, column: usize, member: usize) -> f64 {
+        self.columns[column * self.stride + member]
+    }
+
+    pub(super) fn set(&mut self, column: usize, member: usize, value: f64) {
+        self.columns[column * self.stride + member] = value;
+    }
+
+    /// Draws one multiplier anew from its prior.
+    pub(super) fn draw(&mut self, multiplier: Multiplier, log_sd: f64, noise: Noise) {
+        let noise = noise.at(multiplier as i64);
+        for member in 0..self.members {
+            let log = log_sd * noise.normal(member);
+            self.set(column::LOG + multiplier.index(), member, log);
+        }
+        self.renew_factors();
+    }
+
+    /// Brings the multipliers in line with their logarithms.
+    pub(super) fn renew_factors(&mut self) {
+        for multiplier in 0..MULTIPLIERS {
+            for member in 0..self.members {
+                let log = self.get(column::LOG + multiplier, member);
+                self.set(column::FACTOR + multiplier, member, libm::exp(log));
+            }
+        }
+    }
+
+    /// Puts each store where it may be before anything was logged.
+    pub(super) fn start(&mut self, build: &Build, air_c: f64, noise: Noise) {
+        for member in 0..self.members {
+            let even = noise.uniform(member);
+            let share = START_SHARE * even * even * even;
+            let store_c = air_c + share * (build.cutout_c - air_c).max(0.0);
+            self.set_store_c(build, member, store_c);
+            self.set(column::JACKET, member, 0.5 * (store_c + air_c));
+        }
+    }
+
+    /// Puts a member's store at one temperature.
+    pub(super) fn set_store_c(&mut self, build: &Build, member: usize, store_c: f64) {
+        let capacity = self.get(column::FACTOR + Multiplier::Capacity.index(), member);
+        let heat_j = build.heat_j(store_c) * capacity;
+        for node in 0..build.row.count {
+            let share = build.row.mass_share[node];
+            self.set(column::HEAT + node, member, share * heat_j);
+        }
+    }
+
+    /// Heat of the whole store per unit of its multiplier, mixed. \[J\]
+    pub(super) fn store_j(&self, build: &Build, member: usize) -> f64 {
+        let capacity = self.get(column::FACTOR + Multiplier::Capacity.index(), member);
+        let heat_j: f64 = (0..build.row.count)
+            .map(|node| self.get(column::HEAT + node, member))
+            .sum();
+        heat_j / capacity
+    }
+
+    /// Temperature of the store, mixed. [°C]
+    pub(super) fn store_c(&self, build: &Build, member: usize) -> f64 {
+        build.store_c(self.store_j(build, member)).0
+    }
+
+    /// Temperature of the store under the seat. [°C]
+    pub(super) fn seat_c(&self, build: &Build, member: usize) -> f64 {
+        let capacity = self.get(column::FACTOR + Multiplier::Capacity.index(), member);
+        let share = build.row.mass_share[0];
+        let whole_j = self.get(column::HEAT, member) / (share * capacity);
+        build.store_c(whole_j).0
+    }
+
+    /// The day's own deviations begin.
+    pub(super) fn begin_day(&mut self, day: Day, seed: u64) {
+        let at = |purpose| Noise::new(seed, purpose).at(i64::from(day.0));
+        let (sky, air, loss) = (
+            at(Purpose::SkyDay),
+            at(Purpose::AirDay),
+            at(Purpose::LossDay),
+        );
+        for member in 0..self.members {
+            self.set(column::SKY, member, sky.normal(member));
+            self.set(column::AIR, member, AIR_DAY_SD_K * air.normal(member));
+            let factor = libm::exp(LOSS_DAY_SD * loss.normal(member));
+            self.set(column::LOSS_DAY, member, factor);
+        }
+    }
+
+    /// A store that is charged elsewhere is carried to the kitchen, if it is not there: what it loses
+    /// on the way is gone when the pot goes in.
+    pub(super) fn bring_in(&mut self, build: &Build, air_c: f64) {
+        let Some(carried) = &build.carried else {
+            return;
+        };
+        if self.indoors {
+            return;
+        }
+        self.indoors = true;
+        let step_s = carried.way_s / small(WAY_STEPS);
+        for member in 0..self.members {
+            for _ in 0..WAY_STEPS {
+                let store_c = self.store_c(build, member);
+                let loss_w = rounded(carried.can.loss_w_k(store_c, air_c)) * (store_c - air_c);
+                for node in 0..build.row.count {
+                    let share = build.row.mass_share[node];
+                    let left_j = self.get(column::HEAT + node, member) - share * step_s * loss_w;
+                    self.set(column::HEAT + node, member, left_j);
+                }
+            }
+        }
+    }
+
+    /// A pot goes in; one that is in comes out.
+    pub(super) fn put_in(&mut self, load: &Load, meal: &Meal, seed: u64) {
+        let pot = Noise::new(seed, Purpose::Pot)
+            .at(i64::from(meal.eat_at.day().0))
+            .at(meal.dish as i64);
+        let (water, start, contact, steam, cook) =
+            (pot.at(1), pot.at(2), pot.at(3), pot.at(4), pot.at(5));
+        let steam_sd = steam_log_sd(meal.lid);
+        let (common_sd, own_sd) = cook_log_sd(meal.dish);
+        let common = column::LOG + Multiplier::of_cooking(meal.dish).index();
+        let safe_at_s = if 0.0 < load.full_boil_s {
+            f64::INFINITY
+        } else {
+            f64::NEG_INFINITY
+        };
+        for member in 0..self.members {
+            let factor = |sd: f64, noise: Noise| libm::exp(sd * noise.normal(member));
+            let cook_log = common_sd * self.get(common, member) + own_sd * cook.normal(member);
+            let values = [
+                (
+                    column::POT_C,
+                    load.start_c + START_SD_K * start.normal(member),
+                ),
+                (column::WATER, load.water_kg * factor(WATER_SD, water)),
+                (column::DONENESS, 0.0),
+                (column::BOIL, 0.0),
+                (column::BOILS_AT, f64::INFINITY),
+                (column::DONE_AT, f64::INFINITY),
+                (column::SAFE_AT, safe_at_s),
+                (column::DRY_AT, f64::INFINITY),
+                (column::CONTACT_POT, factor(CONTACT_POT_SD, contact)),
+                (column::POT_STEAM, factor(steam_sd, steam)),
+                (column::COOK_TIME, libm::exp(cook_log)),
+            ];
+            for (column, value) in values {
+                self.set(column, member, value);
+            }
+            self.phase[member] = Phase::Simple;
+        }
+    }
+
+    /// The pot comes out.
+    pub(super) fn take_out(&mut self) {
+        self.phase.fill(Phase::NoPot);
+    }
+
+    /// Carries every member to an instant of the same day, or to the next midnight.
+    pub(super) fn carry(
+        &mut self,
+        course: &Course<'_>,
+        sky: &SkyDay,
+        edges: &Edges,
+        seed: u64,
+        to: LocalTime,
+    ) {
+        let hours = Noise::new(seed, Purpose::SkyHour).at(i64::from(self.at.day().0));
+        while self.at < to {
+            let at = self.at;
+            let place = usize::try_from(at.second_of_day() / STEP_S).unwrap_or(0);
+            let Some(step) = sky.get(place) else { break };
+            let mut next = at.plus_s(1).ceil_to_s(STEP_S);
+            let mut air_c = step.air_c;
+            // In the dark two half hours are one.
+            if let Some(after) = sky.get(place + 1)
+                && place.is_multiple_of(2)
+                && !step.is_lit()
+                && !after.is_lit()
+            {
+                next = next.plus_s(STEP_S);
+                air_c = 0.5 * (air_c + after.air_c);
+            }
+            let next = edges.next(at, next.min(to));
+            // A can in the kitchen is not where it is charged.
+            let away = course.build.carried.is_some() && course.load.is_some();
+            if !away && step.is_lit() {
+                self.indoors = false;
+            }
+            let is_off = away || !step.is_lit() || inside(&edges.off, at);
+            let top_up_w = edges.top_up_w(at);
+            let open = inside(&edges.open, at);
+            let hour = hours.at(i64::try_from(at.hour()).unwrap_or(0));
+            let start_s = seconds(at);
+            let duration_s = seconds(next) - start_s;
+            let one_node = course.build.row.count == 1;
+            for member in 0..self.members {
+                let sun_w = if is_off {
+                    0.0
+                } else {
+                    let charging = Multiplier::Charging.index();
+                    step.heater_w(self.get(column::SKY, member), hour.normal(member))
+                        * self.get(column::FACTOR + charging, member)
+                };
+                let stretch = Stretch {
+                    start_s,
+                    duration_s,
+                    heater_w: sun_w + top_up_w,
+                    air_c: air_c + self.get(column::AIR, member),
+                    open,
+                };
+                if one_node {
+                    self.carry_one::<1>(course, member, &stretch);
+                } else {
+                    self.carry_one::<MAX_NODES>(course, member, &stretch);
+                }
+            }
+            self.at = next;
+        }
+    }
+
+    fn carry_one<const N: usize>(&mut self, course: &Course<'_>, member: usize, over: &Stretch) {
+        let mut one = self.member::<N>(course.build, member);
+        course.carry(&mut one, over, &mut Account::default());
+        self.keep(course.build, member, &one);
+    }
+
+    fn member<const N: usize>(&self, build: &Build, member: usize) -> Member<N> {
+        let get = |column| self.get(column, member);
+        let factor = |multiplier: Multiplier| get(column::FACTOR + multiplier.index());
+        let mut heat_j = [0.0; N];
+        for (node, heat_j) in heat_j.iter_mut().enumerate().take(build.row.count) {
+            *heat_j = get(column::HEAT + node);
+        }
+        Member {
+            heat_j,
+            jacket_c: get(column::JACKET),
+            phase: self.phase[member],
+            pot_c: get(column::POT_C),
+            water_kg: get(column::WATER),
+            doneness: get(column::DONENESS),
+            boil_s: get(column::BOIL),
+            boils_at_s: get(column::BOILS_AT),
+            done_at_s: get(column::DONE_AT),
+            safe_at_s: get(column::SAFE_AT),
+            dry_at_s: get(column::DRY_AT),
+            capacity: factor(Multiplier::Capacity),
+            loss: factor(Multiplier::Loss) * get(column::LOSS_DAY),
+            contact: factor(Multiplier::Contact) * get(column::CONTACT_POT),
+            pot_air: factor(Multiplier::PotLoss),
+            pot_steam: get(column::POT_STEAM),
+            cook_time: get(column::COOK_TIME),
+        }
+    }
+
+    fn keep<const N: usize>(&mut self, build: &Build, member: usize, one: &Member<N>) {
+        for (node, heat_j) in one.heat_j.iter().enumerate().take(build.row.count) {
+            self.set(column::HEAT + node, member, *heat_j);
+        }
+        self.set(column::JACKET, member, one.jacket_c);
+        if self.phase[member] == Phase::NoPot {
+            return;
+        }
+        self.phase[member] = one.phase;
+        for (column, value) in [
+            (column::POT_C, one.pot_c),
+            (column::WATER, one.water_kg),
+            (column::DONENESS, one.doneness),
+            (column::BOIL, one.boil_s),
+            (column::BOILS_AT, one.boils_at_s),
+            (column::DONE_AT, one.done_at_s),
+            (column::SAFE_AT, one.safe_at_s),
+            (column::DRY_AT, one.dry_at_s),
+        ] {
+            self.set(column, member, value);
+        }
+    }
+
+    /// Each member becomes a copy of the one named, all of one weight. The names rise.
+    pub(super) fn become_copies(&mut self, of: &[usize]) {
+        let mut moved = vec![0.0; self.members];
+        for column in 0..column::COUNT {
+            let values = self.column_mut(column);
+            for (to, from) in moved.iter_mut().zip(of) {
+                *to = values.get(*from).copied().unwrap_or(0.0);
+            }
+            values.copy_from_slice(&moved);
+        }
+        self.phase = of
+            .iter()
+            .map(|from| self.phase.get(*from).copied().unwrap_or_default())
+            .collect();
+        self.weight.fill(1.0 / small(self.members));
+    }
+
+    /// So many members drawn in proportion to their weights, all of one weight: fewer to ask.
+    pub(super) fn thinned(&self, members: usize, start: f64) -> Self {
+        let of = systematic(&self.weight, members, start);
+        let mut thin = Self::new(members, self.at);
+        thin.indoors = self.indoors;
+        for column in 0..column::COUNT {
+            for (to, from) in of.iter().enumerate() {
+                thin.set(column, to, self.get(column, *from));
+            }
+        }
+        for (to, from) in of.iter().enumerate() {
+            thin.phase[to] = self.phase[*from];
+        }
+        thin
+    }
+}
+
+/// Systematic resampling: members by their weights, at even steps from a chance start in 0 to 1.
+/// Each is taken as often as its weight says, to within one.
+pub(super) fn systematic(weight: &[f64], count: usize, start: f64) -> Vec<usize> {
+    let whole: f64 = weight.iter().sum();
+    let step = whole / small(count);
+    let mut taken = Vec::with_capacity(count);
+    let mut reached = weight.first().copied().unwrap_or(0.0);
+    let mut member = 0;
+    for n in 0..count {
+        let wanted = (small(n) + start) * step;
+        while reached < wanted && member + 1 < weight.len() {
+            member += 1;
+            reached += weight[member];
+        }
+        taken.push(member);
+    }
+    taken
+}

@@ -1,0 +1,732 @@
+//! One member carried through a stretch of constant light and air.
+//!
+//! The equations are those of [`crate::network`]. The solver is ROS2 (Verwer, Spee, Blom and
+//! Hundsdorfer, SIAM J. Sci. Comput. 20 (1999) 1456), linearly implicit, L-stable and of second
+//! order whatever the Jacobian, so that an idle half hour is one step and a plateau of melting
+//! needs no special case: heat is the state, and what leaves one part enters another.
+
+#![allow(
+    clippy::needless_range_loop,
+    reason = "several short arrays are walked side by side, and their first few places only"
+)]
+
+use super::build::{Build, Load};
+use super::solve::{Factors, Rates, Stiffness};
+use crate::water::CP_J_KGK;
+
+/// `1 - 1/sqrt(2)`, which makes ROS2 L-stable.
+const GAMMA: f64 = 0.292_893_218_813_452_4;
+/// Steps with a pot in, as a share of the time in which pot and store come together.
+const POT_STEP: f64 = 0.25;
+/// For the gap between them that this holds; it is longer for a narrower one. \[K\]
+const WIDE_GAP_K: f64 = 100.0;
+const LEAST_GAP_K: f64 = 0.05;
+/// The pot warms by so much in a step at most. \[K\]
+const POT_STEP_K: f64 = 12.0;
+/// Shortest and longest step with a pot in. \[s\]
+const POT_STEPS_S: (f64, f64) = (4.0, 600.0);
+/// A store cut into nodes meets the pot with its first node alone: the first step, and how much
+/// longer than the time since then the next may be. \[s\]
+const FIRST_STEP_S: f64 = 8.0;
+const STEP_GROWTH: f64 = 0.35;
+/// A step is shortened to this share of it while the first node's slope foretells its temperature
+/// worse than this. \[K\]
+const KINK_SHARE: f64 = 0.4;
+const KINK_K: f64 = 1.5;
+/// Closer than this to the boil is at the boil. \[K\]
+const AT_BOIL_K: f64 = 1e-9;
+/// What is left of a stretch shorter than this is over. \[s\]
+const OVER_S: f64 = 1e-6;
+
+/// What a member's pot is doing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub(super) enum Phase {
+    /// There is none, or it was taken out.
+    #[default]
+    NoPot,
+    /// Off the boil.
+    Simple,
+    /// At the local boiling point.
+    Boiling,
+    /// The water is gone.
+    Dry,
+}
+
+/// A member while it is carried.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Member<const N: usize> {
+    pub(super) heat_j: [f64; N],
+    pub(super) jacket_c: f64,
+    pub(super) phase: Phase,
+    pub(super) pot_c: f64,
+    pub(super) water_kg: f64,
+    pub(super) doneness: f64,
+    pub(super) boil_s: f64,
+    /// When it first boiled, was done, had boiled long enough, lost its water; infinite before.
+    pub(super) boils_at_s: f64,
+    pub(super) done_at_s: f64,
+    pub(super) safe_at_s: f64,
+    pub(super) dry_at_s: f64,
+    /// Multipliers.
+    pub(super) capacity: f64,
+    pub(super) loss: f64,
+    pub(super) contact: f64,
+    pub(super) pot_air: f64,
+    pub(super) pot_steam: f64,
+    pub(super) cook_time: f64,
+}
+
+/// A stretch of constant light and air.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Stretch {
+    /// When it begins, on the kitchen clock. \[s\]
+    pub(super) start_s: f64,
+    pub(super) duration_s: f64,
+    /// Heater of this member, while the thermostat lets it. \[W\]
+    pub(super) heater_w: f64,
+    pub(super) air_c: f64,
+    pub(super) open: bool,
+}
+
+/// Where a member's heat went. \[J\]
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct Account {
+    pub(super) heater_j: f64,
+    pub(super) jacket_air_j: f64,
+    pub(super) open_j: f64,
+    pub(super) pot_air_j: f64,
+    pub(super) steam_j: f64,
+}
+
+/// What one step of the solver makes of a member.
+#[derive(Debug, Clone, Copy)]
+struct Step<const N: usize> {
+    heat_j: [f64; N],
+    jacket_c: f64,
+    pot_c: f64,
+    /// Rise of the pot at the step's start. \[K/s\]
+    pot_k_s: f64,
+    steamed_kg: f64,
+    /// Steam at the step's start. \[kg/s\]
+    steam_kg_s: f64,
+    heater_j: f64,
+    /// By how much the first node's slope foretold its temperature wrongly. \[K\]
+    kink_k: f64,
+    /// Out of the pot as steam and, from seat, jacket, open face and pot, to the air. \[J\]
+    jacket_air_j: f64,
+    open_j: f64,
+    pot_air_j: f64,
+}
+
+/// A pot that is in, and how a member's own quantities differ from it.
+pub(super) struct Course<'a> {
+    pub(super) build: &'a Build,
+    pub(super) load: Option<&'a Load>,
+    /// Take the pot out once it is ready.
+    pub(super) out_when_ready: bool,
+}
+
+/// Temperatures, slopes and flows of one stage.
+struct Stage<const N: usize> {
+    rates: Rates<N>,
+    seat_w: f64,
+    steam_w: f64,
+    steam_w_k: f64,
+    jacket_air_w: f64,
+    open_w: f64,
+    pot_air_w: f64,
+    node_k_j: [f64; N],
+    g_seat_w_k: f64,
+    /// The first node. \[°C\]
+    face_c: f64,
+}
+
+/// The state that a stage is worked out at.
+#[derive(Clone, Copy)]
+struct At<const N: usize> {
+    heat_j: [f64; N],
+    jacket_c: f64,
+    pot_c: f64,
+}
+
+/// What is fixed for a member within a stretch.
+struct Fixed<'a, const N: usize> {
+    course: &'a Course<'a>,
+    phase: Phase,
+    /// Whole store's heat per heat of each node.
+    whole: [f64; N],
+    g_half_w_k: f64,
+    g_open_w_k: f64,
+    contact: f64,
+    g_pot_air_w_k: f64,
+    surface_w_pa: f64,
+    air_c: f64,
+    heater_w: f64,
+}
+
+impl<const N: usize> Fixed<'_, N> {
+    #[inline]
+    fn stage(&self, at: &At<N>) -> Stage<N> {
+        let build = self.course.build;
+        let row = &build.row;
+        let n = nodes::<N>(build);
+        let mut out = Stage {
+            rates: Rates::NONE,
+            seat_w: 0.0,
+            steam_w: 0.0,
+            steam_w_k: 0.0,
+            jacket_air_w: self.g_half_w_k * (at.jacket_c - self.air_c),
+            open_w: 0.0,
+            pot_air_w: 0.0,
+            node_k_j: [0.0; N],
+            g_seat_w_k: 0.0,
+            face_c: 0.0,
+        };
+        let mut node_c = [0.0; N];
+        let mut into_jacket = 0.0;
+        for node in 0..n {
+            let (t_c, slope) = build.store_c(at.heat_j[node] * self.whole[node]);
+            node_c[node] = t_c;
+            out.node_k_j[node] = slope * self.whole[node];
+            let lost_w = self.g_half_w_k * row.jacket_share[node] * (t_c - at.jacket_c);
+            into_jacket += lost_w;
+            out.rates.node[node] = self.heater_w * row.heater_share[node] - lost_w;
+        }
+        out.face_c = node_c[0];
+        for node in 1..n {
+            let outward = row.link_w_k[node - 1] * (node_c[node - 1] - node_c[node]);
+            out.rates.node[node - 1] -= outward;
+            out.rates.node[node] += outward;
+        }
+        out.rates.jacket = into_jacket - out.jacket_air_w;
+        if 0.0 < self.g_open_w_k {
+            out.open_w = self.g_open_w_k * (node_c[0] - self.air_c);
+            out.rates.node[0] -= out.open_w;
+        }
+        if self.phase == Phase::NoPot {
+            return out;
+        }
+        let g_seat = build.seat_w_k(self.contact, at.heat_j[0] * self.whole[0]);
+        out.g_seat_w_k = g_seat;
+        out.seat_w = g_seat * (node_c[0] - at.pot_c);
+        out.pot_air_w = self.g_pot_air_w_k * (at.pot_c - self.air_c);
+        out.rates.node[0] -= out.seat_w;
+        match self.phase {
+            Phase::Simple => {
+                let (steam_w, slope) = self.evaporation(at.pot_c);
+                out.steam_w = steam_w;
+                out.steam_w_k = slope;
+                out.rates.pot = out.seat_w - out.pot_air_w - steam_w;
+            }
+            Phase::Boiling => out.steam_w = out.seat_w - out.pot_air_w,
+            Phase::Dry | Phase::NoPot => out.rates.pot = out.seat_w - out.pot_air_w,
+        }
+        out
+    }
+
+    /// Evaporation off the boil and its slope. \[W, W/K\]
+    #[inline]
+    fn evaporation(&self, pot_c: f64) -> (f64, f64) {
+        if self.surface_w_pa <= 0.0 {
+            return (0.0, 0.0);
+        }
+        let (vapour_pa, slope) = self.course.build.vapour_pa(pot_c);
+        let air_pa = self.course.load.map_or(0.0, |load| load.air_vapour_pa);
+        if air_pa < vapour_pa {
+            (
+                self.surface_w_pa * (vapour_pa - air_pa),
+                self.surface_w_pa * slope,
+            )
+        } else {
+            (0.0, 0.0)
+        }
+    }
+
+    /// What is left of the heat into a boiling pot: it boils on while this is positive. \[W\]
+    fn surplus_w(&self, heat_j: &[f64; N]) -> f64 {
+        let build = self.course.build;
+        let whole_j = heat_j[0] * self.whole[0];
+        let seat_w =
+            build.seat_w_k(self.contact, whole_j) * (build.store_c(whole_j).0 - build.boiling_c);
+        seat_w
+            - self.g_pot_air_w_k * (build.boiling_c - self.air_c)
+            - self.evaporation(build.boiling_c).0
+    }
+
+    /// One step of ROS2 with the stage at its start.
+    #[inline]
+    fn step(&self, from: &At<N>, first: &Stage<N>, pot_k_j: f64, h_s: f64) -> Step<N> {
+        let build = self.course.build;
+        let row = &build.row;
+        let n = nodes::<N>(build);
+        let c = GAMMA * h_s;
+        let jacket_k_j = 1.0 / build.c_jacket_j_k;
+        let mut stiffness = Stiffness {
+            count: row.count,
+            link: [0.0; N],
+            to_jacket: [0.0; N],
+            jacket_to_air: c * self.g_half_w_k,
+            open: c * self.g_open_w_k,
+            seat: c * first.g_seat_w_k,
+            pot_to_air: c * (self.g_pot_air_w_k + first.steam_w_k),
+            pot_is_free: matches!(self.phase, Phase::Simple | Phase::Dry),
+            node_k_j: first.node_k_j,
+            jacket_k_j,
+            pot_k_j,
+        };
+        for node in 0..n {
+            stiffness.link[node] = c * row.link_w_k[node];
+            stiffness.to_jacket[node] = c * self.g_half_w_k * row.jacket_share[node];
+        }
+        let factors = Factors::new(&stiffness);
+        let k1 = factors.solve(&first.rates);
+
+        let mut middle = *from;
+        for node in 0..n {
+            middle.heat_j[node] += h_s * k1.node[node];
+        }
+        middle.jacket_c += h_s * jacket_k_j * k1.jacket;
+        middle.pot_c += h_s * pot_k_j * k1.pot;
+        let second = self.stage(&middle);
+        let mut rhs = second.rates;
+        for node in 0..n {
+            rhs.node[node] -= 2.0 * k1.node[node];
+        }
+        rhs.jacket -= 2.0 * k1.jacket;
+        rhs.pot -= 2.0 * k1.pot;
+        let k2 = factors.solve(&rhs);
+
+        let sum = |one: f64, two: f64| h_s * (1.5 * one + 0.5 * two);
+        let mut heat_j = from.heat_j;
+        for node in 0..n {
+            heat_j[node] += sum(k1.node[node], k2.node[node]);
+        }
+        // The same formula for an integral beside the state, so that the accounts balance.
+        let integral = |g1: f64, g2: f64, slope1: f64, slope2: f64| {
+            let one = g1 + slope1;
+            sum(one, g2 - 2.0 * one + slope2)
+        };
+        let node_k = |k: &Rates<N>| first.node_k_j[0] * k.node[0];
+        let pot_k = |k: &Rates<N>| pot_k_j * k.pot;
+        let jacket_k = |k: &Rates<N>| stiffness.jacket_to_air * jacket_k_j * k.jacket;
+        let walls = |k: &Rates<N>| c * self.g_pot_air_w_k * pot_k(k);
+        let steam = |k: &Rates<N>| {
+            if self.phase == Phase::Boiling {
+                stiffness.seat * node_k(k)
+            } else {
+                c * first.steam_w_k * pot_k(k)
+            }
+        };
+        let steam_j = integral(first.steam_w, second.steam_w, steam(&k1), steam(&k2));
+        Step {
+            heat_j,
+            jacket_c: from.jacket_c + jacket_k_j * sum(k1.jacket, k2.jacket),
+            pot_c: from.pot_c + pot_k_j * sum(k1.pot, k2.pot),
+            pot_k_s: first.rates.pot * pot_k_j,
+            steamed_kg: steam_j / build.h_fg_j_kg,
+            steam_kg_s: first.steam_w / build.h_fg_j_kg,
+            heater_j: h_s * self.heater_w,
+            kink_k: (second.face_c - first.face_c - h_s * node_k(&k1)).abs(),
+            jacket_air_j: integral(
+                first.jacket_air_w,
+                second.jacket_air_w,
+                jacket_k(&k1),
+                jacket_k(&k2),
+            ),
+            open_j: integral(
+                first.open_w,
+                second.open_w,
+                stiffness.open * node_k(&k1),
+                stiffness.open * node_k(&k2),
+            ),
+            pot_air_j: integral(first.pot_air_w, second.pot_air_w, walls(&k1), walls(&k2)),
+        }
+    }
+}
+
+impl<const N: usize> Step<N> {
+    /// A step with the heater on for a share of it.
+    fn blended(&self, on: &Self, share: f64) -> Self {
+        let mix = |off: f64, on: f64| off + share * (on - off);
+        let mut heat_j = self.heat_j;
+        for (off, on) in heat_j.iter_mut().zip(on.heat_j) {
+            *off = mix(*off, on);
+        }
+        Self {
+            heat_j,
+            jacket_c: mix(self.jacket_c, on.jacket_c),
+            pot_c: mix(self.pot_c, on.pot_c),
+            pot_k_s: on.pot_k_s,
+            steamed_kg: mix(self.steamed_kg, on.steamed_kg),
+            steam_kg_s: on.steam_kg_s,
+            heater_j: mix(self.heater_j, on.heater_j),
+            kink_k: self.kink_k.max(on.kink_k),
+            jacket_air_j: mix(self.jacket_air_j, on.jacket_air_j),
+            open_j: mix(self.open_j, on.open_j),
+            pot_air_j: mix(self.pot_air_j, on.pot_air_j),
+        }
+    }
+}
+
+impl Course<'_> {
+    /// Carries a member through a stretch.
+    pub(super) fn carry<const N: usize>(
+        &self,
+        member: &mut Member<N>,
+        stretch: &Stretch,
+        account: &mut Account,
+    ) {
+        let mut left_s = stretch.duration_s;
+        while OVER_S < left_s {
+            let at_s = stretch.start_s + stretch.duration_s - left_s;
+            left_s -= self.advance(member, stretch, at_s, left_s, account);
+        }
+    }
+
+    /// One step, or the part of it up to a change of phase; its length. \[s\]
+    fn advance<const N: usize>(
+        &self,
+        member: &mut Member<N>,
+        stretch: &Stretch,
+        at_s: f64,
+        left_s: f64,
+        account: &mut Account,
+    ) -> f64 {
+        let fixed = self.fixed(member, stretch);
+        if member.phase == Phase::Boiling && fixed.surplus_w(&member.heat_j) < 0.0 {
+            member.phase = Phase::Simple;
+            return 0.0;
+        }
+        let from = At {
+            heat_j: member.heat_j,
+            jacket_c: member.jacket_c,
+            pot_c: member.pot_c,
+        };
+        let first = fixed.stage(&from);
+        let since_s = self
+            .load
+            .map_or(at_s, |load| at_s - super::seconds(load.put_in));
+        let mut h_s = self.step_s(member, &first, since_s, left_s);
+        let mut step = self.tried(&fixed, member, &from, &first, h_s);
+        // Past the end of melting the store cools faster than its slope foretold.
+        while member.phase != Phase::NoPot && KINK_K < step.kink_k && POT_STEPS_S.0 < h_s {
+            h_s *= KINK_SHARE;
+            step = self.tried(&fixed, member, &from, &first, h_s);
+        }
+
+        let Some((part, change)) = self.first_change(member, &fixed, &step, h_s) else {
+            self.take(member, &step, at_s, h_s, account);
+            if member.phase == Phase::Simple && self.build.boiling_c < member.pot_c {
+                self.flash(member, account);
+            }
+            return h_s;
+        };
+        let moved_s = part * h_s;
+        if OVER_S < moved_s {
+            let step = self.tried(&fixed, member, &from, &first, moved_s);
+            self.take(member, &step, at_s, moved_s, account);
+        }
+        match change {
+            Phase::Boiling => {
+                self.flash(member, account);
+                member.boils_at_s = member.boils_at_s.min(at_s + moved_s);
+                if !self.load.is_some_and(Load::cooks) {
+                    member.done_at_s = member.done_at_s.min(member.boils_at_s);
+                }
+            }
+            Phase::Dry => {
+                // Steam that the interpolation had too much of warms the pot instead.
+                let least_kg = self.load.map_or(0.0, |load| load.least_water_kg);
+                let owed_j = (least_kg - member.water_kg) * self.build.h_fg_j_kg;
+                member.water_kg = least_kg;
+                member.pot_c += owed_j / self.capacity_j_k(member);
+                account.steam_j -= owed_j;
+                member.dry_at_s = member.dry_at_s.min(at_s + moved_s);
+            }
+            Phase::Simple | Phase::NoPot => {}
+        }
+        member.phase = change;
+        self.see_whether_ready(member, at_s + moved_s);
+        moved_s
+    }
+
+    fn tried<const N: usize>(
+        &self,
+        fixed: &Fixed<'_, N>,
+        member: &Member<N>,
+        from: &At<N>,
+        first: &Stage<N>,
+        h_s: f64,
+    ) -> Step<N> {
+        let pot_k_j = 1.0 / self.pot_capacity_j_k(member, first, h_s);
+        fixed.held(from, first, pot_k_j, h_s)
+    }
+
+    /// The first change of phase within a step: the share of it that comes before, and to what.
+    fn first_change<const N: usize>(
+        &self,
+        member: &Member<N>,
+        fixed: &Fixed<'_, N>,
+        step: &Step<N>,
+        h_s: f64,
+    ) -> Option<(f64, Phase)> {
+        let load = self.load?;
+        if !matches!(member.phase, Phase::Simple | Phase::Boiling) {
+            return None;
+        }
+        let boiling_c = self.build.boiling_c;
+        let first = if member.phase == Phase::Simple {
+            // One that has just gone off the boil falls first, whatever comes within the step.
+            let rises = member.pot_c < boiling_c || 0.0 <= step.pot_k_s;
+            (boiling_c + AT_BOIL_K < step.pot_c && rises).then(|| {
+                let risen_k = step.pot_c - member.pot_c;
+                let missing_k = boiling_c - member.pot_c;
+                let part = along(h_s * step.pot_k_s, risen_k, missing_k);
+                (part, Phase::Boiling)
+            })
+        } else {
+            let after_w = fixed.surplus_w(&step.heat_j);
+            (after_w < 0.0).then(|| {
+                let before_w = fixed.surplus_w(&member.heat_j);
+                let part = before_w / (before_w - after_w);
+                (part.clamp(0.0, 1.0), Phase::Simple)
+            })
+        };
+        let spare_kg = member.water_kg - load.least_water_kg;
+        if step.steamed_kg <= spare_kg {
+            return first;
+        }
+        let part = along(step.steam_kg_s * h_s, step.steamed_kg, spare_kg);
+        match first {
+            Some((sooner, _)) if sooner < part => first,
+            _ => Some((part, Phase::Dry)),
+        }
+    }
+
+    /// Brings a pot to the boiling point: what is above it turns to steam at once, and what the
+    /// interpolation fell short by is owed by the steam.
+    fn flash<const N: usize>(&self, member: &mut Member<N>, account: &mut Account) {
+        let excess_j = self.capacity_j_k(member) * (member.pot_c - self.build.boiling_c);
+        let flashed_kg = excess_j / self.build.h_fg_j_kg;
+        member.water_kg = (member.water_kg - flashed_kg).max(0.0);
+        account.steam_j += flashed_kg * (self.build.h_fg_j_kg + CP_J_KGK * self.build.boiling_c);
+        member.pot_c = self.build.boiling_c;
+    }
+
+    fn fixed<const N: usize>(&self, member: &Member<N>, stretch: &Stretch) -> Fixed<'_, N> {
+        let row = &self.build.row;
+        let n = nodes::<N>(self.build);
+        let mut whole = [0.0; N];
+        for (whole, share) in whole.iter_mut().zip(row.mass_share).take(n) {
+            *whole = 1.0 / (share * member.capacity);
+        }
+        Fixed {
+            course: self,
+            phase: member.phase,
+            whole,
+            g_half_w_k: self.build.g_half_w_k * member.loss,
+            g_open_w_k: if stretch.open {
+                self.build.g_open_w_k
+            } else {
+                0.0
+            },
+            contact: member.contact,
+            g_pot_air_w_k: self
+                .load
+                .map_or(0.0, |load| load.g_air_w_k * member.pot_air),
+            surface_w_pa: self
+                .load
+                .map_or(0.0, |load| load.surface_w_pa * member.pot_steam),
+            air_c: stretch.air_c,
+            heater_w: stretch.heater_w,
+        }
+    }
+
+    /// Length of the next step. \[s\]
+    fn step_s<const N: usize>(
+        &self,
+        member: &Member<N>,
+        first: &Stage<N>,
+        since_s: f64,
+        left_s: f64,
+    ) -> f64 {
+        if member.phase == Phase::NoPot {
+            return left_s;
+        }
+        // How fast pot and first node come together, and how far they still have to.
+        let pot_k_j = if member.phase == Phase::Boiling {
+            0.0
+        } else {
+            1.0 / self.capacity_j_k(member)
+        };
+        let node_k_j = first.node_k_j[0];
+        let mut closing_s = (first.g_seat_w_k + first.steam_w_k) * pot_k_j;
+        if self.build.row.count == 1 {
+            closing_s += first.g_seat_w_k * node_k_j;
+        }
+        let closing_s = closing_s.max(1e-6);
+        let pot_k_s = first.rates.pot * pot_k_j;
+        let gap_k_s = (first.rates.node[0] * node_k_j - pot_k_s).abs();
+        let gap_k = (gap_k_s / closing_s).max(LEAST_GAP_K);
+        // The error of a step goes with the cube of its length.
+        let wanted_s = POT_STEP / closing_s * libm::cbrt(WIDE_GAP_K / gap_k);
+        let mut h_s = wanted_s
+            .min(POT_STEP_K / pot_k_s.abs().max(1e-6))
+            .clamp(POT_STEPS_S.0, POT_STEPS_S.1);
+        if 1 < self.build.row.count {
+            h_s = h_s.min(FIRST_STEP_S + STEP_GROWTH * since_s);
+        }
+        if left_s <= h_s {
+            left_s
+        } else if left_s < 2.0 * h_s {
+            0.5 * left_s
+        } else {
+            h_s
+        }
+    }
+
+    fn capacity_j_k<const N: usize>(&self, member: &Member<N>) -> f64 {
+        self.load.map_or(1.0, |load| load.c_dry_j_k) + CP_J_KGK * member.water_kg
+    }
+
+    /// The pot's heat capacity half-way through a step in which it evaporates.
+    fn pot_capacity_j_k<const N: usize>(
+        &self,
+        member: &Member<N>,
+        first: &Stage<N>,
+        h_s: f64,
+    ) -> f64 {
+        let half_kg = match member.phase {
+            Phase::Simple => 0.5 * h_s * first.steam_w / self.build.h_fg_j_kg,
+            _ => 0.0,
+        };
+        self.load.map_or(1.0, |load| load.c_dry_j_k)
+            + CP_J_KGK * (member.water_kg - half_kg).max(0.0)
+    }
+
+    /// Makes a step a member's own, with what it did to the pot.
+    fn take<const N: usize>(
+        &self,
+        member: &mut Member<N>,
+        step: &Step<N>,
+        at_s: f64,
+        h_s: f64,
+        account: &mut Account,
+    ) {
+        let before_c = member.pot_c;
+        let before_kg = member.water_kg;
+        member.heat_j = step.heat_j;
+        member.jacket_c = step.jacket_c;
+        account.heater_j += step.heater_j;
+        account.jacket_air_j += step.jacket_air_j;
+        account.open_j += step.open_j;
+        let Some(load) = self.load.filter(|_| member.phase != Phase::NoPot) else {
+            return;
+        };
+        account.pot_air_j += step.pot_air_j;
+        member.pot_c = step.pot_c;
+        match member.phase {
+            Phase::Boiling => {
+                member.pot_c = self.build.boiling_c;
+                member.water_kg -= step.steamed_kg;
+                self.cook(member, load.boil_rate_per_s, at_s, h_s);
+                let before_s = member.boil_s;
+                member.boil_s += h_s;
+                if load.full_boil_s <= member.boil_s {
+                    let safe_s = at_s + (load.full_boil_s - before_s).max(0.0);
+                    member.safe_at_s = member.safe_at_s.min(safe_s);
+                }
+            }
+            Phase::Simple => {
+                member.water_kg -= step.steamed_kg;
+                if load.cooks() {
+                    // Simpson's rule on the parabola through both ends and the first slope.
+                    let along_k = h_s * step.pot_k_s;
+                    let bend_k = step.pot_c - before_c - along_k;
+                    let middle_c = before_c + 0.5 * along_k + 0.25 * bend_k;
+                    let rate = (load.cook_rate_per_s(before_c)
+                        + 4.0 * load.cook_rate_per_s(middle_c)
+                        + load.cook_rate_per_s(step.pot_c))
+                        / 6.0;
+                    self.cook(member, rate, at_s, h_s);
+                }
+            }
+            Phase::Dry | Phase::NoPot => {}
+        }
+        let steamed_kg = before_kg - member.water_kg;
+        account.steam_j +=
+            steamed_kg * (self.build.h_fg_j_kg + CP_J_KGK * 0.5 * (before_c + member.pot_c));
+        self.see_whether_ready(member, at_s + h_s);
+    }
+
+    fn cook<const N: usize>(&self, member: &mut Member<N>, rate_per_s: f64, at_s: f64, h_s: f64) {
+        let gained = h_s * rate_per_s / member.cook_time;
+        let missing = 1.0 - member.doneness;
+        if 0.0 < gained && 0.0 < missing && missing <= gained {
+            member.done_at_s = member.done_at_s.min(at_s + h_s * missing / gained);
+        }
+        member.doneness += gained;
+    }
+
+    fn see_whether_ready<const N: usize>(&self, member: &mut Member<N>, now_s: f64) {
+        if self.out_when_ready && member.ready_at_s() <= now_s {
+            member.phase = Phase::NoPot;
+        }
+    }
+}
+
+impl<const N: usize> Member<N> {
+    /// When the food is done and safe. \[s\]
+    pub(super) fn ready_at_s(&self) -> f64 {
+        self.done_at_s.max(self.safe_at_s)
+    }
+}
+
+impl<const N: usize> Fixed<'_, N> {
+    /// A step in which the thermostat holds the store: the heater is on for the share of it that
+    /// ends in the middle of the hysteresis.
+    fn held(&self, from: &At<N>, first: &Stage<N>, pot_k_j: f64, h_s: f64) -> Step<N> {
+        let on = self.step(from, first, pot_k_j, h_s);
+        let build = self.course.build;
+        let place = build.row.thermostat_node.min(N - 1);
+        let felt_j = |step: &Step<N>| step.heat_j[place] * self.whole[place];
+        if self.heater_w <= 0.0 || felt_j(&on) <= build.hold_j {
+            return on;
+        }
+        let without = Fixed {
+            heater_w: 0.0,
+            course: self.course,
+            ..*self
+        };
+        let off = without.step(from, &without.stage(from), pot_k_j, h_s);
+        let share = (build.hold_j - felt_j(&off)) / (felt_j(&on) - felt_j(&off));
+        off.blended(&on, share.clamp(0.0, 1.0))
+    }
+}
+
+/// Nodes in use.
+#[inline]
+fn nodes<const N: usize>(build: &Build) -> usize {
+    if N == 1 { 1 } else { build.row.count.min(N) }
+}
+
+/// The share of a step at which what changes by `whole` over it, and by `first` at the pace of its
+/// start, has changed by `part`: on the parabola through both.
+fn along(first: f64, whole: f64, part: f64) -> f64 {
+    if part <= 0.0 {
+        return 0.0;
+    }
+    let bend = whole - first;
+    // The root of bend x^2 + first x - part that loses no digits.
+    let root = first * first + 4.0 * bend * part;
+    let share = 2.0 * part / (first + root.max(0.0).sqrt());
+    if share.is_finite() && 0.0 < share {
+        share.min(1.0)
+    } else {
+        (part / whole).clamp(0.0, 1.0)
+    }
+}
+
+#[cfg(test)]
+#[path = "member_tests.rs"]
+mod tests;

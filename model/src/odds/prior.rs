@@ -1,0 +1,285 @@
+//! What is not known of a cooker before anything was reported, and of each day and pot.
+
+use super::digest::Digest;
+use crate::cooker::Cooker;
+use crate::dish::Dish;
+use crate::insulation::Insulation;
+use crate::jacket::{Jacket, LayerKind, OUTER_FILM_W_M2K};
+use crate::pot::{Lid, Pot};
+use crate::provenance::Datum;
+use crate::seat::INNER_FILM_W_M2K;
+use crate::tonight::Rig;
+
+/// What a household's reports can teach about its cooker: each multiplies what the tables and the
+/// description give.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[repr(usize)]
+pub enum Multiplier {
+    /// Loss through the jacket.
+    Loss = 0,
+    /// Conductance of the seat.
+    Contact = 1,
+    /// Heat from the sun: panel, dust, wiring, resistor.
+    Charging = 2,
+    /// Heat that the store holds: its mass and specific heat.
+    Capacity = 3,
+    /// Loss of the pot to the air.
+    PotLoss = 4,
+    /// Cooking time of grain, porridge and pasta.
+    GrainTime = 5,
+    /// Cooking time of beans of the genus Phaseolus.
+    BeanTime = 6,
+    /// Cooking time of the other pulses.
+    PulseTime = 7,
+    /// Cooking time of everything else.
+    OtherTime = 8,
+}
+
+/// How many multipliers there are.
+pub(super) const MULTIPLIERS: usize = 9;
+
+/// Doubt of a day's heat at the heater: dust, the panel's rating, the matching of the resistor.
+/// From memory.
+const CHARGING_SD: f64 = 0.12;
+/// Doubt of a loss or a contact that was measured on the cooker. Common practice, no source.
+const MEASURED_SD: f64 = 0.07;
+/// Doubt of a store's mass, with what of can, plate and fins shares its heat. Common practice, no
+/// source.
+const MASS_SD: f64 = 0.05;
+/// Doubt of a jacket as it was built: voids, crushing, damp, the model's one node. Inferred.
+const BUILT_SD: f64 = 0.1;
+/// Of the variance of a dish's cooking time, what the household's food and taste have in common
+/// from pot to pot. Inferred.
+const COOKING_IN_COMMON: f64 = 0.6;
+
+/// A jacket differs from day to day by this: wind, a lid that sits better or worse. Inferred.
+pub(super) const LOSS_DAY_SD: f64 = 0.05;
+/// A day's air differs from the month's by this. From memory. \[K\]
+pub(super) const AIR_DAY_SD_K: f64 = 2.5;
+/// A cup more or less: water poured by eye or by cup. Common practice, no source.
+pub(super) const WATER_SD: f64 = 0.07;
+/// Temperature of what goes in. Common practice, no source. \[K\]
+pub(super) const START_SD_K: f64 = 3.0;
+/// A pot sits a little otherwise each time. Inferred.
+pub(super) const CONTACT_POT_SD: f64 = 0.08;
+
+impl Multiplier {
+    /// Every multiplier.
+    pub const ALL: [Self; MULTIPLIERS] = [
+        Self::Loss,
+        Self::Contact,
+        Self::Charging,
+        Self::Capacity,
+        Self::PotLoss,
+        Self::GrainTime,
+        Self::BeanTime,
+        Self::PulseTime,
+        Self::OtherTime,
+    ];
+
+    /// The multiplier of a dish's cooking time.
+    pub fn of_cooking(dish: Dish) -> Self {
+        match dish {
+            Dish::WhiteRice | Dish::BrownRice | Dish::MaizePorridge | Dish::Pasta => {
+                Self::GrainTime
+            }
+            Dish::CommonBeansSoaked
+            | Dish::CommonBeansUnsoaked
+            | Dish::RedKidneyBeansSoaked
+            | Dish::BlackBeansSoaked => Self::BeanTime,
+            Dish::ChickpeasSoaked | Dish::Lentils | Dish::SplitPeas => Self::PulseTime,
+            Dish::Potatoes
+            | Dish::Cassava
+            | Dish::MeatStew
+            | Dish::VegetableStew
+            | Dish::Eggs
+            | Dish::Milk
+            | Dish::TeaWater => Self::OtherTime,
+        }
+    }
+
+    pub(super) fn index(self) -> usize {
+        self as usize
+    }
+
+    /// One standard deviation of the multiplier's logarithm before anything was reported.
+    ///
+    /// Of cooking times, in standard deviations of a dish's own spread: see [`cook_log_sd`].
+    pub(super) fn log_sd(self, cooker: &Cooker, rig: &Rig) -> f64 {
+        match self {
+            Self::Loss => log_of(loss_sd(&cooker.jacket)),
+            Self::Contact => log_of(contact_sd(cooker, rig)),
+            Self::Charging => log_of(CHARGING_SD),
+            Self::Capacity => log_of(capacity_sd(cooker)),
+            Self::PotLoss => log_of(pot_loss_sd(cooker.pot)),
+            Self::GrainTime | Self::BeanTime | Self::PulseTime | Self::OtherTime => 1.0,
+        }
+    }
+
+    /// What the prior hangs on: while it stays the same, what was learned is kept.
+    pub(super) fn key(self, cooker: &Cooker) -> u64 {
+        let digest = Digest::new().word(self as u64);
+        match self {
+            Self::Loss => digest.text(&format!("{:?}", cooker.jacket)),
+            Self::Contact => digest.text(&format!("{:?}", cooker.contact)),
+            Self::Charging => digest.text(&format!("{:?}{:?}", cooker.panels, cooker.heater)),
+            Self::Capacity => digest.text(&format!("{:?}", cooker.store)),
+            Self::PotLoss
+            | Self::GrainTime
+            | Self::BeanTime
+            | Self::PulseTime
+            | Self::OtherTime => digest,
+        }
+        .value()
+    }
+}
+
+/// The logarithm's standard deviation for a relative one.
+fn log_of(relative_sd: f64) -> f64 {
+    libm::log(1.0 + relative_sd * relative_sd).sqrt()
+}
+
+/// Standard deviations of the logarithm of a dish's cooking time: what pots have in common, and
+/// what is each pot's own.
+pub(super) fn cook_log_sd(dish: Dish) -> (f64, f64) {
+    let whole = log_of(dish.props().minutes_at_100_c.spread_share());
+    (
+        whole * COOKING_IN_COMMON.sqrt(),
+        whole * (1.0 - COOKING_IN_COMMON).sqrt(),
+    )
+}
+
+/// The same for what steams off below the boil through this lid, mostly a habit: lifted to look,
+/// not put back straight.
+pub(super) fn steam_log_sd(lid: Lid) -> f64 {
+    log_of(lid.evaporation_share().spread_share())
+}
+
+fn loss_sd(jacket: &Jacket) -> f64 {
+    let Jacket::Layers(layered) = jacket else {
+        return MEASURED_SD;
+    };
+    let material = |material: Insulation| {
+        let points = material.props().conductivity;
+        points
+            .iter()
+            .map(|point| point.conductivity_w_mk.spread_share())
+            .fold(0.0, f64::max)
+    };
+    // The layers share the resistance; the doubt of the worst counts for all.
+    let layers = layered
+        .layers
+        .iter()
+        .map(|layer| match layer.kind {
+            LayerKind::Insulation { material: of } => material(of),
+            LayerKind::StillAir { .. } => OUTER_FILM_W_M2K.spread_share(),
+        })
+        .fold(0.0, f64::max);
+    hypot3(layers, layered.lid.loss_factor().spread_share(), BUILT_SD)
+}
+
+/// Contact and inner film one behind the other: each counts with its share of the resistance.
+fn contact_sd(cooker: &Cooker, rig: &Rig) -> f64 {
+    if cooker.contact.measured_w_m2k.is_some() {
+        return MEASURED_SD;
+    }
+    let diameter_m = cooker.pot.size.props().diameter_m.value;
+    let area_m2 = cooker
+        .contact
+        .seat
+        .area_m2(diameter_m, cooker.store.depth_m);
+    let whole_m2k_w = area_m2 / rig.seat_w_k().max(1e-9);
+    let film_share = (1.0 / (INNER_FILM_W_M2K.value * whole_m2k_w)).clamp(0.0, 1.0);
+    let film = film_share * INNER_FILM_W_M2K.spread_share();
+    let contact = (1.0 - film_share) * cooker.contact.seat.spread_share();
+    film.hypot(contact)
+}
+
+fn capacity_sd(cooker: &Cooker) -> f64 {
+    let spread = |datum: Datum| datum.spread_share();
+    let heats = cooker.store.charges.iter().map(|charge| {
+        let props = charge.medium.props();
+        let solid = props.cp.spread_j_kgk / props.cp.at(150.0).max(1.0);
+        props.melt.map_or(solid, |melt| {
+            solid
+                .max(spread(melt.cp_liquid_j_kgk))
+                .max(spread(melt.latent_j_kg))
+        })
+    });
+    MASS_SD.hypot(heats.fold(0.0, f64::max))
+}
+
+fn pot_loss_sd(pot: Pot) -> f64 {
+    let loss_w_k = pot.loss_w_k(Lid::On);
+    if 0.0 < loss_w_k {
+        pot.loss_spread_w_k(Lid::On) / loss_w_k
+    } else {
+        0.0
+    }
+}
+
+fn hypot3(a: f64, b: f64, c: f64) -> f64 {
+    (a * a + b * b + c * c).sqrt()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::jacket::LayeredJacket;
+    use crate::place::{AirYear, Place};
+    use crate::presets::Preset;
+    use crate::tonight::Site;
+
+    fn rig(cooker: &Cooker) -> Rig {
+        let place = Place {
+            latitude_deg: 11.0,
+            longitude_deg: 38.0,
+            altitude_m: 1500.0,
+            utc_offset_min: 180,
+        };
+        let air = AirYear::guess(11.0, 1500.0).unwrap();
+        Rig::new(&Site { place, air }, cooker).unwrap()
+    }
+
+    #[test]
+    fn what_was_measured_is_narrow() {
+        for preset in Preset::ALL {
+            let told = preset.cooker(200.0, 11.0);
+            let mut measured = told.clone();
+            measured.jacket = Jacket::Measured {
+                loss_w_k: 0.4,
+                capacity_j_k: 2000.0,
+            };
+            measured.contact.measured_w_m2k = Some(300.0);
+            for multiplier in [Multiplier::Loss, Multiplier::Contact] {
+                let wide = multiplier.log_sd(&told, &rig(&told));
+                let narrow = multiplier.log_sd(&measured, &rig(&measured));
+                assert!(
+                    1.5 * narrow < wide,
+                    "{preset:?} {multiplier:?}: {narrow} {wide}"
+                );
+                assert!(wide < 0.6);
+            }
+        }
+    }
+
+    #[test]
+    fn a_new_jacket_touches_the_loss_alone() {
+        let old = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+        let mut new = old.clone();
+        if let Jacket::Layers(LayeredJacket { layers, .. }) = &mut new.jacket {
+            layers[0].thickness_m += 0.05;
+        }
+        for multiplier in Multiplier::ALL {
+            let same = multiplier.key(&old) == multiplier.key(&new);
+            assert_eq!(same, multiplier != Multiplier::Loss, "{multiplier:?}");
+        }
+    }
+
+    #[test]
+    fn multipliers_stand_where_their_numbers_say() {
+        for (idx, multiplier) in Multiplier::ALL.into_iter().enumerate() {
+            assert_eq!(multiplier.index(), idx);
+        }
+    }
+}

@@ -1,0 +1,484 @@
+//! The way of the members through a diary: light, acts and reports in the order of time.
+
+use std::sync::Arc;
+
+use super::build::{Build, Load};
+use super::digest::Digest;
+use super::doubt::{Believed, Doubt, Report};
+use super::ensemble::{Edges, Ensemble, column};
+use super::filter::assimilate;
+use super::member::Course;
+use super::noise::{Noise, Purpose};
+use super::prior::{MULTIPLIERS, Multiplier};
+use super::report::{self, Mixture, Sits};
+use super::sky::{SkyDay, sky_day};
+use super::{Settings, band_of, seconds};
+use crate::cooker::Cooker;
+use crate::journal::{Felt, Journal, Meal, What};
+use crate::local_time::{Day, LocalTime};
+use crate::tonight::{Leaning, Rig, Site, TonightError};
+
+/// A pot is followed so long past what was reported of it, so that a member that boils later says
+/// how much later. \[s\]
+const LOOK_AHEAD_S: i64 = 2700;
+
+/// A cooker as it was for a time.
+#[derive(Debug)]
+pub(super) struct Epoch {
+    pub(super) cooker: Cooker,
+    pub(super) rig: Rig,
+    pub(super) build: Build,
+    pub(super) log_sd: [f64; MULTIPLIERS],
+    keys: [u64; MULTIPLIERS],
+    pub(super) fingerprint: u64,
+}
+
+impl Epoch {
+    pub(super) fn fingerprint(site: &Site, cooker: &Cooker) -> u64 {
+        Digest::new().text(&format!("{site:?}{cooker:?}")).value()
+    }
+
+    pub(super) fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
+        let rig = Rig::new(site, cooker)?;
+        Ok(Self {
+            build: Build::new(&rig)?,
+            log_sd: Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig)),
+            keys: Multiplier::ALL.map(|multiplier| multiplier.key(cooker)),
+            fingerprint: Self::fingerprint(site, cooker),
+            cooker: cooker.clone(),
+            rig,
+        })
+    }
+
+    /// A pot of this meal. Its quantities are as told; members have their own.
+    pub(super) fn load(&self, meal: &Meal, put_in: LocalTime, air_c: f64) -> Load {
+        let pot = self.rig.load(meal, &Leaning::AS_TOLD, air_c);
+        let full_boil_s = meal
+            .dish
+            .props()
+            .full_boil
+            .map_or(0.0, |boil| 60.0 * boil.advised_min.value);
+        Load::new(&pot, full_boil_s, put_in, self.build.boiling_c)
+    }
+}
+
+/// A pot that is in.
+#[derive(Debug, Clone)]
+pub(super) struct InPot {
+    pub(super) load: Arc<Load>,
+    pub(super) meal: Meal,
+    pub(super) put_in: LocalTime,
+    /// Which of the journal's events.
+    event: usize,
+}
+
+/// What is believed at an instant.
+#[derive(Debug, Clone)]
+pub(super) struct Past {
+    pub(super) ensemble: Ensemble,
+    pub(super) pot: Option<InPot>,
+    pub(super) doubts: Vec<Doubt>,
+    /// Which cooker it is.
+    pub(super) epoch: usize,
+}
+
+/// What happens at an instant, in the order in which it happens.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Act {
+    PotOut(usize),
+    Changed(usize),
+    Reading(f64),
+    Felt(Felt),
+    PotIn(usize),
+}
+
+impl Act {
+    fn order(self) -> u8 {
+        match self {
+            Self::PotOut(_) => 0,
+            Self::Changed(_) => 1,
+            Self::Reading(_) | Self::Felt(_) => 2,
+            Self::PotIn(_) => 3,
+        }
+    }
+}
+
+/// A diary to walk through.
+pub(super) struct Road<'a> {
+    pub(super) journal: &'a Journal,
+    pub(super) epochs: &'a [Arc<Epoch>],
+    pub(super) settings: &'a Settings,
+    pub(super) now: LocalTime,
+    acts: Vec<(LocalTime, Act)>,
+    edges: Edges,
+    /// The days that were last needed.
+    skies: Vec<(Day, usize, SkyDay)>,
+}
+
+impl<'a> Road<'a> {
+    /// `first` is the first day to be walked.
+    pub(super) fn new(
+        journal: &'a Journal,
+        epochs: &'a [Arc<Epoch>],
+        settings: &'a Settings,
+        first: Day,
+        now: LocalTime,
+    ) -> Self {
+        let mut acts = Vec::new();
+        for (idx, event) in journal.events.iter().enumerate() {
+            match &event.what {
+                What::Reading { store_c } => acts.push((event.at, Act::Reading(*store_c))),
+                What::Felt(felt) => acts.push((event.at, Act::Felt(*felt))),
+                What::Meal(meal) => {
+                    acts.push((event.at, Act::PotIn(idx)));
+                    acts.push((meal.leaves_at().max(event.at), Act::PotOut(idx)));
+                }
+                What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => {}
+            }
+        }
+        for (idx, former) in journal.formerly.iter().enumerate() {
+            acts.push((former.until, Act::Changed(idx + 1)));
+        }
+        acts.retain(|(at, _)| first.start() <= *at);
+        acts.sort_by_key(|(at, act)| (*at, act.order()));
+        Self {
+            journal,
+            epochs,
+            settings,
+            now,
+            acts,
+            edges: Edges::new(journal, first, now.day()),
+            skies: Vec::new(),
+        }
+    }
+
+    /// Which cooker it was at an instant.
+    pub(super) fn epoch_at(journal: &Journal, at: LocalTime) -> usize {
+        journal
+            .formerly
+            .iter()
+            .take_while(|former| former.until <= at)
+            .count()
+    }
+
+    fn epoch(&self, idx: usize) -> Result<Arc<Epoch>, TonightError> {
+        let last = self.epochs.last();
+        let found = self.epochs.get(idx).or(last).cloned();
+        found.ok_or(TonightError::NoCooker)
+    }
+
+    /// A belief in which nothing was reported yet.
+    pub(super) fn begin(&mut self, at: LocalTime) -> Result<Past, TonightError> {
+        let seed = self.settings.seed;
+        let idx = Self::epoch_at(self.journal, at);
+        let epoch = self.epoch(idx)?;
+        let mut ensemble = Ensemble::new(self.settings.members.max(1), at);
+        let noise = Noise::new(seed, Purpose::Multiplier).at(0);
+        for (multiplier, log_sd) in Multiplier::ALL.into_iter().zip(epoch.log_sd) {
+            ensemble.draw(multiplier, log_sd, noise);
+        }
+        let air_c = self
+            .sky(at.day(), idx)?
+            .first()
+            .map_or(20.0, |step| step.air_c);
+        let start = Noise::new(seed, Purpose::Start);
+        ensemble.start(&epoch.build, air_c, start);
+        ensemble.begin_day(at.day(), seed);
+        Ok(Past {
+            ensemble,
+            pot: None,
+            doubts: Vec::new(),
+            epoch: idx,
+        })
+    }
+
+    /// The sky of a day.
+    fn sky(&mut self, day: Day, epoch: usize) -> Result<&SkyDay, TonightError> {
+        let known = |held: &(Day, usize, SkyDay)| (held.0, held.1) == (day, epoch);
+        let place = match self.skies.iter().position(known) {
+            Some(place) => place,
+            None => {
+                let of = self.epoch(epoch)?;
+                let sky = sky_day(&of.rig, self.journal, day, self.now)?;
+                if 4 < self.skies.len() {
+                    self.skies.remove(0);
+                }
+                self.skies.push((day, epoch, sky));
+                self.skies.len() - 1
+            }
+        };
+        self.skies
+            .get(place)
+            .map(|held| &held.2)
+            .ok_or(TonightError::NoCooker)
+    }
+
+    /// Carries a belief to an instant, with all that was done and told on the way.
+    pub(super) fn walk(&mut self, past: &mut Past, to: LocalTime) -> Result<(), TonightError> {
+        let from = past.ensemble.at;
+        let mut next = self.acts.partition_point(|(at, _)| *at < from);
+        while let Some(&(at, act)) = self.acts.get(next) {
+            if to <= at {
+                break;
+            }
+            self.carry(past, at)?;
+            self.act(past, at, act)?;
+            next += 1;
+        }
+        self.carry(past, to)
+    }
+
+    /// What was done and told at the very instant `now`, and what is known of a pot that is in.
+    pub(super) fn arrive(&mut self, past: &mut Past) -> Result<(), TonightError> {
+        let now = self.now;
+        let from = self.acts.partition_point(|(at, _)| *at < now);
+        let to = self.acts.partition_point(|(at, _)| *at <= now);
+        for place in from..to {
+            if let Some(&(at, act)) = self.acts.get(place) {
+                self.act(past, at, act)?;
+            }
+        }
+        self.hear_of_pot(past)
+    }
+
+    /// Carries the members, midnights and all, doing nothing.
+    pub(super) fn carry(&mut self, past: &mut Past, to: LocalTime) -> Result<(), TonightError> {
+        let seed = self.settings.seed;
+        let epoch = self.epoch(past.epoch)?;
+        let edges = std::mem::take(&mut self.edges);
+        let mut carried = Ok(());
+        while past.ensemble.at < to {
+            let day = past.ensemble.at.day();
+            let midnight = day.plus(1).start();
+            let sky = match self.sky(day, past.epoch) {
+                Ok(sky) => sky,
+                Err(error) => {
+                    carried = Err(error);
+                    break;
+                }
+            };
+            let course = Course {
+                build: &epoch.build,
+                load: past.pot.as_ref().map(|pot| &*pot.load),
+                out_when_ready: false,
+            };
+            let ensemble = &mut past.ensemble;
+            ensemble.carry(&course, sky, &edges, seed, to.min(midnight));
+            if ensemble.at == midnight {
+                ensemble.begin_day(midnight.day(), seed);
+            }
+        }
+        self.edges = edges;
+        carried
+    }
+
+    fn act(&mut self, past: &mut Past, at: LocalTime, act: Act) -> Result<(), TonightError> {
+        match act {
+            Act::Reading(store_c) => self.read(past, at, store_c),
+            Act::Felt(felt) => self.feel(past, at, felt),
+            Act::Changed(idx) => self.change(past, at, idx),
+            Act::PotOut(idx) => {
+                if past.pot.as_ref().is_some_and(|pot| pot.event == idx) {
+                    self.pot_out(past)?;
+                }
+                Ok(())
+            }
+            Act::PotIn(idx) => {
+                self.pot_out(past)?;
+                self.pot_in(past, at, idx)
+            }
+        }
+    }
+
+    fn pot_in(&mut self, past: &mut Past, at: LocalTime, idx: usize) -> Result<(), TonightError> {
+        let Some(What::Meal(meal)) = self.journal.events.get(idx).map(|event| &event.what) else {
+            return Ok(());
+        };
+        let air_c = self.air_c(at, past.epoch)?;
+        let epoch = self.epoch(past.epoch)?;
+        past.ensemble.bring_in(&epoch.build, air_c);
+        let load = epoch.load(meal, at, air_c);
+        past.ensemble.put_in(&load, meal, self.settings.seed);
+        past.pot = Some(InPot {
+            load: Arc::new(load),
+            meal: meal.clone(),
+            put_in: at,
+            event: idx,
+        });
+        Ok(())
+    }
+
+    pub(super) fn air_c(&mut self, at: LocalTime, epoch: usize) -> Result<f64, TonightError> {
+        let place = usize::try_from(at.second_of_day() / super::sky::STEP_S).unwrap_or(0);
+        let sky = self.sky(at.day(), epoch)?;
+        Ok(sky.get(place).map_or(20.0, |step| step.air_c))
+    }
+
+    /// The pot comes out, and what was reported of it is heard.
+    fn pot_out(&mut self, past: &mut Past) -> Result<(), TonightError> {
+        self.hear_of_pot(past)?;
+        past.pot = None;
+        past.ensemble.take_out();
+        Ok(())
+    }
+
+    fn read(&mut self, past: &mut Past, at: LocalTime, read_c: f64) -> Result<(), TonightError> {
+        let epoch = self.epoch(past.epoch)?;
+        let thermometer = self.settings.thermometer;
+        let store_c = |ensemble: &Ensemble, member: usize| match thermometer.sits {
+            Sits::InStore => ensemble.store_c(&epoch.build, member),
+            Sits::OnSeat => ensemble.seat_c(&epoch.build, member),
+        };
+        let believed = Believed::StoreC(band_of(&past.ensemble, store_c));
+        self.hear(
+            past,
+            at,
+            Report::Reading { store_c: read_c },
+            believed,
+            Mixture::READING,
+            {
+                move |ensemble: &Ensemble, member: usize| {
+                    report::reading(read_c, store_c(ensemble, member), thermometer)
+                }
+            },
+        )
+    }
+
+    fn feel(&mut self, past: &mut Past, at: LocalTime, felt: Felt) -> Result<(), TonightError> {
+        let epoch = self.epoch(past.epoch)?;
+        let face_c = |ensemble: &Ensemble, member| ensemble.seat_c(&epoch.build, member);
+        let believed = Believed::StoreC(band_of(&past.ensemble, face_c));
+        self.hear(past, at, Report::Felt(felt), believed, Mixture::FELT, {
+            move |ensemble: &Ensemble, member: usize| report::felt(felt, face_c(ensemble, member))
+        })
+    }
+
+    /// Takes one report in.
+    fn hear(
+        &mut self,
+        past: &mut Past,
+        at: LocalTime,
+        what: Report,
+        believed: Believed,
+        mixture: Mixture,
+        meant: impl Fn(&Ensemble, usize) -> f64,
+    ) -> Result<(), TonightError> {
+        let epoch = self.epoch(past.epoch)?;
+        let address = at.0.wrapping_mul(16).wrapping_add(what.number());
+        let likelihood = |ensemble: &Ensemble, member: usize| mixture.of(meant(ensemble, member));
+        let expected = assimilate(
+            &mut past.ensemble,
+            &epoch.build,
+            self.settings.seed,
+            address,
+            likelihood,
+        );
+        if mixture.doubts(expected) {
+            past.doubts.push(Doubt {
+                at,
+                report: what,
+                believed,
+            });
+        }
+        Ok(())
+    }
+
+    /// Takes in what was seen of the pot that is in.
+    fn hear_of_pot(&mut self, past: &mut Past) -> Result<(), TonightError> {
+        let Some(pot) = past.pot.clone() else {
+            return Ok(());
+        };
+        let seen = pot.meal.outcome;
+        let known = |at: Option<LocalTime>| at.filter(|at| *at <= self.now);
+        let reports = [
+            known(seen.not_boiled_by).map(Report::NotBoiledBy),
+            known(seen.boiled_at).map(Report::BoiledAt),
+            known(seen.not_done_by).map(Report::NotDoneBy),
+            known(seen.done_at).map(Report::DoneAt),
+        ];
+        let Some(last) = reports
+            .iter()
+            .flatten()
+            .filter_map(|report| report.at())
+            .max()
+        else {
+            return Ok(());
+        };
+        let mut ahead = past.clone();
+        self.carry(&mut ahead, last.max(past.ensemble.at).plus_s(LOOK_AHEAD_S))?;
+        for (to, from) in [
+            (column::SEEN_BOIL, column::BOILS_AT),
+            (column::SEEN_DONE, column::DONE_AT),
+        ] {
+            let times = ahead.ensemble.column(from);
+            past.ensemble.column_mut(to).copy_from_slice(times);
+        }
+        let put_in_s = seconds(pot.put_in);
+        for what in reports.into_iter().flatten() {
+            let Some(at) = what.at() else { continue };
+            let place = what.column();
+            let time_s = move |ensemble: &Ensemble, member: usize| ensemble.get(place, member);
+            let believed = Believed::time(&past.ensemble, time_s);
+            let late_min = move |ensemble: &Ensemble, member: usize| {
+                (seconds(at) - time_s(ensemble, member)) / 60.0
+            };
+            let took_min = move |ensemble: &Ensemble, member: usize| {
+                (time_s(ensemble, member) - put_in_s) / 60.0
+            };
+            let (mixture, meant): (Mixture, fn(f64, f64) -> f64) = match what {
+                Report::NotBoiledBy(_) => {
+                    (Mixture::SEEN, |late, took| report::not_boiled(-late, took))
+                }
+                Report::NotDoneBy(_) => (Mixture::SEEN, |late, took| report::not_done(-late, took)),
+                Report::BoiledAt(_) => (Mixture::CLOCK, report::boiled_at),
+                _ => (Mixture::CLOCK, report::done_at),
+            };
+            self.hear(
+                past,
+                at,
+                what,
+                believed,
+                mixture,
+                move |ensemble, member| {
+                    meant(late_min(ensemble, member), took_min(ensemble, member))
+                },
+            )?;
+        }
+        Ok(())
+    }
+
+    /// The cooker was changed: what hangs on the parts that are the same is kept.
+    fn change(&mut self, past: &mut Past, at: LocalTime, idx: usize) -> Result<(), TonightError> {
+        let (old, new) = (self.epoch(past.epoch)?, self.epoch(idx)?);
+        let members = past.ensemble.members();
+        let store_c: Vec<f64> = (0..members)
+            .map(|member| past.ensemble.store_c(&old.build, member))
+            .collect();
+        let noise = Noise::new(self.settings.seed, Purpose::Multiplier).at(at.0);
+        for multiplier in Multiplier::ALL {
+            let place = multiplier.index();
+            let same = old.keys.get(place) == new.keys.get(place);
+            if let Some(log_sd) = new.log_sd.get(place).filter(|_| !same) {
+                past.ensemble.draw(multiplier, *log_sd, noise);
+            }
+        }
+        for (member, store_c) in store_c.into_iter().enumerate() {
+            past.ensemble.set_store_c(&new.build, member, store_c);
+        }
+        past.epoch = idx;
+        Ok(())
+    }
+
+    /// Skies from a day on, for as many days; and when the cooker stood open or was off.
+    pub(super) fn ahead(
+        &mut self,
+        from: Day,
+        days: i32,
+        epoch: usize,
+    ) -> Result<(Vec<SkyDay>, Edges), TonightError> {
+        let skies = (0..days)
+            .map(|n| self.sky(from.plus(n), epoch).cloned())
+            .collect::<Result<_, _>>()?;
+        Ok((skies, self.edges.clone()))
+    }
+}

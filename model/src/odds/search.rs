@@ -1,0 +1,325 @@
+//! What would make the odds good: when to put the pot in, how much it may hold, what else helps.
+//!
+//! The changes are those of [`Help`]. Each is solved for with common chance: the same skies, the
+//! same slips of the hand, so that two plans differ by what was changed and nothing else. Searches go
+//! over a part of the members; what is told of a plan that was found, over all.
+
+use super::{Belief, Chance};
+use crate::journal::Meal;
+use crate::local_time::LocalTime;
+use crate::pot::{Lid, PotSize, Wrap};
+use crate::tonight::{FIRE_W, Help, LEAST_SHARE, MOST_OFFERED, PUT_OFF_S, SUN_WARM_C, WATER_STEPS};
+use crate::water::CP_J_KGK;
+
+/// Members that a search asks.
+const SEARCHED: usize = 128;
+/// Steps in which a time is sought, and how closely it is found. \[s\]
+const COARSE_S: i64 = 1800;
+const FINE_S: i64 = 300;
+/// Halvings of an amount.
+const HALVINGS: u32 = 6;
+/// A change that adds less than this is no help.
+const LEAST_GAIN: f64 = 0.05;
+/// A pot is filled to here at most, as a share of its brim.
+const FULLEST: f64 = 0.9;
+/// More than this many times the plan is not looked for.
+const MOST_TIMES: f64 = 4.0;
+
+/// A change of the plan and what the odds are with it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Improvement {
+    /// The change.
+    pub help: Help,
+    /// Share of what may be in which the meal is then ready. Show it as [`Improvement::ready`].
+    pub p_done: f64,
+}
+
+impl Improvement {
+    /// The new chance that the meal is ready, as it is told.
+    pub fn ready(&self) -> Chance {
+        Chance::new(self.p_done)
+    }
+}
+
+/// A meal and when it goes in.
+type Plan = (Meal, LocalTime);
+
+impl Belief {
+    /// The latest the pot may go in for nine chances in ten that the meal is ready; `None` where it
+    /// may not even now.
+    pub fn latest_put_in(&self, meal: &Meal) -> Option<LocalTime> {
+        let few = self.thinned(SEARCHED);
+        let meal = Meal {
+            out: None,
+            ..meal.clone()
+        };
+        let works = |put_in| Chance::NINE_IN_TEN <= few.p_done(&(meal.clone(), put_in));
+        let earliest = self.at();
+        let mut late = meal.eat_at;
+        let mut early = late;
+        loop {
+            if early <= earliest {
+                return None;
+            }
+            early = early.plus_s(-COARSE_S).max(earliest);
+            if works(early) {
+                break;
+            }
+            late = early;
+        }
+        while FINE_S < late.since_s(early) {
+            let middle = early.plus_s(late.since_s(early) / 2);
+            if works(middle) {
+                early = middle;
+            } else {
+                late = middle;
+            }
+        }
+        Some(early)
+    }
+
+    /// How much the pot may hold for nine chances in ten, as a multiple of food and water planned:
+    /// at most what it holds, and four times the plan; `None` where not even a tenth of it.
+    pub fn most(&self, meal: &Meal, put_in: LocalTime) -> Option<f64> {
+        let solver = Solver {
+            belief: &self.thinned(SEARCHED),
+            meal,
+            put_in,
+        };
+        let litres = meal.food_kg + meal.water_kg;
+        let room = FULLEST * meal.pot.size.props().volume_l / litres.max(1e-6);
+        let most = room.clamp(0.1, MOST_TIMES);
+        let scaled = |times: f64| solver.scaled(times);
+        if solver.works(&scaled(most)) {
+            return Some(most);
+        }
+        if !solver.works(&scaled(0.1)) {
+            return None;
+        }
+        Some(solver.halved(most, 0.1, scaled))
+    }
+
+    /// At most three changes that help most, those first that make nine chances in ten; none where
+    /// the chance is as good anyway.
+    pub fn help(&self, meal: &Meal, put_in: LocalTime) -> Vec<Improvement> {
+        let before = self.p_done(&(meal.clone(), put_in));
+        if Chance::NINE_IN_TEN <= before {
+            return Vec::new();
+        }
+        let solver = Solver {
+            belief: &self.thinned(SEARCHED),
+            meal,
+            put_in,
+        };
+        // From what costs nothing to what costs most.
+        let attempts = [
+            solver.lid_on(),
+            solver.more_water(),
+            solver.earlier_in(),
+            solver.soak(),
+            solver.wait_for_sun(),
+            solver.warm_water(),
+            solver.wrap_pot(),
+            solver.smaller_pot(),
+            solver.less(),
+            solver.eat_later(),
+            solver.other_fire(),
+        ];
+        let mut found: Vec<Improvement> = attempts
+            .into_iter()
+            .flatten()
+            .map(|(help, plan)| Improvement {
+                help,
+                p_done: self.p_done(&plan),
+            })
+            .filter(|found| before + LEAST_GAIN <= found.p_done)
+            .collect();
+        // Of those that are good enough the cheapest come first, of the others the best.
+        let rank = |found: &Improvement| -> f64 { found.p_done.min(Chance::NINE_IN_TEN - 0.02) };
+        found.sort_by(|a, b| rank(b).total_cmp(&rank(a)));
+        found.truncate(MOST_OFFERED);
+        found
+    }
+
+    fn p_done(&self, (meal, put_in): &Plan) -> f64 {
+        self.fates(meal, *put_in, false).p_done()
+    }
+}
+
+struct Solver<'a> {
+    belief: &'a Belief,
+    meal: &'a Meal,
+    put_in: LocalTime,
+}
+
+impl Solver<'_> {
+    fn works(&self, plan: &Plan) -> bool {
+        Chance::NINE_IN_TEN <= self.belief.p_done(plan)
+    }
+
+    fn with(&self, change: impl FnOnce(&mut Meal)) -> Plan {
+        let mut meal = self.meal.clone();
+        change(&mut meal);
+        (meal, self.put_in)
+    }
+
+    fn scaled(&self, times: f64) -> Plan {
+        self.with(|meal| {
+            meal.food_kg *= times;
+            meal.water_kg *= times;
+        })
+    }
+
+    /// The amount nearest to `fails` that works, `works` being one that does.
+    fn halved(&self, fails: f64, works: f64, plan: impl Fn(f64) -> Plan) -> f64 {
+        let (mut fails, mut enough) = (fails, works);
+        for _ in 0..HALVINGS {
+            let middle = 0.5 * (fails + enough);
+            if self.works(&plan(middle)) {
+                enough = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        enough
+    }
+
+    /// The least change of an amount that is good enough, or the whole of it where nothing is.
+    fn least(&self, idle: f64, most: f64, plan: impl Fn(f64) -> Plan) -> f64 {
+        if self.works(&plan(most)) {
+            self.halved(idle, most, plan)
+        } else {
+            most
+        }
+    }
+
+    /// The first of some times that is good enough, or the best of them.
+    fn best_time(&self, times: impl Iterator<Item = LocalTime>) -> Option<LocalTime> {
+        let mut best: Option<(f64, LocalTime)> = None;
+        for put_in in times {
+            let p_done = self.belief.p_done(&(self.meal.clone(), put_in));
+            if Chance::NINE_IN_TEN <= p_done {
+                return Some(put_in);
+            }
+            if best.is_none_or(|(most, _)| most < p_done) {
+                best = Some((p_done, put_in));
+            }
+        }
+        best.map(|(_, put_in)| put_in)
+    }
+
+    fn lid_on(&self) -> Option<(Help, Plan)> {
+        (self.meal.lid != Lid::On).then(|| (Help::LidOn, self.with(|meal| meal.lid = Lid::On)))
+    }
+
+    fn more_water(&self) -> Option<(Help, Plan)> {
+        let planned = self.belief.ask(self.meal, self.put_in);
+        let room_kg = self.meal.pot.size.props().volume_l - self.meal.food_kg;
+        if planned.p_dry < LEAST_GAIN || room_kg <= self.meal.water_kg {
+            return None;
+        }
+        let poured = |water_kg| self.with(|meal| meal.water_kg = water_kg);
+        // Upwards in steps: a full pot may boil too late, so more is not always better.
+        let mut best: Option<(f64, f64)> = None;
+        for step in 1..=WATER_STEPS {
+            let share = f64::from(step) / f64::from(WATER_STEPS);
+            let water_kg = self.meal.water_kg + share * (room_kg - self.meal.water_kg);
+            let p_done = self.belief.p_done(&poured(water_kg));
+            if best.is_none_or(|(most, _)| most < p_done) {
+                best = Some((p_done, water_kg));
+            }
+        }
+        best.map(|(_, water_kg)| (Help::MoreWater { water_kg }, poured(water_kg)))
+    }
+
+    fn earlier_in(&self) -> Option<(Help, Plan)> {
+        let from = self.belief.at();
+        let room_s = self.put_in.since_s(from);
+        if room_s < 600 {
+            return None;
+        }
+        let step_s = (room_s / 8).max(600);
+        let times = (1..=room_s / step_s).map(|n| self.put_in.plus_s(-n * step_s));
+        let put_in = self.best_time(times)?;
+        Some((Help::EarlierIn { put_in }, (self.meal.clone(), put_in)))
+    }
+
+    fn soak(&self) -> Option<(Help, Plan)> {
+        let dish = self.meal.dish.soaked()?;
+        Some((Help::Soak { dish }, self.with(|meal| meal.dish = dish)))
+    }
+
+    fn wait_for_sun(&self) -> Option<(Help, Plan)> {
+        let sunset = self.belief.sunset(self.put_in).min(self.meal.eat_at);
+        let room_s = sunset.since_s(self.put_in);
+        if room_s < 900 {
+            return None;
+        }
+        let step_s = (room_s / 6).max(900);
+        let times = (1..=room_s / step_s).map(|n| self.put_in.plus_s(n * step_s));
+        let put_in = self.best_time(times)?;
+        Some((Help::WaitForSun { put_in }, (self.meal.clone(), put_in)))
+    }
+
+    fn warm_water(&self) -> Option<(Help, Plan)> {
+        if SUN_WARM_C <= self.meal.start_c {
+            return None;
+        }
+        let warmed = |start_c| self.with(|meal| meal.start_c = start_c);
+        let start_c = self.least(self.meal.start_c, SUN_WARM_C, warmed);
+        Some((Help::WarmWater { start_c }, warmed(start_c)))
+    }
+
+    fn wrap_pot(&self) -> Option<(Help, Plan)> {
+        (self.meal.pot.wrap == Wrap::Bare).then(|| {
+            let plan = self.with(|meal| meal.pot.wrap = Wrap::Wrapped);
+            (Help::WrapPot, plan)
+        })
+    }
+
+    fn smaller_pot(&self) -> Option<(Help, Plan)> {
+        let litres = self.meal.food_kg + self.meal.water_kg;
+        let size = PotSize::ALL
+            .into_iter()
+            .filter(|size| size.props().volume_l < self.meal.pot.size.props().volume_l)
+            .rfind(|size| litres <= FULLEST * size.props().volume_l)?;
+        let plan = self.with(|meal| meal.pot.size = size);
+        Some((Help::SmallerPot { size }, plan))
+    }
+
+    fn less(&self) -> Option<(Help, Plan)> {
+        let share = self.least(1.0, LEAST_SHARE, |share| self.scaled(share));
+        Some((Help::Less { share }, self.scaled(share)))
+    }
+
+    fn eat_later(&self) -> Option<(Help, Plan)> {
+        let put_off = |by_s: i64| self.with(|meal| meal.eat_at = meal.eat_at.plus_s(by_s));
+        let whole = self.belief.p_done(&put_off(PUT_OFF_S));
+        let mut by_s = PUT_OFF_S;
+        if Chance::NINE_IN_TEN <= whole {
+            let mut short_s = 0;
+            while FINE_S < by_s - short_s {
+                let middle_s = i64::midpoint(short_s, by_s);
+                if self.works(&put_off(middle_s)) {
+                    by_s = middle_s;
+                } else {
+                    short_s = middle_s;
+                }
+            }
+        }
+        let eat_at = self.meal.eat_at.plus_s(by_s).ceil_to_s(FINE_S);
+        let plan = self.with(|meal| meal.eat_at = eat_at);
+        Some((Help::EatLater { eat_at }, plan))
+    }
+
+    fn other_fire(&self) -> Option<(Help, Plan)> {
+        let boiling_c = self.belief.boiling_c();
+        let warmed = |start_c| self.with(|meal| meal.start_c = start_c);
+        let start_c = self.least(self.meal.start_c, boiling_c, warmed);
+        let capacity_j_k = self.meal.pot.capacity_j_k()
+            + self.meal.food_kg * self.meal.dish.props().cp_j_kgk.value
+            + self.meal.water_kg * CP_J_KGK;
+        let minutes = capacity_j_k * (start_c - self.meal.start_c) / FIRE_W / 60.0;
+        Some((Help::OtherFire { minutes, start_c }, warmed(start_c)))
+    }
+}

@@ -1,0 +1,171 @@
+//! A day's light as members see it: what was logged, and how far it may be from what was.
+
+use super::build::{rounded, small};
+use crate::journal::Journal;
+use crate::local_time::{Day, LocalTime};
+use crate::sun::{
+    DayLog, IrradianceSeries, PlaneState, SeriesStep, SunError, Unlogged, haurwitz_ghi_w_m2,
+};
+use crate::tonight::{Rig, completed};
+
+/// Step of light and air. \[min\]
+const STEP_MIN: u32 = 30;
+/// The same. \[s\]
+pub(super) const STEP_S: i64 = 60 * STEP_MIN as i64;
+/// Heat in a step is tabled at so many brightnesses, from -3 to 3 standard deviations.
+const FAN: usize = 13;
+/// How far the table reaches, and how many of its steps make one standard deviation.
+const FAN_SD: f64 = 3.0;
+const FAN_PER_SD: f64 = 2.0;
+/// No light is brighter than this beside a clear sky's: the edges of clouds add some per cent over
+/// an hour. From memory.
+const BRIGHTEST: f64 = 1.06;
+/// Least relative deviation of an hour that is still to come. From memory.
+const COMING_SD: f64 = 0.45;
+/// Share of the variance of an hour that the whole day has in common: of an hour that was looked
+/// at, of a day known by its hours of sun, and of one that nobody saw, whose weather is one weather.
+/// Inferred.
+const COMMON_SEEN: f64 = 0.4;
+const COMMON_SUN_HOURS: f64 = 0.45;
+const COMMON_UNSEEN: f64 = 0.8;
+
+/// Light and air of half an hour.
+#[derive(Debug, Clone)]
+pub(super) struct SkyStep {
+    /// Heat in the element by brightness; nothing by night. \[W\]
+    fan_w: Option<[f64; FAN]>,
+    /// How much of an hour's deviation is the day's and the hour's own.
+    day_weight: f64,
+    hour_weight: f64,
+    pub(super) air_c: f64,
+}
+
+impl SkyStep {
+    /// Whether the heater gets anything.
+    pub(super) fn is_lit(&self) -> bool {
+        self.fan_w.is_some()
+    }
+
+    /// Heat in the element, by the day's deviation and the hour's. \[W\]
+    #[inline]
+    pub(super) fn heater_w(&self, day_sd: f64, hour_sd: f64) -> f64 {
+        let Some(fan_w) = &self.fan_w else {
+            return 0.0;
+        };
+        let sd = self.day_weight * day_sd + self.hour_weight * hour_sd;
+        let place = ((sd + FAN_SD) * FAN_PER_SD).clamp(0.0, small(FAN - 1));
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "0 to 12"
+        )]
+        let cell = (place as usize).min(FAN - 2);
+        fan_w[cell] + (place - small(cell)) * (fan_w[cell + 1] - fan_w[cell])
+    }
+}
+
+/// The 48 half hours of a day.
+pub(super) type SkyDay = Vec<SkyStep>;
+
+/// A day as it was logged, looked at from `now`.
+///
+/// # Errors
+///
+/// [`SunError`] for a place, a plane or a log that makes no sense.
+pub(super) fn sky_day(
+    rig: &Rig,
+    journal: &Journal,
+    day: Day,
+    now: LocalTime,
+) -> Result<SkyDay, SunError> {
+    let log = journal.skies.get(&day);
+    let (completed, unlogged) = completed(log, day, now);
+    let series = IrradianceSeries::new(&rig.setting, day.0, &completed, unlogged, STEP_MIN)?;
+    Ok(series
+        .steps
+        .iter()
+        .map(|step| {
+            let at = day.at_s(i64::from(step.start_s));
+            let common = match (log, unlogged) {
+                (None, _) => COMMON_UNSEEN,
+                (Some(DayLog::SunHours(_)), _) => COMMON_SUN_HOURS,
+                (Some(DayLog::Hourly(_)), Unlogged::As(_)) => COMMON_UNSEEN,
+                (Some(DayLog::Hourly(skies)), Unlogged::MeanOfLogged) => {
+                    match skies.get(at.hour()) {
+                        Some(Some(_)) => COMMON_SEEN,
+                        _ => COMMON_UNSEEN,
+                    }
+                }
+            };
+            let is_coming = now < at && !matches!(log, Some(DayLog::SunHours(_)));
+            let was_seen = common < COMMON_UNSEEN;
+            let relative_sd = if is_coming && !was_seen {
+                step.relative_sd.max(COMING_SD)
+            } else {
+                step.relative_sd
+            };
+            SkyStep {
+                fan_w: fan_w(rig, step, relative_sd),
+                day_weight: common.sqrt(),
+                hour_weight: (1.0 - common).sqrt(),
+                air_c: rounded(step.air_c),
+            }
+        })
+        .collect())
+}
+
+/// Heat by brightness, from the darkest to the brightest.
+fn fan_w(rig: &Rig, step: &SeriesStep, relative_sd: f64) -> Option<[f64; FAN]> {
+    if step.states.is_empty() {
+        return None;
+    }
+    let log_sd = libm::log(1.0 + relative_sd * relative_sd).sqrt();
+    let clear = haurwitz_ghi_w_m2(step.sun.zenith_deg);
+    let brightest = (BRIGHTEST * clear / step.ghi_w_m2.max(1e-9)).max(1.0);
+    let mut fan = [0.0; FAN];
+    for (place, heat_w) in fan.iter_mut().enumerate() {
+        let sd = small(place) / FAN_PER_SD - FAN_SD;
+        let factor = libm::exp(log_sd * (sd - 0.5 * log_sd)).min(brightest);
+        *heat_w = rounded(mean_heat_w(rig, step, factor));
+    }
+    let most = fan.iter().fold(0.0_f64, |most, heat_w| most.max(*heat_w));
+    (0.0 < most).then_some(fan)
+}
+
+/// Heat in the element when the hour's light is multiplied.
+///
+/// A brighter hour of sun and clouds has more sun in it, not a sun that is brighter: the states are
+/// mixed anew as far as that goes, and only then scaled.
+fn mean_heat_w(rig: &Rig, step: &SeriesStep, factor: f64) -> f64 {
+    if let Some(heat_w) = rig.beam_w(step, factor) {
+        return heat_w;
+    }
+    let mean = step.plane_w_m2();
+    let by_light =
+        |a: &&PlaneState, b: &&PlaneState| a.irradiance_w_m2.total_cmp(&b.irradiance_w_m2);
+    let end = if 1.0 < factor {
+        step.states.iter().max_by(by_light)
+    } else {
+        step.states.iter().min_by(by_light)
+    };
+    let Some(end) = end.filter(|_| 0.0 < mean) else {
+        return 0.0;
+    };
+    let scaled = |state: &PlaneState, by: f64| {
+        let cell_c = step.air_c + by * (state.cell_c - step.air_c);
+        rig.heat.heat_w(by * state.irradiance_w_m2, cell_c)
+    };
+    let wanted = factor * mean;
+    let span = end.irradiance_w_m2 - mean;
+    // Not far enough apart to mix.
+    if span.abs() < 1e-6 * mean {
+        return scaled(end, factor);
+    }
+    let share = (wanted - mean) / span;
+    if share <= 1.0 {
+        let mixed = rig.heat.mean_heat_w(&step.states);
+        mixed + share * (scaled(end, 1.0) - mixed)
+    } else {
+        scaled(end, wanted / end.irradiance_w_m2)
+    }
+}
