@@ -1,5 +1,7 @@
 //! A cooker as a household describes it: its parts, before any physics.
 
+use serde::{Deserialize, Serialize};
+
 use crate::carry::CarriedCan;
 use crate::concentrator::Concentrator;
 use crate::error::ModelError;
@@ -58,7 +60,8 @@ impl Cooker {
 }
 
 /// What charges a cooker beside the panels and their one element, or in their place.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
 pub struct Charging {
     /// Further elements beside the heater's own, at most two, on one switch that joins them as
     /// suits the light; straight on the panels, whatever the heater's drive. \[Ω\]
@@ -70,7 +73,7 @@ pub struct Charging {
 }
 
 /// A second charge: the grid, a generator or a fire.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct SecondCharge {
     /// Power that is paid for. \[W\]
     pub power_w: f64,
@@ -87,7 +90,7 @@ impl SecondCharge {
 }
 
 /// A store that is charged outside and carried to the kitchen.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Carried {
     /// What it loses on the way.
     pub can: CarriedCan,
@@ -156,7 +159,8 @@ pub struct Store {
 }
 
 /// Metal within a medium, from the seat through its depth.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", tag = "kind")]
 pub enum Metal {
     /// Straight fins that stand on the seat.
     Fins {

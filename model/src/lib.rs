@@ -2,6 +2,7 @@
 
 pub mod ageing;
 pub mod air;
+pub mod bench;
 pub mod carry;
 pub mod concentrator;
 pub mod conduction;

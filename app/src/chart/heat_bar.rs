@@ -9,6 +9,8 @@ pub struct HeatPart {
     pub label: String,
     /// How much it is, with its unit.
     pub value: String,
+    /// Which of the six looks it has: the same kind of part looks the same in every bar.
+    pub look: usize,
     /// Its size; only the ratio to the others matters.
     pub share: f64,
 }
@@ -34,14 +36,14 @@ pub fn HeatBar(
     #[prop(optional)]
     test: Option<&'static str>,
 ) -> impl IntoView {
-    let part = |(idx, part): (usize, HeatPart)| {
+    let part = |part: HeatPart| {
         let share = format!("--share: {:.4}", part.share.max(0.0));
-        view! { <span class="heat-bar__part" data-part=idx.to_string() style=share></span> }
+        view! { <span class="heat-bar__part" data-part=part.look.to_string() style=share></span> }
     };
-    let line = |(idx, part): (usize, HeatPart)| {
+    let line = |part: HeatPart| {
         view! {
             <li class="heat-bar__line">
-                <span class="heat-bar__swatch" data-part=idx.to_string()></span>
+                <span class="heat-bar__swatch" data-part=part.look.to_string()></span>
                 <span class="heat-bar__label">{part.label}</span>
                 <span class="heat-bar__value">{part.value}</span>
             </li>
@@ -50,10 +52,10 @@ pub fn HeatBar(
     view! {
         <figure class="heat-bar" data-test=test>
             <div class="heat-bar__bar" aria-hidden="true">
-                {move || view.get().parts.into_iter().enumerate().map(part).collect_view()}
+                {move || view.get().parts.into_iter().map(part).collect_view()}
             </div>
             <ul class="heat-bar__list" aria-label=move || view.get().name>
-                {move || view.get().parts.into_iter().enumerate().map(line).collect_view()}
+                {move || view.get().parts.into_iter().map(line).collect_view()}
             </ul>
             <figcaption class="heat-bar__sentence">{move || view.get().sentence}</figcaption>
         </figure>

@@ -170,6 +170,18 @@ impl Formats {
         self.locale.clock(seconds)
     }
 
+    /// A time of day with its day, where that is not today: `18:40 tomorrow`.
+    pub fn time(&self, at: LocalTime, sure: Sure, today: Day) -> String {
+        let time = self.clock(at, sure);
+        let day = sure.round(at).day();
+        match i64::from(day.0) - i64::from(today.0) {
+            0 => time,
+            1 => (self.units.time_tomorrow)(&time),
+            -1 => (self.units.time_yesterday)(&time),
+            _ => (self.units.time_on)(&time, &self.day(day)),
+        }
+    }
+
     /// Two times of day as a span: `18:20 to 19:05`.
     pub fn clock_band(&self, from: LocalTime, to: LocalTime, sure: Sure) -> String {
         let (from, to) = (self.clock(from, sure), self.clock(to, sure));

@@ -1,10 +1,12 @@
 //! The five questions of the first start: what is proposed, what is answered, what comes of it.
 
+mod kept;
+mod options;
+
 use model::cooker::Cooker;
 use model::place::{AirYear, Place};
 use model::presets::Preset;
 
-use crate::components::ChoiceOption;
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 use crate::present::typed::{self, Mistake, Steps};
@@ -12,7 +14,9 @@ use crate::state::action::Action;
 use crate::state::document::Household;
 use crate::state::limits;
 use crate::state::refused::{Field, Wrong};
-use crate::state::zones::{LOWLAND_M, Whereabouts, longitude_of_clock};
+use crate::state::zones::{LOWLAND_M, Whereabouts, ZonePlace, longitude_of_clock};
+
+pub use options::{land_options, panel_options, people_options, preset_options, towns};
 
 /// A question.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -38,6 +42,17 @@ impl Question {
         Self::Panels,
         Self::People,
     ];
+
+    /// The question with this number, from 1.
+    pub fn numbered(number: u8) -> Option<Self> {
+        let place = usize::from(number.checked_sub(1)?);
+        Self::ALL.get(place).copied()
+    }
+
+    /// Its number, from 1.
+    pub fn from_one(self) -> u8 {
+        u8::try_from(self.number() + 1).unwrap_or(u8::MAX)
+    }
 
     /// Its place in the order, from 0.
     pub fn number(self) -> usize {
@@ -188,6 +203,8 @@ impl Draft {
     /// What is proposed. Only where the device tells no place is something left to be filled in.
     pub fn new(whereabouts: Whereabouts, formats: &Formats) -> Self {
         let zone = whereabouts.zone;
+        // A clock set to universal time says nothing of where it stands.
+        let tells_longitude = zone.is_some() || whereabouts.utc_offset_min != 0;
         let longitude_deg = zone.map_or_else(
             || longitude_of_clock(whereabouts.utc_offset_min),
             |zone| zone.longitude_deg,
@@ -197,13 +214,58 @@ impl Draft {
             whereabouts,
             latitude: zone.map_or_else(String::new, |zone| degrees(zone.latitude_deg)),
             south: zone.is_some_and(|zone| zone.latitude_deg < 0.0),
-            longitude: degrees(longitude_deg),
+            longitude: if tells_longitude {
+                degrees(longitude_deg)
+            } else {
+                String::new()
+            },
             west: longitude_deg < 0.0,
             height: formats.field(zone.map_or(LOWLAND_M, |zone| zone.altitude_m), 0),
             preset: Preset::AluminiumInPerlite,
             watts: formats.field(WATT_STEPS.start, 0),
             people: formats.field(PEOPLE_STEPS.start, 0),
         }
+    }
+
+    /// Takes the town of this time zone: its place and its height.
+    pub fn pick_town(&mut self, zone: &str, formats: &Formats) {
+        let Some(zone) = ZonePlace::of(zone) else {
+            return;
+        };
+        let whereabouts = Whereabouts {
+            zone: Some(zone),
+            ..self.whereabouts
+        };
+        let Self {
+            latitude,
+            south,
+            longitude,
+            west,
+            height,
+            ..
+        } = Self::new(whereabouts, formats);
+        *self = Self {
+            whereabouts,
+            latitude,
+            south,
+            longitude,
+            west,
+            height,
+            ..self.clone()
+        };
+    }
+
+    /// The time zone of the town that the place is near; empty where it is near none.
+    pub fn picked_town(&self) -> &'static str {
+        self.town().map_or("", |zone| zone.zone)
+    }
+
+    fn town(&self) -> Option<ZonePlace> {
+        let (latitude_deg, longitude_deg) = (self.latitude_deg().ok()?, self.longitude_deg().ok()?);
+        let near = |a: f64, b: f64| (a - b).abs() < 0.05;
+        self.whereabouts.zone.filter(|zone| {
+            near(zone.latitude_deg, latitude_deg) && near(zone.longitude_deg, longitude_deg)
+        })
     }
 
     fn degrees(text: &str, field: Field, most: f64, negative: bool) -> Result<f64, Mistake> {
@@ -330,11 +392,7 @@ impl Draft {
         let words = &strings.first_start;
         let latitude_deg = self.latitude_deg().ok()?;
         let longitude_deg = self.longitude_deg().ok()?;
-        let zone = self.whereabouts.zone.filter(|zone| {
-            let near = |a: f64, b: f64| (a - b).abs() < 0.05;
-            near(zone.latitude_deg, latitude_deg) && near(zone.longitude_deg, longitude_deg)
-        });
-        Some(match zone {
+        Some(match self.town() {
             Some(zone) => (words.place_near)(&zone.name()),
             None => (words.place_at)(
                 &formats.field(latitude_deg.abs(), 1),
@@ -364,75 +422,6 @@ impl Draft {
         if let Some(preset) = Preset::ALL.into_iter().find(|preset| preset.key() == key) {
             self.preset = preset;
         }
-    }
-}
-
-/// The four heights of the land.
-pub fn land_options(strings: &Strings, formats: &Formats) -> Vec<ChoiceOption> {
-    let words = &strings.first_start;
-    let mut below_m = 0.0;
-    Land::ALL
-        .into_iter()
-        .map(|land| {
-            let label = match land {
-                Land::NearTheSea => words.near_the_sea,
-                Land::Hills => words.hills,
-                Land::Highland => words.highland,
-                Land::Mountains => words.mountains,
-            };
-            let detail = match land.top_m() {
-                Some(top_m) => (words.up_to)(&formats.metres(top_m)),
-                None => (words.above)(&formats.metres(below_m)),
-            };
-            below_m = land.top_m().unwrap_or(below_m);
-            option(land.key(), label.to_owned(), detail)
-        })
-        .collect()
-}
-
-/// The ways of building.
-pub fn preset_options(strings: &Strings) -> Vec<ChoiceOption> {
-    let words = &strings.first_start;
-    Preset::ALL
-        .into_iter()
-        .map(|preset| {
-            option(
-                preset.key(),
-                (words.preset)(preset).to_owned(),
-                (words.preset_good_for)(preset).to_owned(),
-            )
-        })
-        .collect()
-}
-
-/// The usual sizes of panels; the key is the number.
-pub fn panel_options(formats: &Formats) -> Vec<ChoiceOption> {
-    PANELS_W
-        .into_iter()
-        .map(|watts| {
-            option(
-                &watts.to_string(),
-                formats.watts(f64::from(watts)),
-                String::new(),
-            )
-        })
-        .collect()
-}
-
-/// The usual tables; the key is the number.
-pub fn people_options() -> Vec<ChoiceOption> {
-    PEOPLE
-        .into_iter()
-        .map(|people| option(&people.to_string(), people.to_string(), String::new()))
-        .collect()
-}
-
-fn option(key: &str, label: String, detail: String) -> ChoiceOption {
-    ChoiceOption {
-        key: key.to_owned(),
-        label,
-        detail,
-        icon: None,
     }
 }
 

@@ -16,8 +16,9 @@ use crate::components::{
 use crate::i18n::Language;
 use crate::present::first_start::{Draft, Question};
 use crate::screens::first_start::questions::Answers;
+use crate::shell::answers::{forget_answers, keep_answers, kept_answers};
 use crate::shell::whereabouts::whereabouts;
-use crate::shell::{Shell, begin_screen, use_shell};
+use crate::shell::{Shell, use_shell};
 use crate::state::action::Action;
 use crate::state::route::{MorePage, Route};
 use crate::state::settings::LanguageChoice;
@@ -25,13 +26,18 @@ use crate::state::settings::LanguageChoice;
 /// The first start.
 #[component]
 pub(super) fn FirstStart() -> impl IntoView {
-    let Shell { words, .. } = use_shell();
+    let Shell { words, router, .. } = use_shell();
     let formats = words.formats().get_untracked();
-    let draft = RwSignal::new(Draft::new(whereabouts(), &formats));
-    let asked = RwSignal::new(None);
+    let kept = kept_answers();
+    let draft = RwSignal::new(Draft::resumed(kept.as_deref(), whereabouts(), &formats));
+    effect(move || draft.with(|draft| keep_answers(&draft.kept())));
+    let route = router.route();
+    let asked = Memo::new(move |_| match route.get() {
+        Route::Start(number) => Question::numbered(number),
+        _ => None,
+    });
     let on_ask = Callback::new(move |question: Option<Question>| {
-        asked.set(question);
-        begin_screen();
+        router.go(Route::Start(question.map_or(0, Question::from_one)));
     });
     move || match asked.get() {
         None => view! { <Welcome on_ask /> },
@@ -69,7 +75,15 @@ fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
         }
     };
     let what = words.text(|strings| strings.first_start.what_it_does);
-    let takes = words.text(|strings| strings.first_start.set_up_takes);
+    let has_place = whereabouts().zone.is_some();
+    let takes = Signal::derive(move || {
+        let words = &words.strings().first_start;
+        if has_place {
+            words.set_up_takes
+        } else {
+            words.set_up_takes_place
+        }
+    });
     view! {
         <div class="screen" data-room="start">
             <RoomHeader title=words.text(|strings| strings.first_start.title) />
@@ -188,7 +202,9 @@ fn finish(
 ) {
     let action = draft.with_untracked(|draft| draft.action(strings));
     let is_done = action.is_ok_and(carry_out);
-    if !is_done {
+    if is_done {
+        forget_answers();
+    } else {
         let unanswered = draft.with_untracked(Draft::unanswered);
         on_ask.run(unanswered.or(Question::ALL.first().copied()));
     }

@@ -20,6 +20,8 @@ pub fn Screen(
     // The diary goes from day to day by itself.
     let room = Memo::new(move |_| match route.get() {
         Route::Diary(_) => Route::Diary(None),
+        // So do the questions of the first start.
+        Route::Start(_) => Route::Start(0),
         other => other,
     });
     move || match room.get() {
@@ -27,6 +29,6 @@ pub fn Screen(
         Route::Diary(_) => view! { <diary::Diary /> },
         Route::Cooker(id) => view! { <cooker::CookerRoom id /> },
         Route::More(page) => view! { <more::MoreScreen page /> },
-        Route::Start => view! { <first_start::FirstStart /> },
+        Route::Start(_) => view! { <first_start::FirstStart /> },
     }
 }

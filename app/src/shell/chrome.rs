@@ -66,7 +66,7 @@ pub fn Rooms(
         ]
     });
     view! {
-        <Show when=move || route.get() != Route::Start>
+        <Show when=move || !matches!(route.get(), Route::Start(_))>
             <RoomBar label=shell.words.text(|strings| strings.common.rooms_label) rooms />
         </Show>
     }
@@ -284,10 +284,14 @@ pub fn UndoToast(
         let Some(undo) = put_away().and_then(|toast| toast.undo) else {
             return;
         };
-        // What takes back an addition says itself what it erased.
-        let is_erasing = matches!(undo, Action::EraseEntry(_));
-        if dispatch.run(undo).is_ok() && !is_erasing {
-            toasts.show(ToastAbout::BroughtBack, None);
+        let about = if matches!(undo, Action::EraseEntry(_)) {
+            ToastAbout::TakenBack
+        } else {
+            ToastAbout::BroughtBack
+        };
+        // Without a way back of its own: what was taken back is done again where it was done.
+        if dispatch.run(undo).is_ok() {
+            toasts.show(about, None);
         }
     };
     view! {
@@ -320,6 +324,7 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::CookerErased { name } => (notes.cooker_erased)(name),
         ToastAbout::SkyErased => notes.sky_erased.to_owned(),
         ToastAbout::BroughtBack => notes.brought_back.to_owned(),
+        ToastAbout::TakenBack => notes.taken_back.to_owned(),
         ToastAbout::Noted => notes.noted.to_owned(),
     }
 }

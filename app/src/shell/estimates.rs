@@ -129,7 +129,7 @@ fn running(document: &Document) -> Option<Subject> {
         site: site(document)?,
         cooker: owned.cooker.clone(),
         journal: document.journal_without(meal),
-        from: Some(meal.at),
+        from: Some(meal.at.plus_s(-meal.at.0.rem_euclid(60))),
     })
 }
 
@@ -212,6 +212,18 @@ mod tests {
         let first = kitchen.estimates.evening().get_untracked();
         kitchen.clock.pin(Some(at(17, 1)));
         assert!(kitchen.estimates.evening().get_untracked() != first);
+    }
+
+    #[test]
+    fn what_was_done_in_this_minute_counts_at_once() {
+        let kitchen = set_up();
+        let entry = Action::AddEntry {
+            at: at(17, 0).plus_s(40),
+            what: What::Reading { store_c: 240.0 },
+        };
+        kitchen.store.act(entry).unwrap();
+        let store = kitchen.estimates.store_now().get_untracked().unwrap();
+        assert!((store.unwrap().store_c - 240.0).abs() < 10.0);
     }
 
     #[test]

@@ -77,9 +77,10 @@ impl Example {
     /// Goes back to the person's own household.
     pub fn leave(&self) {
         self.end();
-        // Only a household of the person's own is kept from being left.
-        let _ = self.store.show(Whose::Own, None);
-        self.router.go(Route::Tonight);
+        // What stands in the way of saving is told over every screen.
+        if self.store.show(Whose::Own, None).is_ok() {
+            self.router.go(Route::Tonight);
+        }
     }
 
     /// Puts the example back to how it was.

@@ -3,6 +3,7 @@
 //! [`App`] builds one store, one clock, one router and one set of words, and hands them to the
 //! screens through the context. A screen asks for them with [`use_shell`].
 
+pub mod answers;
 pub mod chrome;
 pub mod clock;
 pub mod copies;

@@ -16,6 +16,7 @@ use crate::shell::keeper::{Keeper, Notice, SaveStatus};
 use crate::shell::router::Router;
 use crate::shell::store::Store;
 use crate::shell::toasts::{ToastAbout, Toasts};
+use crate::shell::wiring::title;
 use crate::shell::words::Words;
 use crate::state::action::{Action, Done};
 use crate::state::document::{Document, Whose};
@@ -221,13 +222,13 @@ fn a_language_is_changed_at_once() {
 fn the_first_start_comes_first() {
     let kitchen = Kitchen::open();
     let router = Router::new(kitchen.store, Route::Diary(None));
-    assert_eq!(router.route().get_untracked(), Route::Start);
+    assert_eq!(router.route().get_untracked(), Route::Start(0));
     router.follow(Route::More(MorePage::Safety));
     assert_eq!(
         router.route().get_untracked(),
         Route::More(MorePage::Safety)
     );
-    router.follow(Route::Start);
+    router.follow(Route::Start(2));
     kitchen.store.act(set_up_action()).unwrap();
     assert_eq!(router.route().get_untracked(), Route::Tonight);
 }
@@ -358,4 +359,25 @@ fn the_way_back_that_is_offered_is_that_of_the_last_deed() {
     );
     toasts.put_away(last.number);
     assert_eq!(shown.get_untracked(), None);
+}
+
+#[test]
+fn each_place_has_a_title_of_its_own() {
+    let strings = Language::English.strings();
+    let mut titles: Vec<String> = MorePage::ALL
+        .map(Route::More)
+        .to_vec()
+        .into_iter()
+        .chain((0..=5).map(Route::Start))
+        .chain([Route::Tonight, Route::Diary(None), Route::Cooker(None)])
+        .map(|route| title(route, strings))
+        .collect();
+    assert!(
+        titles.iter().all(|title| title.ends_with(" · Duskpot")),
+        "{titles:?}"
+    );
+    let all = titles.len();
+    titles.sort_unstable();
+    titles.dedup();
+    assert_eq!(titles.len(), all, "{titles:?}");
 }

@@ -6,13 +6,15 @@ use std::time::Duration;
 use crate::reactive::*;
 use leptos::task::spawn_local;
 
+use crate::i18n::strings::Strings;
 use crate::platform::page::{self, PageTheme};
 use crate::platform::storage::{Shelf, WindowShelf, ask_to_persist, watch_other_windows};
 use crate::platform::worker;
+use crate::present::first_start::Question;
 use crate::shell::keeper::SaveStatus;
 use crate::shell::{CONTENT_ID, Shell};
 use crate::state::document::Whose;
-use crate::state::route::Route;
+use crate::state::route::{MorePage, Route};
 use crate::state::settings::Theme;
 
 /// A change is written so long after it was made, and those that follow meanwhile with it.
@@ -133,16 +135,29 @@ fn wire_address(shell: Shell) {
     });
     let words = shell.words;
     effect(move || {
-        let strings = words.strings();
-        let room = match route.get() {
-            Route::Tonight => strings.tonight.title,
-            Route::Diary(_) => strings.diary.title,
-            Route::Cooker(_) => strings.cooker.title,
-            Route::More(_) => strings.more.title,
-            Route::Start => strings.first_start.title,
-        };
-        page::set_title(&format!("{room} · {}", strings.common.app_name));
+        page::set_title(&title(route.get(), words.strings()));
     });
+}
+
+/// What the browser's bar says of a place.
+pub(super) fn title(route: Route, strings: &Strings) -> String {
+    let more = &strings.more;
+    let place = match route {
+        Route::Tonight => strings.tonight.title,
+        Route::Diary(_) => strings.diary.title,
+        Route::Cooker(_) => strings.cooker.title,
+        Route::More(MorePage::Menu) => more.title,
+        Route::More(MorePage::Settings) => more.settings,
+        Route::More(MorePage::Copies) => more.copies,
+        Route::More(MorePage::Example) => more.example,
+        Route::More(MorePage::Safety) => more.safety,
+        Route::More(MorePage::About) => more.about,
+        Route::Start(number) => Question::numbered(number)
+            .map_or(strings.first_start.title, |question| {
+                question.words(strings)
+            }),
+    };
+    format!("{place} · {}", strings.common.app_name)
 }
 
 fn wire_looks(shell: Shell) {
@@ -165,6 +180,12 @@ fn wire_looks(shell: Shell) {
 fn wire_clock(shell: Shell) {
     let clock = shell.clock;
     set_interval(move || clock.tick(), TICK);
+    // What is done is done at a minute that is shown.
+    let changes = shell.store.changes();
+    effect(move || {
+        let _ = changes.get();
+        clock.tick();
+    });
     page::watch_return(move || clock.tick());
 }
 

@@ -139,8 +139,8 @@ impl Document {
             skies: self.skies.clone(),
             events: events
                 .map(|entry| Event {
-                    at: entry.at,
-                    what: entry.what.clone(),
+                    at: minute(entry.at),
+                    what: to_the_minute(&entry.what),
                 })
                 .collect(),
             formerly: Vec::new(),
@@ -157,4 +157,19 @@ impl Document {
         );
         first.zip(last)
     }
+}
+
+/// The minute that a time lies in. The kitchen's clock shows whole minutes, and what was done in
+/// the present one has happened.
+fn minute(at: LocalTime) -> LocalTime {
+    at.plus_s(-at.0.rem_euclid(60))
+}
+
+fn to_the_minute(what: &What) -> What {
+    let mut what = what.clone();
+    if let What::Meal(meal) = &mut what {
+        meal.out = meal.out.map(minute);
+        meal.outcome.boiled_at = meal.outcome.boiled_at.map(minute);
+    }
+    what
 }

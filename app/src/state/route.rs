@@ -18,8 +18,8 @@ pub enum Route {
     Cooker(Option<CookerId>),
     /// The rest.
     More(MorePage),
-    /// The first start.
-    Start,
+    /// The first start: its welcome, 0, or one of its questions, from 1.
+    Start(u8),
 }
 
 /// A page of the room More.
@@ -77,7 +77,8 @@ impl Route {
             Self::Cooker(Some(id)) => format!("#/cooker/{}", id.0),
             Self::More(MorePage::Menu) => "#/more".into(),
             Self::More(page) => format!("#/more/{}", page.slug()),
-            Self::Start => "#/start".into(),
+            Self::Start(0) => "#/start".into(),
+            Self::Start(question) => format!("#/start/{question}"),
         }
     }
 
@@ -94,7 +95,7 @@ impl Route {
                 .into_iter()
                 .find(|page| page.slug() == slug)
                 .map_or(Self::More(MorePage::Menu), Self::More),
-            ("start", _) => Self::Start,
+            ("start", question) => Self::Start(question.parse().unwrap_or(0)),
             _ => Self::Tonight,
         }
     }
@@ -103,10 +104,10 @@ impl Route {
     /// household, except for pages that need none; Tonight instead of the first start after it.
     pub fn allowed(self, has_household: bool) -> Self {
         match self {
-            Self::Start if has_household => Self::Tonight,
-            Self::Start | Self::More(_) => self,
+            Self::Start(_) if has_household => Self::Tonight,
+            Self::Start(_) | Self::More(_) => self,
             Self::Tonight | Self::Diary(_) | Self::Cooker(_) if has_household => self,
-            Self::Tonight | Self::Diary(_) | Self::Cooker(_) => Self::Start,
+            Self::Tonight | Self::Diary(_) | Self::Cooker(_) => Self::Start(0),
         }
     }
 }
@@ -144,7 +145,9 @@ mod tests {
         check("#/cooker/3", Route::Cooker(Some(CookerId(3))));
         check("#/more", Route::More(MorePage::Menu));
         check("#/more/copies", Route::More(MorePage::Copies));
-        check("#/start", Route::Start);
+        check("#/start", Route::Start(0));
+        check("#/start/2", Route::Start(2));
+        check("#/start/soon", Route::Start(0));
     }
 
     #[test]
@@ -158,20 +161,20 @@ mod tests {
 
     #[test]
     fn without_a_household_only_the_start_and_more_are_open() {
-        assert_eq!(Route::Tonight.allowed(false), Route::Start);
-        assert_eq!(Route::Diary(None).allowed(false), Route::Start);
+        assert_eq!(Route::Tonight.allowed(false), Route::Start(0));
+        assert_eq!(Route::Diary(None).allowed(false), Route::Start(0));
         assert_eq!(
             Route::More(MorePage::Safety).allowed(false),
             Route::More(MorePage::Safety)
         );
-        assert_eq!(Route::Start.allowed(true), Route::Tonight);
+        assert_eq!(Route::Start(3).allowed(true), Route::Tonight);
         assert_eq!(Route::Diary(None).allowed(true), Route::Diary(None));
     }
 
     fn any_route() -> impl Strategy<Value = Route> {
         prop_oneof![
             Just(Route::Tonight),
-            Just(Route::Start),
+            any::<u8>().prop_map(Route::Start),
             proptest::option::of(-5000..60_000).prop_map(|day| Route::Diary(day.map(Day))),
             proptest::option::of(any::<u32>()).prop_map(|id| Route::Cooker(id.map(CookerId))),
             (0..MorePage::ALL.len()).prop_map(|page| Route::More(MorePage::ALL[page])),

@@ -107,6 +107,14 @@ impl ZonePlace {
         })
     }
 
+    /// The principal places of all zones, as the database lists them.
+    pub fn all() -> impl Iterator<Item = Self> {
+        ZONES.lines().filter_map(|line| {
+            let (zone, rest) = line.split_once(' ')?;
+            Self::read(zone, rest)
+        })
+    }
+
     fn read(zone: &'static str, rest: &str) -> Option<Self> {
         let (latitude, longitude) = rest.split_once(' ')?;
         let height = HIGH.iter().find(|(name, _)| *name == zone);

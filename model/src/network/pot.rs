@@ -188,6 +188,30 @@ impl PotState {
         self.done_at_s
     }
 
+    /// The pot is found to boil for the first time, whatever was reckoned: its heat is that of the
+    /// boil, and what it cooked at a boil before this one is taken back. A dry pot stays as it is.
+    /// Gives the heat that it loses to the air at the boil, W.
+    pub(crate) fn see_boiling(&mut self, boiling_c: f64, air_c: f64) -> f64 {
+        let surface_w = |surface: OpenSurface| surface.heat_and_slope(boiling_c).0;
+        let loss_w =
+            self.pot.g_air_w_k * (boiling_c - air_c) + self.pot.surface.map_or(0.0, surface_w);
+        if self.phase == PotPhase::Dry {
+            return loss_w;
+        }
+        if let Some(cook) = self.pot.cook {
+            let taken_back = self.boil_s * cook.rate_per_s(boiling_c);
+            self.doneness = (self.doneness - taken_back).max(0.0);
+        }
+        if self.doneness < 1.0 {
+            self.done_at_s = None;
+        }
+        self.boil_s = 0.0;
+        self.heat_j = self.capacity_j_k() * boiling_c;
+        self.phase = PotPhase::Boiling;
+        self.feel_least_temperature();
+        loss_w
+    }
+
     /// The pot as it is now: to put it back, elsewhere or under another lid.
     pub fn pot(&self) -> Pot {
         Pot {

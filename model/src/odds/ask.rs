@@ -146,7 +146,7 @@ impl Belief {
         let air_c = self.air_c(put_in);
         before.bring_in(&self.epoch.build, air_c);
         let load = self.epoch.load(meal, put_in, air_c);
-        before.put_in(&load, meal, self.settings.seed);
+        before.put_in(&self.epoch.build, &load, meal, self.settings.seed);
         self.follow(before, &load, meal, put_in, follow)
     }
 

@@ -1,6 +1,6 @@
 //! All members side by side.
 
-use super::build::{Build, Load, rounded, small};
+use super::build::{Build, Load, small};
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
 use super::prior::{
@@ -19,7 +19,12 @@ pub(super) mod column {
 
     pub(crate) const HEAT: usize = 0;
     pub(crate) const JACKET: usize = HEAT + MAX_NODES;
-    pub(crate) const POT_C: usize = JACKET + 1;
+    pub(crate) const OUTER: usize = JACKET + 1;
+    /// A melt: liquid or not, seeded or not, and where it freezes by itself.
+    pub(crate) const LIQUID: usize = OUTER + 1;
+    pub(crate) const SEEDED: usize = LIQUID + 1;
+    pub(crate) const NUCLEATION: usize = SEEDED + 1;
+    pub(crate) const POT_C: usize = NUCLEATION + 1;
     pub(crate) const WATER: usize = POT_C + 1;
     pub(crate) const DONENESS: usize = WATER + 1;
     pub(crate) const BOIL: usize = DONENESS + 1;
@@ -44,8 +49,6 @@ pub(super) mod column {
     pub(crate) const COUNT: usize = LOG + MULTIPLIERS;
 }
 
-/// Steps in which a way to the kitchen is walked.
-const WAY_STEPS: usize = 4;
 /// Store of a member before the first day that was logged: most are cold, some were in use. The
 /// share of the way from air to cut-out is this times the cube of an even chance. Inferred.
 const START_SHARE: f64 = 0.6;
@@ -126,7 +129,7 @@ pub(super) struct Ensemble {
     columns: Vec<f64>,
     phase: Vec<Phase>,
     /// Whether a store that is charged elsewhere has come to the kitchen since.
-    indoors: bool,
+    pub(super) indoors: bool,
     /// They sum to 1.
     pub(super) weight: Vec<f64>,
 }
@@ -197,13 +200,18 @@ impl Ensemble {
             let share = START_SHARE * even * even * even;
             let store_c = air_c + share * (build.cutout_c - air_c).max(0.0);
             self.set_store_c(build, member, store_c);
-            self.set(column::JACKET, member, 0.5 * (store_c + air_c));
+            self.set_jacket(build, member, air_c);
         }
     }
 
     /// Puts a member's store at one temperature.
     pub(super) fn set_store_c(&mut self, build: &Build, member: usize, store_c: f64) {
         let capacity = self.get(column::FACTOR + Multiplier::Capacity.index(), member);
+        let is_liquid = build
+            .sleep
+            .as_ref()
+            .is_some_and(|sleep| sleep.liquid_c <= store_c);
+        self.set(column::LIQUID, member, f64::from(u8::from(is_liquid)));
         let heat_j = build.heat_j(store_c) * capacity;
         for node in 0..build.row.count {
             let share = build.row.mass_share[node];
@@ -222,7 +230,7 @@ impl Ensemble {
 
     /// Temperature of the store, mixed. [°C]
     pub(super) fn store_c(&self, build: &Build, member: usize) -> f64 {
-        build.store_c(self.store_j(build, member)).0
+        self.temperature_c(build, member, self.store_j(build, member))
     }
 
     /// Temperature of the store under the seat. [°C]
@@ -230,7 +238,16 @@ impl Ensemble {
         let capacity = self.get(column::FACTOR + Multiplier::Capacity.index(), member);
         let share = build.row.mass_share[0];
         let whole_j = self.get(column::HEAT, member) / (share * capacity);
-        build.store_c(whole_j).0
+        self.temperature_c(build, member, whole_j)
+    }
+
+    /// Temperature of a member's store with this heat in the whole of it. [°C]
+    fn temperature_c(&self, build: &Build, member: usize, whole_j: f64) -> f64 {
+        if 0.5 < self.get(column::LIQUID, member) {
+            build.liquid_c(whole_j).0
+        } else {
+            build.store_c(whole_j).0
+        }
     }
 
     /// The day's own deviations begin.
@@ -249,32 +266,8 @@ impl Ensemble {
         }
     }
 
-    /// A store that is charged elsewhere is carried to the kitchen, if it is not there: what it loses
-    /// on the way is gone when the pot goes in.
-    pub(super) fn bring_in(&mut self, build: &Build, air_c: f64) {
-        let Some(carried) = &build.carried else {
-            return;
-        };
-        if self.indoors {
-            return;
-        }
-        self.indoors = true;
-        let step_s = carried.way_s / small(WAY_STEPS);
-        for member in 0..self.members {
-            for _ in 0..WAY_STEPS {
-                let store_c = self.store_c(build, member);
-                let loss_w = rounded(carried.can.loss_w_k(store_c, air_c)) * (store_c - air_c);
-                for node in 0..build.row.count {
-                    let share = build.row.mass_share[node];
-                    let left_j = self.get(column::HEAT + node, member) - share * step_s * loss_w;
-                    self.set(column::HEAT + node, member, left_j);
-                }
-            }
-        }
-    }
-
     /// A pot goes in; one that is in comes out.
-    pub(super) fn put_in(&mut self, load: &Load, meal: &Meal, seed: u64) {
+    pub(super) fn put_in(&mut self, build: &Build, load: &Load, meal: &Meal, seed: u64) {
         let pot = Noise::new(seed, Purpose::Pot)
             .at(i64::from(meal.eat_at.day().0))
             .at(meal.dish as i64);
@@ -311,11 +304,13 @@ impl Ensemble {
                 self.set(column, member, value);
             }
             self.phase[member] = Phase::Simple;
+            self.seed_with(build, member);
         }
     }
 
     /// The pot comes out.
     pub(super) fn take_out(&mut self) {
+        self.column_mut(column::SEEDED).fill(0.0);
         self.phase.fill(Phase::NoPot);
     }
 
@@ -398,6 +393,10 @@ impl Ensemble {
         Member {
             heat_j,
             jacket_c: get(column::JACKET),
+            outer_c: get(column::OUTER),
+            is_liquid: 0.5 < get(column::LIQUID),
+            is_seeded: 0.5 < get(column::SEEDED),
+            nucleation_c: get(column::NUCLEATION),
             phase: self.phase[member],
             pot_c: get(column::POT_C),
             water_kg: get(column::WATER),
@@ -421,6 +420,8 @@ impl Ensemble {
             self.set(column::HEAT + node, member, *heat_j);
         }
         self.set(column::JACKET, member, one.jacket_c);
+        self.set(column::OUTER, member, one.outer_c);
+        self.set(column::LIQUID, member, f64::from(u8::from(one.is_liquid)));
         if self.phase[member] == Phase::NoPot {
             return;
         }

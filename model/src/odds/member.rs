@@ -1,21 +1,10 @@
-//! One member carried through a stretch of constant light and air.
-//!
-//! The equations are those of [`crate::network`]. The solver is ROS2 (Verwer, Spee, Blom and
-//! Hundsdorfer, SIAM J. Sci. Comput. 20 (1999) 1456), linearly implicit, L-stable and of second
-//! order whatever the Jacobian, so that an idle half hour is one step and a plateau of melting
-//! needs no special case: heat is the state, and what leaves one part enters another.
-
-#![allow(
-    clippy::needless_range_loop,
-    reason = "several short arrays are walked side by side, and their first few places only"
-)]
+//! One member carried through a stretch of constant light and air, by the equations of
+//! [`crate::network`].
 
 use super::build::{Build, Load};
-use super::solve::{Factors, Rates, Stiffness};
+use super::step::{At, Fixed, Stage, Step, nodes};
 use crate::water::CP_J_KGK;
 
-/// `1 - 1/sqrt(2)`, which makes ROS2 L-stable.
-const GAMMA: f64 = 0.292_893_218_813_452_4;
 /// Steps with a pot in, as a share of the time in which pot and store come together.
 const POT_STEP: f64 = 0.25;
 /// For the gap between them that this holds; it is longer for a narrower one. \[K\]
@@ -35,6 +24,12 @@ const KINK_SHARE: f64 = 0.4;
 const KINK_K: f64 = 1.5;
 /// Closer than this to the boil is at the boil. \[K\]
 const AT_BOIL_K: f64 = 1e-9;
+/// A step may change the conductance of a seat on which something freezes by this share of it.
+const LAYER_SHARE: f64 = 0.2;
+/// The shortest step that this asks for. \[s\]
+const SHORTEST_S: f64 = 1.0;
+/// So far past its nucleation a melt is sure to freeze. \[K\]
+const WAKE_K: f64 = 0.01;
 /// What is left of a stretch shorter than this is over. \[s\]
 const OVER_S: f64 = 1e-6;
 
@@ -57,6 +52,14 @@ pub(super) enum Phase {
 pub(super) struct Member<const N: usize> {
     pub(super) heat_j: [f64; N],
     pub(super) jacket_c: f64,
+    /// Of a jacket of two nodes, the outer one. [°C]
+    pub(super) outer_c: f64,
+    /// The melt is liquid, above its melting point or below.
+    pub(super) is_liquid: bool,
+    /// A wall in it is cold enough for it to freeze there.
+    pub(super) is_seeded: bool,
+    /// Where it freezes by itself. [°C]
+    pub(super) nucleation_c: f64,
     pub(super) phase: Phase,
     pub(super) pot_c: f64,
     pub(super) water_kg: f64,
@@ -98,274 +101,12 @@ pub(super) struct Account {
     pub(super) steam_j: f64,
 }
 
-/// What one step of the solver makes of a member.
-#[derive(Debug, Clone, Copy)]
-struct Step<const N: usize> {
-    heat_j: [f64; N],
-    jacket_c: f64,
-    pot_c: f64,
-    /// Rise of the pot at the step's start. \[K/s\]
-    pot_k_s: f64,
-    steamed_kg: f64,
-    /// Steam at the step's start. \[kg/s\]
-    steam_kg_s: f64,
-    heater_j: f64,
-    /// By how much the first node's slope foretold its temperature wrongly. \[K\]
-    kink_k: f64,
-    /// Out of the pot as steam and, from seat, jacket, open face and pot, to the air. \[J\]
-    jacket_air_j: f64,
-    open_j: f64,
-    pot_air_j: f64,
-}
-
 /// A pot that is in, and how a member's own quantities differ from it.
 pub(super) struct Course<'a> {
     pub(super) build: &'a Build,
     pub(super) load: Option<&'a Load>,
     /// Take the pot out once it is ready.
     pub(super) out_when_ready: bool,
-}
-
-/// Temperatures, slopes and flows of one stage.
-struct Stage<const N: usize> {
-    rates: Rates<N>,
-    seat_w: f64,
-    steam_w: f64,
-    steam_w_k: f64,
-    jacket_air_w: f64,
-    open_w: f64,
-    pot_air_w: f64,
-    node_k_j: [f64; N],
-    g_seat_w_k: f64,
-    /// The first node. \[°C\]
-    face_c: f64,
-}
-
-/// The state that a stage is worked out at.
-#[derive(Clone, Copy)]
-struct At<const N: usize> {
-    heat_j: [f64; N],
-    jacket_c: f64,
-    pot_c: f64,
-}
-
-/// What is fixed for a member within a stretch.
-struct Fixed<'a, const N: usize> {
-    course: &'a Course<'a>,
-    phase: Phase,
-    /// Whole store's heat per heat of each node.
-    whole: [f64; N],
-    g_half_w_k: f64,
-    g_open_w_k: f64,
-    contact: f64,
-    g_pot_air_w_k: f64,
-    surface_w_pa: f64,
-    air_c: f64,
-    heater_w: f64,
-}
-
-impl<const N: usize> Fixed<'_, N> {
-    #[inline]
-    fn stage(&self, at: &At<N>) -> Stage<N> {
-        let build = self.course.build;
-        let row = &build.row;
-        let n = nodes::<N>(build);
-        let mut out = Stage {
-            rates: Rates::NONE,
-            seat_w: 0.0,
-            steam_w: 0.0,
-            steam_w_k: 0.0,
-            jacket_air_w: self.g_half_w_k * (at.jacket_c - self.air_c),
-            open_w: 0.0,
-            pot_air_w: 0.0,
-            node_k_j: [0.0; N],
-            g_seat_w_k: 0.0,
-            face_c: 0.0,
-        };
-        let mut node_c = [0.0; N];
-        let mut into_jacket = 0.0;
-        for node in 0..n {
-            let (t_c, slope) = build.store_c(at.heat_j[node] * self.whole[node]);
-            node_c[node] = t_c;
-            out.node_k_j[node] = slope * self.whole[node];
-            let lost_w = self.g_half_w_k * row.jacket_share[node] * (t_c - at.jacket_c);
-            into_jacket += lost_w;
-            out.rates.node[node] = self.heater_w * row.heater_share[node] - lost_w;
-        }
-        out.face_c = node_c[0];
-        for node in 1..n {
-            let outward = row.link_w_k[node - 1] * (node_c[node - 1] - node_c[node]);
-            out.rates.node[node - 1] -= outward;
-            out.rates.node[node] += outward;
-        }
-        out.rates.jacket = into_jacket - out.jacket_air_w;
-        if 0.0 < self.g_open_w_k {
-            out.open_w = self.g_open_w_k * (node_c[0] - self.air_c);
-            out.rates.node[0] -= out.open_w;
-        }
-        if self.phase == Phase::NoPot {
-            return out;
-        }
-        let g_seat = build.seat_w_k(self.contact, at.heat_j[0] * self.whole[0]);
-        out.g_seat_w_k = g_seat;
-        out.seat_w = g_seat * (node_c[0] - at.pot_c);
-        out.pot_air_w = self.g_pot_air_w_k * (at.pot_c - self.air_c);
-        out.rates.node[0] -= out.seat_w;
-        match self.phase {
-            Phase::Simple => {
-                let (steam_w, slope) = self.evaporation(at.pot_c);
-                out.steam_w = steam_w;
-                out.steam_w_k = slope;
-                out.rates.pot = out.seat_w - out.pot_air_w - steam_w;
-            }
-            Phase::Boiling => out.steam_w = out.seat_w - out.pot_air_w,
-            Phase::Dry | Phase::NoPot => out.rates.pot = out.seat_w - out.pot_air_w,
-        }
-        out
-    }
-
-    /// Evaporation off the boil and its slope. \[W, W/K\]
-    #[inline]
-    fn evaporation(&self, pot_c: f64) -> (f64, f64) {
-        if self.surface_w_pa <= 0.0 {
-            return (0.0, 0.0);
-        }
-        let (vapour_pa, slope) = self.course.build.vapour_pa(pot_c);
-        let air_pa = self.course.load.map_or(0.0, |load| load.air_vapour_pa);
-        if air_pa < vapour_pa {
-            (
-                self.surface_w_pa * (vapour_pa - air_pa),
-                self.surface_w_pa * slope,
-            )
-        } else {
-            (0.0, 0.0)
-        }
-    }
-
-    /// What is left of the heat into a boiling pot: it boils on while this is positive. \[W\]
-    fn surplus_w(&self, heat_j: &[f64; N]) -> f64 {
-        let build = self.course.build;
-        let whole_j = heat_j[0] * self.whole[0];
-        let seat_w =
-            build.seat_w_k(self.contact, whole_j) * (build.store_c(whole_j).0 - build.boiling_c);
-        seat_w
-            - self.g_pot_air_w_k * (build.boiling_c - self.air_c)
-            - self.evaporation(build.boiling_c).0
-    }
-
-    /// One step of ROS2 with the stage at its start.
-    #[inline]
-    fn step(&self, from: &At<N>, first: &Stage<N>, pot_k_j: f64, h_s: f64) -> Step<N> {
-        let build = self.course.build;
-        let row = &build.row;
-        let n = nodes::<N>(build);
-        let c = GAMMA * h_s;
-        let jacket_k_j = 1.0 / build.c_jacket_j_k;
-        let mut stiffness = Stiffness {
-            count: row.count,
-            link: [0.0; N],
-            to_jacket: [0.0; N],
-            jacket_to_air: c * self.g_half_w_k,
-            open: c * self.g_open_w_k,
-            seat: c * first.g_seat_w_k,
-            pot_to_air: c * (self.g_pot_air_w_k + first.steam_w_k),
-            pot_is_free: matches!(self.phase, Phase::Simple | Phase::Dry),
-            node_k_j: first.node_k_j,
-            jacket_k_j,
-            pot_k_j,
-        };
-        for node in 0..n {
-            stiffness.link[node] = c * row.link_w_k[node];
-            stiffness.to_jacket[node] = c * self.g_half_w_k * row.jacket_share[node];
-        }
-        let factors = Factors::new(&stiffness);
-        let k1 = factors.solve(&first.rates);
-
-        let mut middle = *from;
-        for node in 0..n {
-            middle.heat_j[node] += h_s * k1.node[node];
-        }
-        middle.jacket_c += h_s * jacket_k_j * k1.jacket;
-        middle.pot_c += h_s * pot_k_j * k1.pot;
-        let second = self.stage(&middle);
-        let mut rhs = second.rates;
-        for node in 0..n {
-            rhs.node[node] -= 2.0 * k1.node[node];
-        }
-        rhs.jacket -= 2.0 * k1.jacket;
-        rhs.pot -= 2.0 * k1.pot;
-        let k2 = factors.solve(&rhs);
-
-        let sum = |one: f64, two: f64| h_s * (1.5 * one + 0.5 * two);
-        let mut heat_j = from.heat_j;
-        for node in 0..n {
-            heat_j[node] += sum(k1.node[node], k2.node[node]);
-        }
-        // The same formula for an integral beside the state, so that the accounts balance.
-        let integral = |g1: f64, g2: f64, slope1: f64, slope2: f64| {
-            let one = g1 + slope1;
-            sum(one, g2 - 2.0 * one + slope2)
-        };
-        let node_k = |k: &Rates<N>| first.node_k_j[0] * k.node[0];
-        let pot_k = |k: &Rates<N>| pot_k_j * k.pot;
-        let jacket_k = |k: &Rates<N>| stiffness.jacket_to_air * jacket_k_j * k.jacket;
-        let walls = |k: &Rates<N>| c * self.g_pot_air_w_k * pot_k(k);
-        let steam = |k: &Rates<N>| {
-            if self.phase == Phase::Boiling {
-                stiffness.seat * node_k(k)
-            } else {
-                c * first.steam_w_k * pot_k(k)
-            }
-        };
-        let steam_j = integral(first.steam_w, second.steam_w, steam(&k1), steam(&k2));
-        Step {
-            heat_j,
-            jacket_c: from.jacket_c + jacket_k_j * sum(k1.jacket, k2.jacket),
-            pot_c: from.pot_c + pot_k_j * sum(k1.pot, k2.pot),
-            pot_k_s: first.rates.pot * pot_k_j,
-            steamed_kg: steam_j / build.h_fg_j_kg,
-            steam_kg_s: first.steam_w / build.h_fg_j_kg,
-            heater_j: h_s * self.heater_w,
-            kink_k: (second.face_c - first.face_c - h_s * node_k(&k1)).abs(),
-            jacket_air_j: integral(
-                first.jacket_air_w,
-                second.jacket_air_w,
-                jacket_k(&k1),
-                jacket_k(&k2),
-            ),
-            open_j: integral(
-                first.open_w,
-                second.open_w,
-                stiffness.open * node_k(&k1),
-                stiffness.open * node_k(&k2),
-            ),
-            pot_air_j: integral(first.pot_air_w, second.pot_air_w, walls(&k1), walls(&k2)),
-        }
-    }
-}
-
-impl<const N: usize> Step<N> {
-    /// A step with the heater on for a share of it.
-    fn blended(&self, on: &Self, share: f64) -> Self {
-        let mix = |off: f64, on: f64| off + share * (on - off);
-        let mut heat_j = self.heat_j;
-        for (off, on) in heat_j.iter_mut().zip(on.heat_j) {
-            *off = mix(*off, on);
-        }
-        Self {
-            heat_j,
-            jacket_c: mix(self.jacket_c, on.jacket_c),
-            pot_c: mix(self.pot_c, on.pot_c),
-            pot_k_s: on.pot_k_s,
-            steamed_kg: mix(self.steamed_kg, on.steamed_kg),
-            steam_kg_s: on.steam_kg_s,
-            heater_j: mix(self.heater_j, on.heater_j),
-            kink_k: self.kink_k.max(on.kink_k),
-            jacket_air_j: mix(self.jacket_air_j, on.jacket_air_j),
-            open_j: mix(self.open_j, on.open_j),
-            pot_air_j: mix(self.pot_air_j, on.pot_air_j),
-        }
-    }
 }
 
 impl Course<'_> {
@@ -400,6 +141,7 @@ impl Course<'_> {
         let from = At {
             heat_j: member.heat_j,
             jacket_c: member.jacket_c,
+            outer_c: member.outer_c,
             pot_c: member.pot_c,
         };
         let first = fixed.stage(&from);
@@ -408,6 +150,10 @@ impl Course<'_> {
             .map_or(at_s, |load| at_s - super::seconds(load.put_in));
         let mut h_s = self.step_s(member, &first, since_s, left_s);
         let mut step = self.tried(&fixed, member, &from, &first, h_s);
+        if let Some(share) = self.wakes(member, &step) {
+            h_s = (share * h_s).max(POT_STEPS_S.0).min(h_s);
+            step = self.tried(&fixed, member, &from, &first, h_s);
+        }
         // Past the end of melting the store cools faster than its slope foretold.
         while member.phase != Phase::NoPot && KINK_K < step.kink_k && POT_STEPS_S.0 < h_s {
             h_s *= KINK_SHARE;
@@ -437,10 +183,11 @@ impl Course<'_> {
             Phase::Dry => {
                 // Steam that the interpolation had too much of warms the pot instead.
                 let least_kg = self.load.map_or(0.0, |load| load.least_water_kg);
-                let owed_j = (least_kg - member.water_kg) * self.build.h_fg_j_kg;
+                let owed_kg = least_kg - member.water_kg;
+                let owed_j = owed_kg * self.build.h_fg_j_kg;
+                account.steam_j -= owed_j + owed_kg * CP_J_KGK * member.pot_c;
                 member.water_kg = least_kg;
                 member.pot_c += owed_j / self.capacity_j_k(member);
-                account.steam_j -= owed_j;
                 member.dry_at_s = member.dry_at_s.min(at_s + moved_s);
             }
             Phase::Simple | Phase::NoPot => {}
@@ -448,6 +195,32 @@ impl Course<'_> {
         member.phase = change;
         self.see_whether_ready(member, at_s + moved_s);
         moved_s
+    }
+
+    /// The share of a step at which a melt that is liquid too long freezes.
+    fn wakes<const N: usize>(&self, member: &Member<N>, step: &Step<N>) -> Option<f64> {
+        if !member.is_liquid || self.build.sleep.is_none() {
+            return None;
+        }
+        let at_c = |heat_j: &[f64; N]| self.build.liquid_c(heat_j[0] / member.capacity).0;
+        let (before_c, after_c) = (at_c(&member.heat_j), at_c(&step.heat_j));
+        let falls = after_c < member.nucleation_c && member.nucleation_c < before_c;
+        falls.then(|| (before_c - member.nucleation_c + WAKE_K) / (before_c - after_c))
+    }
+
+    /// Whether the melt is liquid by now.
+    fn melt_or_freeze<const N: usize>(&self, member: &mut Member<N>) {
+        let Some(sleep) = &self.build.sleep else {
+            return;
+        };
+        let store_j = member.heat_j[0] / member.capacity;
+        if member.is_liquid {
+            let frozen = self.build.liquid_c(store_j).0 < member.nucleation_c;
+            let on_the_wall = member.is_seeded && store_j < sleep.liquid_j;
+            member.is_liquid = !frozen && !on_the_wall;
+        } else {
+            member.is_liquid = sleep.liquid_j <= store_j && !member.is_seeded;
+        }
     }
 
     fn tried<const N: usize>(
@@ -523,6 +296,7 @@ impl Course<'_> {
         Fixed {
             course: self,
             phase: member.phase,
+            is_liquid: member.is_liquid,
             whole,
             g_half_w_k: self.build.g_half_w_k * member.loss,
             g_open_w_k: if stretch.open {
@@ -573,6 +347,8 @@ impl Course<'_> {
         let mut h_s = wanted_s
             .min(POT_STEP_K / pot_k_s.abs().max(1e-6))
             .clamp(POT_STEPS_S.0, POT_STEPS_S.1);
+        let layer_s = self.layer_s(member, first);
+        h_s = h_s.min(LAYER_SHARE * layer_s).max(SHORTEST_S);
         if 1 < self.build.row.count {
             h_s = h_s.min(FIRST_STEP_S + STEP_GROWTH * since_s);
         }
@@ -583,6 +359,20 @@ impl Course<'_> {
         } else {
             h_s
         }
+    }
+
+    /// In which the frozen layer would change the seat's conductance by itself. \[s\]
+    fn layer_s<const N: usize>(&self, member: &Member<N>, first: &Stage<N>) -> f64 {
+        if !self.build.freezes() || member.is_liquid {
+            return f64::INFINITY;
+        }
+        let whole_j = |after_s: f64| {
+            let heat_j = member.heat_j[0] + after_s * first.rates.node[0];
+            heat_j / (self.build.row.mass_share[0] * member.capacity)
+        };
+        let later_w_k = self.build.seat_w_k(member.contact, whole_j(SHORTEST_S));
+        let change = (later_w_k / first.g_seat_w_k.max(1e-9) - 1.0).abs();
+        SHORTEST_S / change.max(1e-9)
     }
 
     fn capacity_j_k<const N: usize>(&self, member: &Member<N>) -> f64 {
@@ -617,6 +407,8 @@ impl Course<'_> {
         let before_kg = member.water_kg;
         member.heat_j = step.heat_j;
         member.jacket_c = step.jacket_c;
+        member.outer_c = step.outer_c;
+        self.melt_or_freeze(member);
         account.heater_j += step.heater_j;
         account.jacket_air_j += step.jacket_air_j;
         account.open_j += step.open_j;
@@ -680,34 +472,6 @@ impl<const N: usize> Member<N> {
     pub(super) fn ready_at_s(&self) -> f64 {
         self.done_at_s.max(self.safe_at_s)
     }
-}
-
-impl<const N: usize> Fixed<'_, N> {
-    /// A step in which the thermostat holds the store: the heater is on for the share of it that
-    /// ends in the middle of the hysteresis.
-    fn held(&self, from: &At<N>, first: &Stage<N>, pot_k_j: f64, h_s: f64) -> Step<N> {
-        let on = self.step(from, first, pot_k_j, h_s);
-        let build = self.course.build;
-        let place = build.row.thermostat_node.min(N - 1);
-        let felt_j = |step: &Step<N>| step.heat_j[place] * self.whole[place];
-        if self.heater_w <= 0.0 || felt_j(&on) <= build.hold_j {
-            return on;
-        }
-        let without = Fixed {
-            heater_w: 0.0,
-            course: self.course,
-            ..*self
-        };
-        let off = without.step(from, &without.stage(from), pot_k_j, h_s);
-        let share = (build.hold_j - felt_j(&off)) / (felt_j(&on) - felt_j(&off));
-        off.blended(&on, share.clamp(0.0, 1.0))
-    }
-}
-
-/// Nodes in use.
-#[inline]
-fn nodes<const N: usize>(build: &Build) -> usize {
-    if N == 1 { 1 } else { build.row.count.min(N) }
 }
 
 /// The share of a step at which what changes by `whole` over it, and by `first` at the pace of its

@@ -19,6 +19,7 @@ mod digest;
 mod doubt;
 mod ensemble;
 mod filter;
+mod melt;
 mod member;
 mod noise;
 mod prior;
@@ -27,6 +28,7 @@ mod road;
 mod search;
 mod sky;
 mod solve;
+mod step;
 mod worth;
 
 pub use ask::Odds;
@@ -80,3 +82,6 @@ fn band_of(ensemble: &Ensemble, value: impl Fn(&Ensemble, usize) -> f64) -> Band
     let members = ensemble.weight.iter().enumerate();
     Band::of(members.map(|(member, weight)| (value(ensemble, member), *weight)))
 }
+
+#[cfg(test)]
+mod tests;

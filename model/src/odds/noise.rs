@@ -32,6 +32,8 @@ pub(super) enum Purpose {
     Kernel = 9,
     /// An imagined thermometer.
     Reading = 10,
+    /// Where a melt freezes by itself.
+    Nucleation = 11,
 }
 
 /// Draws of one seed and purpose.

@@ -181,6 +181,7 @@ impl<'a> Road<'a> {
             .sky(at.day(), idx)?
             .first()
             .map_or(20.0, |step| step.air_c);
+        ensemble.draw_nucleation(&epoch.build, Noise::new(seed, Purpose::Nucleation));
         let start = Noise::new(seed, Purpose::Start);
         ensemble.start(&epoch.build, air_c, start);
         ensemble.begin_day(at.day(), seed);
@@ -298,7 +299,8 @@ impl<'a> Road<'a> {
         let epoch = self.epoch(past.epoch)?;
         past.ensemble.bring_in(&epoch.build, air_c);
         let load = epoch.load(meal, at, air_c);
-        past.ensemble.put_in(&load, meal, self.settings.seed);
+        past.ensemble
+            .put_in(&epoch.build, &load, meal, self.settings.seed);
         past.pot = Some(InPot {
             load: Arc::new(load),
             meal: meal.clone(),
@@ -462,8 +464,14 @@ impl<'a> Road<'a> {
                 past.ensemble.draw(multiplier, *log_sd, noise);
             }
         }
+        let nucleation = Noise::new(self.settings.seed, Purpose::Nucleation);
+        past.ensemble.draw_nucleation(&new.build, nucleation);
+        let air_c = self.air_c(at, idx)?;
         for (member, store_c) in store_c.into_iter().enumerate() {
             past.ensemble.set_store_c(&new.build, member, store_c);
+            if old.build.warmth != new.build.warmth {
+                past.ensemble.set_jacket(&new.build, member, air_c);
+            }
         }
         past.epoch = idx;
         Ok(())

@@ -6,7 +6,7 @@ use crate::local_time::{Day, LocalTime};
 use crate::sun::{
     DayLog, IrradianceSeries, PlaneState, SeriesStep, SunError, Unlogged, haurwitz_ghi_w_m2,
 };
-use crate::tonight::{Rig, completed};
+use crate::tonight::{Guess, Rig, completed};
 
 /// Step of light and air. \[min\]
 const STEP_MIN: u32 = 30;
@@ -79,7 +79,7 @@ pub(super) fn sky_day(
     now: LocalTime,
 ) -> Result<SkyDay, SunError> {
     let log = journal.skies.get(&day);
-    let (completed, unlogged) = completed(log, day, now);
+    let (completed, unlogged) = completed(log, day, now, Guess::Ordinary);
     let series = IrradianceSeries::new(&rig.setting, day.0, &completed, unlogged, STEP_MIN)?;
     Ok(series
         .steps

@@ -32,7 +32,7 @@ pub struct HeatAccount {
 impl HeatAccount {
     /// The account between two states with what was booked between them; `air_c` is where heat
     /// counts from.
-    pub(super) fn between(
+    pub(crate) fn between(
         net: &Network<'_>,
         before: &State,
         after: &State,

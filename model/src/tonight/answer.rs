@@ -1,11 +1,12 @@
 //! What becomes of a pot, and how sure that is.
 
-use crate::dish::{Dish, DoneWhen};
-use crate::journal::Meal;
+use crate::journal::{Meal, Outcome};
 use crate::local_time::LocalTime;
 use crate::network::{Ledger, PotState, State};
 use crate::tonight::course::{Act, Course, local};
-use crate::tonight::track::{PotWatch, Track};
+use crate::tonight::evening::Side;
+use crate::tonight::stay::Stay;
+use crate::tonight::track::Track;
 use crate::tonight::{Evening, HeatAccount, Point, TonightError};
 
 /// How long after the meal's hour the pot is still followed, to tell when it would have been
@@ -50,11 +51,16 @@ pub struct Forecast {
     pub doneness: f64,
     /// Water gone as steam by then. \[kg\]
     pub boiled_away_kg: f64,
-    /// When the pot comes out: as planned, or once it is ready, or at the meal's hour.
+    /// When the pot comes out: as planned, or at the meal's hour, or before the food burns; once it
+    /// is ready where no points are kept.
     pub out_at: LocalTime,
     /// When the water would all be gone if the pot stayed in, and the food burn. Followed for some
     /// hours past the meal where points are kept, to its coming out otherwise.
     pub dry_at: Option<LocalTime>,
+    /// When the food has stood in the cooker below [`HOLD_HOT_C`](crate::dish::HOLD_HOT_C) for
+    /// [`DISCARD_AFTER_H`](crate::dish::DISCARD_AFTER_H) and must be thrown away; counted from
+    /// when dry food was hot, from the start for fresh food, to its coming out. None for water.
+    pub spoils_at: Option<LocalTime>,
     /// Store when the pot comes out. [°C]
     pub store_after_c: f64,
     /// Pot when it comes out. [°C]
@@ -91,77 +97,73 @@ impl Forecast {
             .is_some_and(|ready_at| ready_at <= eat_at && moist(ready_at))
     }
 
+    /// `later` are the acts after the state's time; of those after the pot went in, only readings
+    /// count.
     pub(super) fn run(
         course: &Course<'_>,
         mut state: State,
         meal: &Meal,
         put_in: LocalTime,
-        readings: &[(LocalTime, Act<'_>)],
+        later: &[(LocalTime, Act<'_>)],
         keep_points: bool,
     ) -> Result<Self, TonightError> {
         let leaves_at = meal.leaves_at().max(put_in);
         let start = local(state.time_s());
-        let track = if keep_points {
+        let mut track = if keep_points {
             Track::every(POINT_STEP_S, start)
         } else {
             Track::default()
         };
-        let mut watch = PotWatch::new(track, full_boil_s(meal.dish));
-        let mut readings = readings.iter().peekable();
-        let mut advance = |state: &mut State, to, ledger: &mut Ledger, watch: &mut PotWatch| {
-            while let Some((at, act)) = readings.next_if(|(at, _)| *at < to) {
-                course.advance(state, *at, ledger, watch)?;
-                course.act(state, *act)?;
-            }
-            course.advance(state, to, ledger, watch)
-        };
-
-        advance(&mut state, put_in, &mut Ledger::default(), &mut watch)?;
+        for (at, act) in later.iter().take_while(|(at, _)| *at <= put_in) {
+            course.advance(&mut state, *at, &mut Ledger::default(), &mut track)?;
+            course.act(&mut state, *act)?;
+        }
+        course.advance(&mut state, put_in, &mut Ledger::default(), &mut track)?;
         state.take_pot_out();
         course.act(&mut state, Act::PotIn(meal))?;
-        let before = state;
-        let mut ledger = Ledger::default();
-        let mut hottest_c = f64::NEG_INFINITY;
+
+        let mut stay = Stay::begin(course, state, meal, put_in, later);
+        stay.watch.track = track;
         let look_s = if keep_points { LOOK_S } else { GLANCE_S };
         let mut out_at = put_in;
         while out_at < leaves_at {
             out_at = out_at.plus_s(look_s).min(leaves_at);
-            advance(&mut state, out_at, &mut ledger, &mut watch)?;
-            hottest_c = state
-                .pot()
-                .map_or(hottest_c, |pot| hottest_c.max(pot.t_c()));
-            watch.settle(&state);
-            if meal.out.is_none() && ready_s(meal, &watch).is_some() {
+            stay.advance(out_at)?;
+            stay.look(out_at, look_s);
+            let is_ready = meal.out.is_none() && stay.ready_s().is_some();
+            // What is ready may stay in until the meal, unless it would burn. Where nobody looks
+            // at the points, what becomes of it then is not asked.
+            if is_ready && (!keep_points || stay.watch.dry_s.is_some()) {
                 break;
             }
         }
-        let net = course.network();
-        let after = state;
-        let pot = after.pot();
-        let account = HeatAccount::between(net, &before, &after, &ledger, course.air_c(put_in));
+        let after = stay.state;
+        let account = stay.account(course.air_c(put_in));
         if keep_points {
             // The plot goes on with the store alone, the question of burning with the pot left in.
             let mut alone = after;
             alone.take_pot_out();
             let plot_end = leaves_at.plus_s(PLOT_S);
-            advance(&mut alone, plot_end, &mut Ledger::default(), &mut watch)?;
-            watch.track.stop();
-            let follow_end = leaves_at.plus_s(FOLLOW_S);
-            advance(&mut state, follow_end, &mut Ledger::default(), &mut watch)?;
-            watch.settle(&state);
+            let track = &mut stay.watch.track;
+            course.advance(&mut alone, plot_end, &mut Ledger::default(), track)?;
+            track.stop();
+            stay.advance(leaves_at.plus_s(FOLLOW_S))?;
         }
+        let ready_at = stay.ready_s().map(local);
+        let pot = after.pot();
         Ok(Self {
-            boils_at: watch.boils_s.map(local),
-            ready_at: ready_s(meal, &watch).map(local),
-            hottest_c,
+            boils_at: stay.watch.boils_s.map(local),
+            ready_at,
+            hottest_c: stay.hottest_c,
             doneness: pot.map_or(0.0, PotState::doneness),
-            boiled_away_kg: water_kg(&before) - water_kg(&after),
+            boiled_away_kg: water_kg(&stay.before) - water_kg(&after),
             out_at,
-            dry_at: watch.dry_s.map(local),
-            store_after_c: after.store_c(net),
+            dry_at: stay.watch.dry_s.map(local),
+            spoils_at: stay.spoils_at,
+            store_after_c: after.store_c(course.network()),
             pot_after_c: pot.map_or(meal.start_c, PotState::t_c),
             account,
-            points: watch.track.points,
+            points: stay.watch.track.points,
         })
     }
 }
@@ -171,32 +173,12 @@ fn water_kg(state: &State) -> f64 {
     state.pot().map_or(0.0, PotState::water_kg)
 }
 
-/// Full boil the dish must have had: the longer of the published times. \[s\]
-fn full_boil_s(dish: Dish) -> f64 {
-    dish.props()
-        .full_boil
-        .map_or(0.0, |boil| 60.0 * boil.advised_min.value)
-}
-
-/// When the food is done, and has boiled as long as its safety asks.
-fn ready_s(meal: &Meal, watch: &PotWatch) -> Option<f64> {
-    let done_s = match meal.dish.props().done_when {
-        DoneWhen::Cooked => watch.done_s?,
-        DoneWhen::Boils => watch.boils_s?,
-    };
-    if 0.0 < watch.full_boil_s {
-        Some(done_s.max(watch.safe_s?))
-    } else {
-        Some(done_s)
-    }
-}
-
 pub(super) fn answer(
     evening: &Evening,
     meal: &Meal,
     put_in: LocalTime,
 ) -> Result<Answer, TonightError> {
-    let [as_told, against, in_favour] = evening.leanings(meal);
+    let [as_told, against, in_favour] = evening.sides(meal);
     let told = evening.forecast(as_told, meal, put_in, true)?;
     let least = evening.forecast(against, meal, put_in, false)?;
     let most = evening.forecast(in_favour, meal, put_in, false)?;
@@ -220,17 +202,18 @@ pub(super) fn answer(
 /// The last minute at which the pot may go in, sought backwards from the meal.
 fn latest_put_in(
     evening: &Evening,
-    from: (crate::tonight::Leaning, &State),
+    side: Side<'_>,
     meal: &Meal,
 ) -> Result<Option<LocalTime>, TonightError> {
     let earliest = evening.from();
     let meal = &Meal {
         out: None,
+        outcome: Outcome::default(),
         ..meal.clone()
     };
     let works = |put_in: LocalTime| -> Result<bool, TonightError> {
         Ok(evening
-            .forecast(from, meal, put_in, false)?
+            .forecast(side, meal, put_in, false)?
             .is_ready_by(meal.eat_at))
     };
     let mut late = meal.eat_at;

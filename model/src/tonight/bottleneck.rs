@@ -12,8 +12,8 @@ use crate::local_time::Day;
 use crate::network::Ledger;
 use crate::pot::Pot;
 use crate::tonight::course::Course;
-use crate::tonight::hold::water;
 use crate::tonight::track::{PotWatch, Track};
+use crate::tonight::water;
 use crate::tonight::{Leaning, Rig, Site, TonightError, Weather};
 
 /// The pot must boil within this of sunset, and then stays in for all of it. \[s\]

@@ -13,13 +13,11 @@ use crate::network::{JacketNode, JacketPair, Layer};
 use crate::out_of_range::OutOfRange;
 use crate::seat::{INNER_FILM_W_M2K, SLEEVE_BASE_GAP_M, SLEEVE_SIDE_GAP_M, Seat, well_w_k};
 use crate::stefan;
-use crate::tonight::rig::FRESH_WATER_C;
+use crate::tonight::rig::{FRESH_WATER_C, POT_IN_SEAT_C};
 
 /// What the element heats where there is no store: a plate under the pot. Common practice, no
 /// source. \[kg\]
 const PLATE_KG: f64 = 0.3;
-/// Temperature of the pot for which the seat's conductance is taken. [°C]
-const POT_IN_SEAT_C: f64 = 80.0;
 
 /// The media that are heated: the store's, or a plate where there is none.
 pub(super) fn charges(store: &Store) -> Vec<Charge> {

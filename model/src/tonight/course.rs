@@ -10,7 +10,11 @@ use crate::tonight::{Leaning, Rig, TonightError};
 /// An interval of local time, its end not in it.
 type Interval = (LocalTime, LocalTime);
 
-/// What a household did to the cooker at an instant.
+/// A pot that is seen to boil gets so many times what it loses to the air. Common practice, no
+/// source.
+const BOILS_ON: f64 = 2.0;
+
+/// What a household did to the cooker, or saw of it, at an instant.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Act<'a> {
     /// A thermometer was read. [°C]
@@ -19,6 +23,8 @@ pub(super) enum Act<'a> {
     PotOut,
     /// A pot went in.
     PotIn(&'a Meal),
+    /// The pot was seen to boil.
+    Boils,
 }
 
 /// The acts of a journal in time order; a pot that leaves makes room for one that comes.
@@ -28,13 +34,27 @@ pub(super) fn acts(journal: &Journal) -> Vec<(LocalTime, Act<'_>)> {
         match &event.what {
             What::Reading { store_c } => put(&mut acts, event.at, Act::Reading(*store_c)),
             What::Meal(meal) => {
+                let leaves_at = meal.leaves_at().max(event.at);
                 put(&mut acts, event.at, Act::PotIn(meal));
-                put(&mut acts, meal.leaves_at().max(event.at), Act::PotOut);
+                put(&mut acts, leaves_at, Act::PotOut);
+                if let Some((at, act)) = seen(meal, event.at, leaves_at) {
+                    put(&mut acts, at, act);
+                }
             }
             What::Felt(_) | What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => {}
         }
     }
     acts
+}
+
+/// What was seen of a pot while it was in.
+pub(super) fn seen(
+    meal: &Meal,
+    put_in: LocalTime,
+    leaves_at: LocalTime,
+) -> Option<(LocalTime, Act<'_>)> {
+    let boiled_at = meal.outcome.boiled_at?;
+    (put_in < boiled_at && boiled_at < leaves_at).then_some((boiled_at, Act::Boils))
 }
 
 /// Puts an act in its place in time, behind those that came before it to the same place.
@@ -112,8 +132,26 @@ impl<'a> Course<'a> {
                 state.take_pot_out();
             }
             Act::PotIn(meal) => self.put_in(state, meal)?,
+            Act::Boils => self.boil(state),
         }
         Ok(())
+    }
+
+    /// The pot was seen to boil: it is at the boil, and the store at least as hot as it takes to
+    /// keep it there. What was reckoned to have cooked at an earlier boil has not.
+    fn boil(&self, state: &mut State) {
+        let boiling_c = self.shut.boiling_point_c();
+        let air_c = self.air_c(local(state.time_s()));
+        let Some(pot) = state.pot_mut() else { return };
+        let loss_w = pot.see_boiling(boiling_c, air_c);
+        let g_w_k = self.shut.parts().seat.g_contact_w_k;
+        let least_c = boiling_c + BOILS_ON * loss_w / g_w_k;
+        let store_c = state.store_c(&self.shut);
+        if store_c < least_c {
+            let missing_j = self.rig.heat_between_j(store_c, least_c);
+            let jacket_c = state.jacket_c() + 0.5 * (least_c - store_c);
+            state.set_store(&self.shut, state.store_j() + missing_j, jacket_c);
+        }
     }
 
     /// A pot goes in.

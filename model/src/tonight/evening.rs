@@ -7,8 +7,9 @@ use crate::local_time::{Day, LocalTime};
 use crate::network::{Ledger, State};
 use crate::tonight::answer::{Answer, Forecast, answer};
 use crate::tonight::course::{Act, Course, acts, seconds};
-use crate::tonight::help::{Help, help};
+use crate::tonight::help::{Offers, help};
 use crate::tonight::track::Track;
+use crate::tonight::weather::Guess;
 use crate::tonight::{LastBoil, Leaning, Point, Rig, Site, TonightError, Wear, Weather};
 
 /// Days carried through before now: a store forgets what it held within two or three.
@@ -50,15 +51,24 @@ pub enum Doubt {
     PotsOverlap(LocalTime),
 }
 
+/// One of the three ways an evening may go: figures, weather, and the store at its start.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Side<'a> {
+    leaning: Leaning,
+    weather: &'a Weather,
+    state: &'a State,
+}
+
 /// A household's cooker carried to the present, three times over.
 #[derive(Debug, Clone)]
 pub struct Evening {
     cooker: Cooker,
     rig: Rig,
-    weather: Weather,
+    /// As told, against, in favour; so for the stores.
+    weathers: [Weather; 3],
     journal: Journal,
     from: LocalTime,
-    /// Store at `from`: as told, against, in favour.
+    /// Stores at `from`.
     states: [State; 3],
     points: Vec<Point>,
     doubts: Vec<Doubt>,
@@ -70,10 +80,14 @@ impl Evening {
     /// Carries the cooker through its journal up to `from`, which is now or, for a pot that is in
     /// already, when it went in.
     ///
+    /// A sky that nobody wrote down is taken as [`ORDINARY_SKY`](crate::tonight::ORDINARY_SKY),
+    /// as grey leaning against the cook, and as clear leaning in favour; the hours of today that
+    /// are to come follow the last sky that was logged, a step darker or brighter.
+    ///
     /// # Arguments
     ///
     /// * `journal`: events up to `from`, and at it, are carried through; those after it are left
-    ///   for [`Evening::ask`], which minds readings only.
+    ///   for [`Evening::ask`], which minds readings and pots that come out.
     /// * `now`: on the kitchen clock; the hours after it are a guess.
     ///
     /// # Errors
@@ -125,18 +139,20 @@ impl Evening {
             &mut points,
         )?;
         let lately = first.max(today.plus(-DAYS_BACK_LEANING));
-        let leaning = |leaning| {
+        let guessed = |guess| weather.guessed(&rig, &journal.skies, lately, now, guess);
+        let (dim, bright) = (guessed(Guess::Dim)?, guessed(Guess::Bright)?);
+        let leaning = |leaning, weather| {
             let unwatched = &mut Track::default();
-            carried(&rig, &weather, journal, leaning, (lately, from), unwatched)
+            carried(&rig, weather, journal, leaning, (lately, from), unwatched)
         };
         let states = [
             as_told,
-            leaning(Leaning::against(cooker, None))?,
-            leaning(Leaning::in_favour(cooker, None))?,
+            leaning(Leaning::against(cooker, None), &dim)?,
+            leaning(Leaning::in_favour(cooker, None), &bright)?,
         ];
         Ok(Self {
             cooker: cooker.clone(),
-            weather,
+            weathers: [weather, dim, bright],
             journal: journal.clone(),
             from,
             states,
@@ -174,7 +190,8 @@ impl Evening {
 
     /// The sun's heat, day by day.
     pub fn weather(&self) -> &Weather {
-        &self.weather
+        let [as_told, ..] = &self.weathers;
+        as_told
     }
 
     /// Store and pots of the past, each half hour.
@@ -201,7 +218,7 @@ impl Evening {
         let Some(wear) = &self.wear else {
             return Ok(None);
         };
-        let (_, air_c) = self.weather.at(put_in);
+        let (_, air_c) = self.weather().at(put_in);
         wear.last_boil((&self.site, &self.cooker), meal, put_in, air_c)
     }
 
@@ -220,39 +237,47 @@ impl Evening {
     }
 
     /// At most three changes that would have the meal ready in time, even leaning against the
-    /// cook; each is worked out. None where it is ready anyway.
+    /// cook; where none does, some that make it likelier. Each is worked out. None where it is
+    /// ready anyway.
     ///
     /// # Errors
     ///
     /// As [`Evening::ask`].
-    pub fn help(&self, meal: &Meal, put_in: LocalTime) -> Result<Vec<Help>, TonightError> {
+    pub fn help(&self, meal: &Meal, put_in: LocalTime) -> Result<Offers, TonightError> {
         help(self, meal, put_in)
     }
 
-    /// The three leanings for a dish, with the store each has arrived at.
-    pub(super) fn leanings(&self, meal: &Meal) -> [(Leaning, &State); 3] {
+    /// The three ways an evening with a dish may go: as told, against, in favour.
+    pub(super) fn sides(&self, meal: &Meal) -> [Side<'_>; 3] {
         let [as_told, against, in_favour] = &self.states;
+        let [ordinary, dim, bright] = &self.weathers;
+        let side = |leaning, weather, state| Side {
+            leaning,
+            weather,
+            state,
+        };
+        let dish = Some(meal.dish);
         [
-            (Leaning::AS_TOLD, as_told),
-            (Leaning::against(&self.cooker, Some(meal.dish)), against),
-            (Leaning::in_favour(&self.cooker, Some(meal.dish)), in_favour),
+            side(Leaning::AS_TOLD, ordinary, as_told),
+            side(Leaning::against(&self.cooker, dish), dim, against),
+            side(Leaning::in_favour(&self.cooker, dish), bright, in_favour),
         ]
     }
 
     /// One forecast.
     pub(super) fn forecast(
         &self,
-        (leaning, state): (Leaning, &State),
+        side: Side<'_>,
         meal: &Meal,
         put_in: LocalTime,
         keep_points: bool,
     ) -> Result<Forecast, TonightError> {
-        let course = Course::new(&self.rig, &self.weather, &self.journal, leaning)?;
-        let readings: Vec<(LocalTime, Act<'_>)> = acts(&self.journal)
+        let course = Course::new(&self.rig, side.weather, &self.journal, side.leaning)?;
+        let later: Vec<(LocalTime, Act<'_>)> = acts(&self.journal)
             .into_iter()
-            .filter(|(at, act)| self.from < *at && matches!(act, Act::Reading(_)))
+            .filter(|(at, act)| self.from < *at && matches!(act, Act::Reading(_) | Act::PotOut))
             .collect();
-        Forecast::run(&course, *state, meal, put_in, &readings, keep_points)
+        Forecast::run(&course, *side.state, meal, put_in, &later, keep_points)
     }
 
     pub(super) fn from(&self) -> LocalTime {

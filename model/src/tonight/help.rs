@@ -4,6 +4,8 @@ use crate::dish::Dish;
 use crate::journal::Meal;
 use crate::local_time::LocalTime;
 use crate::pot::{Lid, PotSize, Wrap};
+use crate::tonight::answer::Verdict;
+use crate::tonight::evening::Side;
 use crate::tonight::{Evening, TonightError};
 use crate::water::CP_J_KGK;
 
@@ -21,7 +23,17 @@ pub(crate) const WATER_STEPS: i32 = 8;
 /// The latest that a meal is put off. \[s\]
 pub(crate) const PUT_OFF_S: i64 = 3 * 3600;
 
-/// A change that would have the meal ready, leaning against the cook.
+/// What would help, and how far it helps.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Offers {
+    /// With each of them alone the answer would be at least this.
+    pub reach: Verdict,
+    /// From what costs least to what costs most; none where the meal is ready anyway, or where
+    /// nothing helps.
+    pub helps: Vec<Help>,
+}
+
+/// A change that would have the meal ready, or likelier to be.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Help {
     /// Put the lid on.
@@ -84,23 +96,30 @@ pub(super) fn help(
     evening: &Evening,
     meal: &Meal,
     put_in: LocalTime,
-) -> Result<Vec<Help>, TonightError> {
-    let solver = Solver {
-        evening,
-        meal,
-        put_in,
-    };
-    if solver.works(&(meal.clone(), put_in))? {
-        return Ok(Vec::new());
+) -> Result<Offers, TonightError> {
+    let planned = (meal.clone(), put_in);
+    for reach in [Verdict::Yes, Verdict::Likely, Verdict::Doubtful] {
+        let solver = Solver {
+            evening,
+            meal,
+            put_in,
+            reach,
+        };
+        let helps = if solver.works(&planned)? {
+            Vec::new()
+        } else {
+            let helps = solver.solve()?;
+            if helps.is_empty() {
+                continue;
+            }
+            helps
+        };
+        return Ok(Offers { reach, helps });
     }
-    let mut found = Vec::new();
-    for attempt in attempts() {
-        if found.len() == MOST_OFFERED {
-            break;
-        }
-        found.extend(attempt(&solver)?);
-    }
-    Ok(found)
+    Ok(Offers {
+        reach: Verdict::No,
+        helps: Vec::new(),
+    })
 }
 
 /// Solves for one kind of help.
@@ -127,15 +146,39 @@ struct Solver<'a> {
     evening: &'a Evening,
     meal: &'a Meal,
     put_in: LocalTime,
+    /// How sure the meal has to be.
+    reach: Verdict,
 }
 
 impl Solver<'_> {
-    /// Whether the meal is ready, leaning against the cook and with the figures as they stand:
-    /// with more heat it may boil dry.
+    /// As many kinds of help as are offered.
+    fn solve(&self) -> Result<Vec<Help>, TonightError> {
+        let mut found = Vec::new();
+        for attempt in attempts() {
+            if found.len() == MOST_OFFERED {
+                break;
+            }
+            found.extend(attempt(self)?);
+        }
+        Ok(found)
+    }
+
+    /// The ways an evening may go in which the meal must be ready, the hardest first. To be sure,
+    /// also with the figures as they stand: with more heat it may boil dry.
+    fn sides(&self, meal: &Meal) -> (Side<'_>, Option<Side<'_>>) {
+        let [told, against, in_favour] = self.evening.sides(meal);
+        match self.reach {
+            Verdict::Yes => (against, Some(told)),
+            Verdict::Likely => (told, None),
+            Verdict::Doubtful | Verdict::No => (in_favour, None),
+        }
+    }
+
+    /// Whether the meal is ready, as surely as it has to be.
     fn works(&self, (meal, put_in): &Plan) -> Result<bool, TonightError> {
-        let [told, against, _] = self.evening.leanings(meal);
-        for leaning in [against, told] {
-            let forecast = self.evening.forecast(leaning, meal, *put_in, false)?;
+        let (hardest, other) = self.sides(meal);
+        for side in [Some(hardest), other].into_iter().flatten() {
+            let forecast = self.evening.forecast(side, meal, *put_in, false)?;
             if !forecast.is_ready_by(meal.eat_at) {
                 return Ok(false);
             }
@@ -184,12 +227,10 @@ impl Solver<'_> {
     }
 
     fn more_water(&self) -> Result<Option<Help>, TonightError> {
-        let [told, against, _] = self.evening.leanings(self.meal);
+        let [told, against, _] = self.evening.sides(self.meal);
         let mut boils_dry = false;
-        for leaning in [told, against] {
-            let forecast = self
-                .evening
-                .forecast(leaning, self.meal, self.put_in, false)?;
+        for side in [told, against] {
+            let forecast = self.evening.forecast(side, self.meal, self.put_in, false)?;
             boils_dry |= forecast.dry_at.is_some();
         }
         let room_kg = self.meal.pot.size.props().volume_l - self.meal.food_kg;
@@ -299,8 +340,8 @@ impl Solver<'_> {
     fn eat_later(&self) -> Result<Option<Help>, TonightError> {
         let latest = self.meal.eat_at.plus_s(PUT_OFF_S);
         let (meal, put_in) = self.with(|meal| meal.eat_at = latest);
-        let [_, against, _] = self.evening.leanings(&meal);
-        let forecast = self.evening.forecast(against, &meal, put_in, false)?;
+        let (hardest, _) = self.sides(&meal);
+        let forecast = self.evening.forecast(hardest, &meal, put_in, false)?;
         let Some(ready_at) = forecast.ready_at else {
             return Ok(None);
         };

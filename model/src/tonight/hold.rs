@@ -151,7 +151,7 @@ impl Rig {
 }
 
 /// Plain water under a lid.
-pub(super) fn water(pot: Pot, water_kg: f64) -> Meal {
+pub(crate) fn water(pot: Pot, water_kg: f64) -> Meal {
     Meal {
         dish: Dish::TeaWater,
         food_kg: 0.0,

@@ -19,7 +19,7 @@ use crate::water::{CP_J_KGK, vapour_pressure_pa};
 /// Share of light that level ground throws back. Common practice, no source.
 const ALBEDO: f64 = 0.2;
 /// Wind at the panel when nobody knows. Common practice, no source. [m/s]
-pub(super) const WIND_M_S: f64 = 1.0;
+pub(crate) const WIND_M_S: f64 = 1.0;
 /// Relative humidity of a kitchen. From memory.
 const KITCHEN_HUMIDITY: f64 = 0.5;
 /// Free convection off the face of a store that stands open. Common practice, no source.
@@ -27,6 +27,8 @@ const KITCHEN_HUMIDITY: f64 = 0.5;
 const OPEN_FACE_W_M2K: f64 = 9.0;
 /// Emissivity of that face: oxidised steel, stone or soot. From memory.
 const OPEN_FACE_EMISSIVITY: f64 = 0.8;
+/// Temperature of the pot for which the seat's conductance is taken. [°C]
+pub(crate) const POT_IN_SEAT_C: f64 = 80.0;
 /// Water's rise to the boil is told for water of this temperature. [°C]
 pub(super) const FRESH_WATER_C: f64 = 20.0;
 
@@ -80,6 +82,7 @@ pub struct Rig {
     open_face_w_k: f64,
     cutout_c: f64,
     melting: Option<Melting>,
+    working_c: f64,
 }
 
 impl Rig {
@@ -141,6 +144,7 @@ impl Rig {
             open_face_w_k: open_face_w_k(cooker, working_c),
             cutout_c: cooker.store.cutout_c,
             melting: build::melting(&cooker.store),
+            working_c,
         })
     }
 
@@ -205,6 +209,18 @@ impl Rig {
         Some(longer * concentrator.heat_w(beam_w_m2, *receiver_c, step.air_c))
     }
 
+    /// One standard deviation of where a supercooled melt freezes. \[K\]
+    pub(crate) fn supercooling_sd_k(&self) -> f64 {
+        self.melting
+            .and_then(|melting| melting.medium.supercooling_k())
+            .map_or(0.0, |datum| datum.spread)
+    }
+
+    /// From a melt to a cold pot's wall in it. \[W/K\]
+    pub(crate) fn melt_film_w_k(&self) -> f64 {
+        MELT_FILM_W_M2K * self.seat.area_m2
+    }
+
     /// A pot goes in. Where it chills the melt on its wall below the point where that freezes, it is
     /// the seed that a supercooled melt waits for.
     pub(super) fn put_in(
@@ -214,7 +230,7 @@ impl Rig {
         pot: network::Pot,
     ) -> Result<(), TonightError> {
         let store_c = state.store_c(net);
-        let film_w_k = MELT_FILM_W_M2K * self.seat.area_m2;
+        let film_w_k = self.melt_film_w_k();
         let seat_w_k = net.parts().seat.g_contact_w_k;
         let wall_c = store_c - (store_c - pot.t_c) * seat_w_k / (seat_w_k + film_w_k);
         state.put_pot_in(pot)?;
@@ -248,6 +264,21 @@ impl Rig {
     /// From the store to the food through the seat, nothing frozen on it. \[W/K\]
     pub fn seat_w_k(&self) -> f64 {
         self.parts.seat.g_contact_w_k
+    }
+
+    /// Store for which loss and contact are taken: half-way between the boil and the cut-out. [°C]
+    pub(crate) fn working_c(&self) -> f64 {
+        self.working_c
+    }
+
+    /// Between store and pot, without the film inside the pot. \[W/(m² K)\]
+    pub(crate) fn contact_w_m2k(&self) -> f64 {
+        self.seat.contact_w_m2k
+    }
+
+    /// Through which the pot takes heat. \[m²\]
+    pub(crate) fn seat_m2(&self) -> f64 {
+        self.seat.area_m2
     }
 
     /// The medium that melts, if one does: the heaviest.

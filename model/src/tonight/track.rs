@@ -75,6 +75,17 @@ impl PotWatch {
         }
     }
 
+    /// The pot was seen to boil for the first time, whatever was reckoned.
+    pub(super) fn see_boiling(&mut self, state: &State) {
+        let Some(pot) = state.pot() else { return };
+        self.boils_s = Some(state.time_s());
+        self.boiling = Some((state.time_s(), 0.0));
+        self.safe_s = None;
+        if pot.doneness() < 1.0 {
+            self.done_s = None;
+        }
+    }
+
     /// Brings the account of the running boil up to the state's time.
     pub(super) fn settle(&mut self, state: &State) {
         self.settle_safety(state.time_s());

@@ -14,6 +14,40 @@ pub(super) const STEP_S: i64 = 60 * STEP_MIN as i64;
 /// The sky of a day nobody wrote down: sun and clouds by turns, the middle of the five.
 pub const ORDINARY_SKY: Sky = Sky::Patchy;
 
+/// How the sky is guessed where nobody wrote it down: what is unknown of a day is mostly its sky.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Guess {
+    /// The middle of what may be.
+    Ordinary,
+    /// A grey day; a step darker than the sky was last, where that is known. Common practice, no
+    /// source.
+    Dim,
+    /// A clear day; a step brighter than the sky was last. Common practice, no source.
+    Bright,
+}
+
+impl Guess {
+    /// Of a day of which nothing is known.
+    fn of_day(self) -> Sky {
+        match self {
+            Self::Ordinary => ORDINARY_SKY,
+            Self::Dim => Sky::Grey,
+            Self::Bright => Sky::Clear,
+        }
+    }
+
+    /// Of the hours that follow a sky.
+    fn after(self, sky: Sky) -> Sky {
+        let place = Sky::ALL.iter().position(|other| *other == sky).unwrap_or(0);
+        let place = match self {
+            Self::Ordinary => place,
+            Self::Dim => place + 1,
+            Self::Bright => place.saturating_sub(1),
+        };
+        Sky::ALL.get(place).copied().unwrap_or(sky)
+    }
+}
+
 /// One day of heater power and air.
 #[derive(Debug, Clone, PartialEq)]
 struct DayHeat {
@@ -23,6 +57,17 @@ struct DayHeat {
     air_c: Vec<f64>,
     /// Radiation on the panel in the whole day. \[J/m²\]
     plane_j_m2: f64,
+}
+
+impl DayHeat {
+    fn under(rig: &Rig, day: Day, (log, unlogged): &(DayLog, Unlogged)) -> Result<Self, SunError> {
+        let series = IrradianceSeries::new(&rig.setting, day.0, log, *unlogged, STEP_MIN)?;
+        Ok(Self {
+            heater_w: rig.sun_w(&series),
+            air_c: series.steps.iter().map(|step| step.air_c).collect(),
+            plane_j_m2: series.plane_j_m2(),
+        })
+    }
 }
 
 /// Heater power and air over a run of days.
@@ -51,16 +96,32 @@ impl Weather {
         let mut days = Vec::new();
         let mut day = first;
         while day <= last {
-            let (log, unlogged) = completed(skies.get(&day), day, now);
-            let series = IrradianceSeries::new(&rig.setting, day.0, &log, unlogged, STEP_MIN)?;
-            days.push(DayHeat {
-                heater_w: rig.sun_w(&series),
-                air_c: series.steps.iter().map(|step| step.air_c).collect(),
-                plane_j_m2: series.plane_j_m2(),
-            });
+            let sky = completed(skies.get(&day), day, now, Guess::Ordinary);
+            days.push(DayHeat::under(rig, day, &sky)?);
             day = day.plus(1);
         }
         Ok(Self { first, days })
+    }
+
+    /// The same days, from `from` on, with what nobody wrote down guessed otherwise.
+    pub(super) fn guessed(
+        &self,
+        rig: &Rig,
+        skies: &BTreeMap<Day, DayLog>,
+        from: Day,
+        now: LocalTime,
+        guess: Guess,
+    ) -> Result<Self, SunError> {
+        let mut guessed = self.clone();
+        let mut day = self.first;
+        for heat in &mut guessed.days {
+            let sky = completed(skies.get(&day), day, now, guess);
+            if from <= day && sky != completed(skies.get(&day), day, now, Guess::Ordinary) {
+                *heat = DayHeat::under(rig, day, &sky)?;
+            }
+            day = day.plus(1);
+        }
+        Ok(guessed)
     }
 
     /// Heater power and air at an instant; darkness and 20 °C outside the days worked out. \[W, °C\]
@@ -107,8 +168,13 @@ impl Weather {
 }
 
 /// The log of a day with what nobody wrote down filled in as well as can be.
-pub(crate) fn completed(log: Option<&DayLog>, day: Day, now: LocalTime) -> (DayLog, Unlogged) {
-    let ordinary = (DayLog::Hourly([None; 24]), Unlogged::As(ORDINARY_SKY));
+pub(crate) fn completed(
+    log: Option<&DayLog>,
+    day: Day,
+    now: LocalTime,
+    guess: Guess,
+) -> (DayLog, Unlogged) {
+    let ordinary = (DayLog::Hourly([None; 24]), Unlogged::As(guess.of_day()));
     match log {
         None => ordinary,
         Some(DayLog::SunHours(hours)) => (DayLog::SunHours(*hours), Unlogged::As(ORDINARY_SKY)),
@@ -119,7 +185,7 @@ pub(crate) fn completed(log: Option<&DayLog>, day: Day, now: LocalTime) -> (DayL
             let mut filled = *skies;
             if day == now.day() {
                 for sky in filled.iter_mut().skip(now.hour() + 1) {
-                    sky.get_or_insert(latest);
+                    sky.get_or_insert(guess.after(latest));
                 }
             }
             (DayLog::Hourly(filled), Unlogged::MeanOfLogged)

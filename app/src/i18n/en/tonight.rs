@@ -115,7 +115,10 @@ pub(super) const TONIGHT: Tonight = Tonight {
         melts: "Melts",
         cut_out: "Heater off",
         can_boil: |degrees, litres| {
-            format!("The store is at about {degrees}. That boils about {litres} of water.")
+            format!(
+                "The store is at about {degrees}: heat to boil about {litres} of water, if \
+                 none were lost on the way."
+            )
         },
         can_boil_little: |degrees| {
             format!("The store is at about {degrees}. That is too little to boil a cup.")
@@ -184,6 +187,12 @@ pub(super) const TONIGHT: Tonight = Tonight {
             )
         },
         nitrate_on_aluminium: "The salt must never overheat against aluminium: that fire can’t be put out. Stay below the cut-out.",
+        unsafe_beans: |time| {
+            format!(
+                "Do not eat these beans before they have boiled hard for {time}: beans that were \
+                 only hot can make you very ill. Boil them on another fire."
+            )
+        },
         cassava: "Bitter cassava holds cyanide. Peel, grate or soak it for days, boil it without a lid and throw the water away.",
         core: |degrees| format!("The middle of the food must have reached {degrees}."),
         hold_hot: |degrees| {

@@ -19,12 +19,12 @@ pub(super) const DIARY: Diary = Diary {
     more_hours: "más sol",
     possible: |hours| format!("El sol está sobre el horizonte {hours}."),
     told_hours: |hours| format!("Anotado como {hours} de sol en el día."),
-    comes_to: |energy| format!("Esto da unos {energy} al acumulador."),
+    comes_to: |energy| format!("Esto da unos {energy} al depósito."),
     comes_to_if_it_stays: |energy| {
-        format!("Si el cielo sigue así, hoy llegan unos {energy} al acumulador.")
+        format!("Si el cielo sigue así, hoy llegan unos {energy} al depósito.")
     },
     nothing_told: |energy| {
-        format!("Aún sin anotar. Se supone sol y nubes: unos {energy} al acumulador.")
+        format!("Aún sin anotar. Se supone sol y nubes: unos {energy} al depósito.")
     },
     nothing_told_plain: "Aún no hay nada anotado para este día.",
     sun_stays_down: "Este día el sol no sale.",
@@ -34,15 +34,15 @@ pub(super) const DIARY: Diary = Diary {
     add_reading: "Termómetro",
     add_meal: "Comida",
     add_lid: "Tapa abierta",
-    add_heater: "Calentador apagado",
+    add_heater: "Resistencia apagada",
     add_top_up: "Red o fuego",
     reading: |degrees| format!("Termómetro: {degrees}"),
     felt_cold: "Acumulador frío al tacto",
     felt_hot: "Acumulador caliente al tacto",
     lid_open: |time| format!("Tapa abierta {time}"),
-    heater_off: |time| format!("Calentador apagado {time}"),
+    heater_off: |time| format!("Resistencia apagada {time}"),
     top_up: |power, time| format!("Completado con {power} durante {time}"),
-    reading_label: "El termómetro del acumulador marca",
+    reading_label: "El termómetro del depósito marca",
     lower: "más bajo",
     higher: "más alto",
     lid_label: "Cuánto tiempo estuvo abierta",
@@ -69,9 +69,9 @@ pub(super) const DIARY: Diary = Diary {
     erased_entry: |what, when| format!("{what}, {when}"),
     erased_cooker: |name| format!("La cocina {name}"),
     last_heading: "Los últimos 14 días",
-    last_name: "Sol y acumulador de los últimos 14 días. Cada uno abre su día.",
+    last_name: "Sol y depósito de los últimos 14 días. Cada uno abre su día.",
     bar_label: |hours| format!("Barra: sol en el panel, en horas de sol pleno (hasta {hours})"),
-    line_label: |degrees| format!("Línea: el acumulador al anochecer ({degrees})"),
+    line_label: |degrees| format!("Línea: el depósito al anochecer ({degrees})"),
     told_days: |told, hours| {
         format!("El sol se anotó en {told} de los últimos 14 días: {hours} de sol pleno por día.")
     },
@@ -79,5 +79,5 @@ pub(super) const DIARY: Diary = Diary {
     hottest: |degrees, day| format!("Anochecer más caliente: unos {degrees}, {day}."),
     table_head_day: "Día",
     table_head_sun: "Sol pleno",
-    table_head_store: "Acumulador al anochecer",
+    table_head_store: "Depósito al anochecer",
 };

@@ -80,7 +80,7 @@ pub(super) const MORE: More = More {
     aside_replaced: |value| format!("El hogar anterior a la copia, {value}"),
     aside_damaged: |value| format!("No se pudo leer, {value}"),
     example_what: "Un hogar inventado en un pueblo inventado de la sierra. Pruebe todo allí: su propio hogar no se toca.",
-    example_who: "Ilvane y Toreo viven en Olmaquira, un pueblo de la sierra que no está en ningún mapa, con dos hijos y una abuela. Cocinan en Rufo, un bloque de aluminio en perlita; Brina, de esteatita, es la más vieja. Sus últimas dos semanas están en el diario, también los días grises y la tapa abierta.",
+    example_who: "Ilvane y Toreo viven en Olmaquira, un pueblo de la sierra que no está en ningún mapa, con dos hijos y una abuela. Cocinan en Rufo, un bloque de aluminio en perlita; Brina, de piedra jabón, es la más vieja. Sus últimas dos semanas están en el diario, también los días grises y la tapa abierta.",
     example_not_now: "Su propio hogar no se pudo guardar ahora, por eso sigue en la pantalla. Haga primero una copia en un archivo.",
     example_show: "Ver el ejemplo",
     example_leave: "Volver a mi hogar",

@@ -112,7 +112,10 @@ pub(super) const TONIGHT: Tonight = Tonight {
         melts: "Se funde",
         cut_out: "Se apaga",
         can_boil: |degrees, litres| {
-            format!("El depósito está a unos {degrees}. Alcanza para hervir unos {litres} de agua.")
+            format!(
+                "El depósito está a unos {degrees}: calor para hervir unos {litres} de agua, \
+                 si nada se perdiera en el camino."
+            )
         },
         can_boil_little: |degrees| {
             format!("El depósito está a unos {degrees}. No alcanza para hervir una taza.")
@@ -165,10 +168,10 @@ pub(super) const TONIGHT: Tonight = Tonight {
         },
     },
     care: CareTexts {
-        heading: "Cuidado",
+        heading: "Tenga cuidado",
         more: "Más que cuidar",
         danger: "Peligro",
-        warning: "Atención",
+        warning: "Cuidado",
         note: "Recuerde",
         hot_store: |degrees| {
             format!(
@@ -185,6 +188,12 @@ pub(super) const TONIGHT: Tonight = Tonight {
             )
         },
         nitrate_on_aluminium: "La sal nunca debe calentarse de más contra el aluminio: ese fuego no se apaga. Quédese por debajo del corte.",
+        unsafe_beans: |time| {
+            format!(
+                "No coma estos frijoles antes de que hayan hervido fuerte {time}: si solo se \
+                 calentaron, pueden enfermarle gravemente. Hiérvalos en otro fuego."
+            )
+        },
         cassava: "La yuca amarga tiene cianuro. Pélela, rállela o remójela varios días, hiérvala sin tapa y bote el agua.",
         core: |degrees| format!("El centro de la comida debe haber llegado a {degrees}."),
         hold_hot: |degrees| {

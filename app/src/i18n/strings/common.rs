@@ -129,6 +129,8 @@ pub struct Notes {
     pub sky_erased: &'static str,
     /// It is back.
     pub brought_back: &'static str,
+    /// What was added is gone again.
+    pub taken_back: &'static str,
     /// What was seen is in the diary.
     pub noted: &'static str,
     /// A copy was brought in; the former household was put aside.
@@ -174,6 +176,12 @@ pub struct Units {
     pub in_ten: fn(tenths: u8) -> String,
     /// A day and a time of day.
     pub day_time: fn(day: &str, time: &str) -> String,
+    /// A time of day that is tomorrow's: 'at 18:40 tomorrow' must read well.
+    pub time_tomorrow: fn(time: &str) -> String,
+    /// A time of day that was yesterday's.
+    pub time_yesterday: fn(time: &str) -> String,
+    /// A time of day on another day, given by its date.
+    pub time_on: fn(time: &str, day: &str) -> String,
     /// The day that is now.
     pub today: &'static str,
     /// The day before.

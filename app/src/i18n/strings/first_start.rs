@@ -13,6 +13,8 @@ pub struct FirstStart {
     pub set_up: &'static str,
     /// How long the questions take, beside the button.
     pub set_up_takes: &'static str,
+    /// The same where the device tells no place, which is asked for then.
+    pub set_up_takes_place: &'static str,
     /// Button: look at the example household.
     pub show_example: &'static str,
     /// Link: the page where a copy of a household is brought in.
@@ -38,6 +40,12 @@ pub struct FirstStart {
     pub place_unknown: &'static str,
     /// Opens the fields for another place.
     pub place_other: &'static str,
+    /// Opens them where there is no place yet.
+    pub place_numbers: &'static str,
+    /// Label: the nearest of many towns.
+    pub town: &'static str,
+    /// No town is picked.
+    pub no_town: &'static str,
     /// Label: latitude, without a sign.
     pub latitude: &'static str,
     /// Label: longitude, without a sign.

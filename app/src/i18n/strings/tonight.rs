@@ -172,7 +172,8 @@ pub struct StoreTexts {
     pub melts: &'static str,
     /// Marks where the thermostat takes the heater off.
     pub cut_out: &'static str,
-    /// What the store can do: its temperature, and how much water it would boil.
+    /// What the store can do: its temperature, and how much water its heat would boil if none
+    /// were lost.
     pub can_boil: fn(degrees: &str, litres: &str) -> String,
     /// The store is above the boil, but has next to nothing to give.
     pub can_boil_little: fn(degrees: &str) -> String,
@@ -265,6 +266,8 @@ pub struct CareTexts {
     pub igniting_store: fn(degrees: &str) -> String,
     /// Nitrate on aluminium.
     pub nitrate_on_aluminium: &'static str,
+    /// Beans that have not boiled, or not for so long as they must.
+    pub unsafe_beans: fn(time: &str) -> String,
     /// Bitter cassava.
     pub cassava: &'static str,
     /// The middle of the food must have been this hot.

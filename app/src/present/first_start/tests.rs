@@ -71,6 +71,74 @@ fn every_answer_offered_can_be_put_together() {
 }
 
 #[test]
+fn a_device_on_universal_time_asks_for_all_of_the_place() {
+    let (strings, formats) = english();
+    let universal = Whereabouts {
+        zone: None,
+        utc_offset_min: 0,
+    };
+    let mut draft = Draft::new(universal, &formats);
+    assert!(draft.latitude.is_empty() && draft.longitude.is_empty());
+    assert_eq!(draft.picked_town(), "");
+    // A cook need not know her latitude.
+    draft.pick_town("Africa/Kampala", &formats);
+    assert_eq!(draft.unanswered(), None);
+    assert_eq!(draft.picked_town(), "Africa/Kampala");
+    assert_eq!(
+        draft.place_words(strings, &formats).unwrap(),
+        "Near Kampala"
+    );
+    let place = set_up(&draft).household.unwrap().place;
+    assert_eq!(place.utc_offset_min, 0, "the clock stays the device's");
+    assert!((place.altitude_m - 1200.0).abs() < 1e-9);
+    draft.longitude = "40".to_owned();
+    assert_eq!(draft.picked_town(), "");
+}
+
+#[test]
+fn towns_stand_in_order_and_each_can_be_picked() {
+    let (strings, formats) = english();
+    let towns = towns(strings);
+    assert_eq!(towns[0].key, "");
+    for pair in towns[1..].windows(2) {
+        assert!(pair[0].label <= pair[1].label, "{pair:?}");
+    }
+    for town in &towns[1..] {
+        let mut draft = Draft::new(nowhere(), &formats);
+        draft.pick_town(&town.key, &formats);
+        assert_eq!(draft.picked_town(), town.key);
+    }
+}
+
+#[test]
+fn answers_outlive_a_reload() {
+    let (_, formats) = english();
+    let mut draft = Draft::new(nairobi(), &formats);
+    draft.latitude = "1,5".to_owned();
+    draft.height = String::new();
+    draft.west = true;
+    draft.pick_preset(Preset::SandInPerlite.key());
+    draft.people = "seven".to_owned();
+    let kept = draft.kept();
+    assert_eq!(Draft::resumed(Some(&kept), nairobi(), &formats), draft);
+    let new = Draft::new(nairobi(), &formats);
+    for broken in [
+        "",
+        "answers 1",
+        "{}",
+        &kept.replace("true", "maybe"),
+        &kept[2..],
+    ] {
+        assert_eq!(
+            Draft::resumed(Some(broken), nairobi(), &formats),
+            new,
+            "{broken}"
+        );
+    }
+    assert_eq!(Draft::resumed(None, nairobi(), &formats), new);
+}
+
+#[test]
 fn a_device_without_a_place_asks_for_the_latitude_only() {
     let (strings, formats) = english();
     let mut draft = Draft::new(nowhere(), &formats);

@@ -2,6 +2,7 @@
 
 use model::cooker::Cooker;
 use model::dish::Dish;
+use model::journal::Meal;
 use model::safety::{Build, Caution, dish_cautions};
 use model::tonight::StoreNow;
 
@@ -61,6 +62,19 @@ fn build(cooker: &Cooker) -> Build {
         open_circuit_v: 0.0,
         sealed_vessel: false,
     }
+}
+
+/// What must be told of a meal of beans that has not had its full boil; none for other dishes.
+pub fn unsafe_beans(voice: &Voice<'_>, meal: &Meal) -> Option<CareView> {
+    let words = &voice.strings.tonight.care;
+    let full_boil = meal.dish.props().full_boil?;
+    let boil_s = 60.0 * full_boil.advised_min.value;
+    Some(CareView {
+        level: CautionLevel::Danger,
+        icon: Icon::Beans,
+        word: words.danger.to_owned(),
+        text: (words.unsafe_beans)(&voice.formats.duration(boil_s, Sure::Known)),
+    })
 }
 
 fn view(voice: &Voice<'_>, caution: Caution, sure: Sure) -> Option<CareView> {

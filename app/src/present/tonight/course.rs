@@ -1,6 +1,6 @@
 //! The plot of the evening: the store, the pot, and what happens when.
 
-use model::local_time::LocalTime;
+use model::local_time::{Day, LocalTime};
 use model::tonight::{Answer, Point};
 
 use super::verdict::Question;
@@ -84,20 +84,45 @@ fn moments(
     .into_iter()
     .filter_map(|(at, say, sure)| {
         let at = at.filter(|at| start <= *at && *at <= end)?;
-        Some((at, say(&voice.time(at, sure))))
+        Some((at, say, sure))
     });
+    let mut days = Days::of(voice);
     in_order(moments, |a, b| a.0.cmp(&b.0))
         .into_iter()
-        .map(|(at, label)| Mark {
+        .map(|(at, say, sure)| Mark {
             at: seconds(at, start),
-            label,
+            label: say(&days.time(at, sure)),
         })
         .collect()
 }
 
+/// Says the day with the first time of each day but today.
+struct Days<'a> {
+    voice: &'a Voice<'a>,
+    last: Day,
+}
+
+impl<'a> Days<'a> {
+    fn of(voice: &'a Voice<'a>) -> Self {
+        Self {
+            voice,
+            last: voice.now.day(),
+        }
+    }
+
+    fn time(&mut self, at: LocalTime, sure: Sure) -> String {
+        let day = sure.round(at).day();
+        if day == self.last {
+            return self.voice.formats.clock(at, sure);
+        }
+        self.last = day;
+        self.voice.time(at, sure)
+    }
+}
+
 /// Whole hours, so few that their words keep clear of each other.
 fn hours(voice: &Voice<'_>, start: LocalTime, end: LocalTime) -> Vec<Mark> {
-    let label = |at| voice.time(at, Sure::Known);
+    let label = |at| voice.formats.clock(at, Sure::Known);
     let is_short = label(start).chars().count() < 6;
     let most = if is_short { 5 } else { 3 };
     let step_s = HOUR_STEPS
@@ -136,12 +161,13 @@ fn table(voice: &Voice<'_>, points: &[Point]) -> TableView {
         HOUR_S / 4
     };
     let mut rows = Vec::new();
+    let mut days = Days::of(voice);
     let mut next = None;
     for point in points {
         if next.is_none_or(|next| next <= point.at) {
             next = Some(point.at.plus_s(1).ceil_to_s(step_s));
             rows.push(vec![
-                voice.time(point.at, Sure::Known),
+                days.time(point.at, Sure::Known),
                 cell(point.store_c),
                 point.pot_c.map(cell).unwrap_or_default(),
             ]);

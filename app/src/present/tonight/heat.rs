@@ -44,10 +44,12 @@ pub fn heat(voice: &Voice<'_>, account: &HeatAccount) -> HeatBarView {
         name: words.heading.to_owned(),
         parts: parts
             .into_iter()
-            .filter(|(_, joules)| LEAST_J < *joules)
-            .map(|(label, joules)| HeatPart {
+            .enumerate()
+            .filter(|(_, (_, joules))| LEAST_J < *joules)
+            .map(|(look, (label, joules))| HeatPart {
                 label: label.to_owned(),
                 value: energy(joules),
+                look,
                 share: joules,
             })
             .collect(),

@@ -30,9 +30,9 @@ pub struct Voice<'a> {
 }
 
 impl Voice<'_> {
-    /// A time of day: `18:40`.
+    /// A time of day, with its day where that is not today: `18:40`, `07:10 tomorrow`.
     pub fn time(&self, at: LocalTime, sure: Sure) -> String {
-        self.formats.clock(at, sure)
+        self.formats.time(at, sure, self.now.day())
     }
 
     /// An estimated time of day: `about 18:40`.
@@ -64,7 +64,14 @@ impl Voice<'_> {
         let sure = Sure::of_band_s(seconds(late, early));
         // Ends that lie one step of the rounding apart say no more than 'about' does.
         let is_wide = sure.step_s() < sure.round(late).since_s(sure.round(early));
-        let span = is_wide.then(|| (self.time(early, sure), self.time(late, sure)));
+        // A day that both share is told once.
+        let is_one_day = sure.round(early).day() == sure.round(late).day();
+        let from = if is_one_day {
+            self.formats.clock(early, sure)
+        } else {
+            self.time(early, sure)
+        };
+        let span = is_wide.then(|| (from, self.time(late, sure)));
         Estimate {
             at: self.about(told, Self::beside(told, sure, meal)),
             span,

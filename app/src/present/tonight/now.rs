@@ -1,6 +1,8 @@
 //! The line under the head.
 
+use model::local_time::LocalTime;
 use model::sun::Daylight;
+use model::tonight::Doubt;
 
 use super::{Voice, capitalised};
 use crate::i18n::format::Sure;
@@ -20,4 +22,18 @@ pub fn now_line(voice: &Voice<'_>, daylight: Daylight) -> String {
         Daylight::Between { .. } | Daylight::NotAtAll => (words.sun_is_down)(&day, &time),
         Daylight::AllDay => (words.sun_stays_up)(&day, &time),
     }
+}
+
+/// What the diary lacks of today's sun, once there is something to log of it.
+pub fn lacks_sun(doubts: &[Doubt], daylight: Daylight, now: LocalTime) -> Option<Doubt> {
+    let has_begun = match daylight {
+        Daylight::Between { rises, .. } => rises < now,
+        Daylight::AllDay => true,
+        Daylight::NotAtAll => false,
+    };
+    doubts.iter().copied().find(|doubt| {
+        let lacks =
+            matches!(doubt, Doubt::NothingLogged) || *doubt == Doubt::SkyNotLogged(now.day());
+        has_begun && lacks
+    })
 }

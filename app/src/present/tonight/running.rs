@@ -5,7 +5,8 @@ use model::journal::Meal;
 use model::local_time::LocalTime;
 use model::tonight::{Answer, Forecast};
 
-use super::verdict::{Question, burns_at};
+use super::care::{CareView, unsafe_beans};
+use super::verdict::{OutBy, Question, out_by};
 use super::{Voice, capitalised, ended, plan, seconds};
 use crate::components::{ClockView, Icon};
 use crate::i18n::format::Sure;
@@ -24,6 +25,8 @@ pub struct RunningView {
     pub clock: Option<ClockView>,
     /// What else is known, a sentence each.
     pub lines: Vec<String>,
+    /// What can make ill as things stand.
+    pub danger: Option<CareView>,
     /// Which questions are open.
     pub open: Open,
 }
@@ -79,7 +82,7 @@ pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) 
     let mut lines = Vec::new();
     if let Some(answer) = answer {
         lines.extend(span(voice, meal, answer));
-        lines.push(comes_out(voice, meal, answer));
+        lines.extend(comes_out(voice, meal, answer));
     }
     lines.extend(answered(voice, meal));
     let lines = lines.into_iter().map(ended).collect();
@@ -91,6 +94,10 @@ pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) 
             (words.goes_in)(&amounts, &put_in)
         }),
         clock: answer.map(|answer| clock(voice, question, answer)),
+        danger: answer
+            .is_none_or(|answer| expected(meal, answer).ready_at.is_none())
+            .then(|| unsafe_beans(voice, meal))
+            .flatten(),
         lines,
         open: open(meal),
     }
@@ -103,6 +110,18 @@ pub fn after_heading(voice: &Voice<'_>, meal: &Meal) -> String {
     capitalised(&heading)
 }
 
+/// What can make ill of a meal that is over.
+pub fn after_danger(voice: &Voice<'_>, meal: &Meal) -> Option<CareView> {
+    let boiled_s = meal
+        .outcome
+        .boiled_at
+        .map_or(0.0, |boiled_at| seconds(meal.leaves_at(), boiled_at));
+    let full_boil = meal.dish.props().full_boil?;
+    (boiled_s < 60.0 * full_boil.advised_min.value)
+        .then(|| unsafe_beans(voice, meal))
+        .flatten()
+}
+
 /// When it boils and is done, by the model and by what was seen.
 #[derive(Debug, Clone, Copy, PartialEq)]
 struct Expected {
@@ -110,29 +129,18 @@ struct Expected {
     ready_at: Option<LocalTime>,
 }
 
-/// Of the three forecasts, the one that fits best to what was seen, moved to where it was seen to
-/// boil: what follows the boil is taken to need as long as was expected.
+/// What was seen to boil is in every forecast. As long as it was not, the first that is not
+/// denied by what was seen.
 fn expected(meal: &Meal, answer: &Answer) -> Expected {
-    let seen = meal.outcome;
-    let forecasts = [&answer.as_told, &answer.against, &answer.in_favour];
-    if let Some(boiled_at) = seen.boiled_at {
-        let nearest = forecasts
-            .into_iter()
-            .filter_map(|forecast| Some((forecast.boils_at?, forecast.ready_at)))
-            .min_by_key(|(boils_at, _)| boils_at.since_s(boiled_at).abs());
-        let ready_at = nearest.and_then(|(boils_at, ready_at)| {
-            ready_at.map(|ready_at| ready_at.plus_s(boiled_at.since_s(boils_at)))
-        });
-        return Expected {
-            boils_at: Some(boiled_at),
-            ready_at,
-        };
-    }
+    let not_boiled_by = meal.outcome.not_boiled_by;
     let fits = |forecast: &&Forecast| {
-        seen.not_boiled_by
-            .is_none_or(|by| forecast.boils_at.is_none_or(|boils_at| by < boils_at))
+        meal.outcome.boiled_at.is_some()
+            || not_boiled_by.is_none_or(|by| forecast.boils_at.is_none_or(|boils_at| by < boils_at))
     };
-    let forecast = forecasts.into_iter().find(fits).unwrap_or(&answer.as_told);
+    let forecast = [&answer.as_told, &answer.against, &answer.in_favour]
+        .into_iter()
+        .find(fits)
+        .unwrap_or(&answer.as_told);
     Expected {
         boils_at: forecast.boils_at,
         ready_at: forecast.ready_at,
@@ -172,6 +180,8 @@ fn clock(voice: &Voice<'_>, question: &Question, answer: &Answer) -> ClockView {
         done,
         icon,
     };
+    // What is not done in time has the meal's hour for its end.
+    let gone = seconds(voice.now, question.put_in) / seconds(meal.eat_at, question.put_in).max(1.0);
     if meal.outcome.done_at.is_some() || has_boiled && is_done_at_the_boil {
         return still(words.is_done.to_owned(), 1.0, Icon::Bowl);
     }
@@ -185,12 +195,12 @@ fn clock(voice: &Voice<'_>, question: &Question, answer: &Answer) -> ClockView {
         (_, _, Some(ready_at)) => wait(ready_at, words.done, words.should_be_done, Icon::Bowl),
         (true, _, None) => still(
             (words.not_done_by)(&voice.time(meal.eat_at, Sure::Known)),
-            0.0,
+            gone,
             Icon::PotSimmers,
         ),
         (false, None, None) => still(
             (words.will_not_boil)(&voice.hottest(answer.as_told.hottest_c, question.boiling_c)),
-            0.0,
+            gone,
             Icon::PotCold,
         ),
     }
@@ -214,10 +224,15 @@ fn span(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> Option<String> {
     Some((voice.strings.tonight.running.between)(&from, &to))
 }
 
-fn comes_out(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> String {
+fn comes_out(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> Option<String> {
     let words = &voice.strings.tonight.running;
-    match burns_at(answer, meal.eat_at) {
-        Some(out_by) => (words.out_by)(&voice.time(out_by, Sure::Known)),
-        None => (words.stays_until)(&voice.time(meal.eat_at, Sure::Known)),
-    }
+    let time = |at| voice.time(at, Sure::Known);
+    Some(match out_by(answer, meal.eat_at) {
+        Some(OutBy::Burns(at)) => (words.out_by)(&time(at)),
+        Some(OutBy::Spoils(at)) => (words.spoils_by)(&time(at)),
+        None if meal.eat_at < voice.now => (words.was_to_be_eaten)(&time(meal.eat_at)),
+        // What is not done by then is not told to stay.
+        None if expected(meal, answer).ready_at.is_none() => return None,
+        None => (words.stays_until)(&time(meal.eat_at)),
+    })
 }

@@ -1,5 +1,8 @@
 //! What is said of real evenings.
 
+mod answers;
+mod running;
+
 use model::cooker::Cooker;
 use model::dish::Dish;
 use model::journal::{Journal, Outcome};
@@ -93,6 +96,7 @@ fn told(sky: Sky, plan: Plan) -> Told {
         boiling_c: evening.rig().boiling_c().unwrap(),
         store_sure: store_sure(&evening.store().unwrap()),
         sky_is_logged: true,
+        lacks_sun: false,
     };
     let answer = evening.ask(&question.meal, question.put_in).unwrap();
     Told {
@@ -194,12 +198,16 @@ fn what_an_offer_makes_of_the_plan_works() {
             plan.eat = TimeOfDay::at(19, 45);
             let told = told(sky, plan);
             let (meal, put_in) = (&told.question.meal, told.question.put_in);
-            for offer in told.evening.help(meal, put_in).unwrap() {
+            let offers = told.evening.help(meal, put_in).unwrap();
+            for offer in offers.helps {
                 let view = in_english(|voice| help(voice, &told.plan, meal, offer));
                 let now = clock(NOW.0, NOW.1);
                 let next = view.plan.meal(told.cooker.pot, meal.start_c, now);
                 let answer = told.evening.ask(&next, view.plan.put_in_at(now)).unwrap();
-                assert_eq!(answer.verdict, Verdict::Yes, "{dish:?} {offer:?} {view:?}");
+                assert!(
+                    offers.reach <= answer.verdict,
+                    "{dish:?} {offer:?} {view:?}"
+                );
                 assert_ne!(view.plan, told.plan, "{offer:?}");
                 assert!(!view.sentence.is_empty() && !view.button.is_empty());
                 n_seen += 1;
@@ -277,6 +285,7 @@ fn a_sentence_ends_with_one_full_stop_whatever_the_clock() {
     let offers = told.evening.help(meal, put_in).unwrap();
     said.extend(
         offers
+            .helps
             .into_iter()
             .map(|offer| help(&voice, &told.plan, meal, offer).sentence),
     );
@@ -395,53 +404,4 @@ fn amounts_are_told_together() {
         "400 g white rice, 0.7 L water"
     );
     assert_eq!(say(Dish::Milk, 4).replace('\u{A0}', " "), "1.0 L milk");
-}
-
-/// Rice that went in at 18:30 and is asked about at `now`, after `seen` was told of it.
-fn clock_at(now: LocalTime, seen: Outcome) -> ClockView {
-    let mut told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
-    told.question.meal.outcome = seen;
-    saying(Language::English, now, |voice| {
-        running(voice, &told.question, Some(&told.answer))
-            .clock
-            .unwrap()
-    })
-}
-
-#[test]
-fn the_clock_of_a_meal_follows_what_is_seen() {
-    let told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
-    let (boils_at, ready_at) = (
-        told.answer.as_told.boils_at.unwrap(),
-        told.answer.as_told.ready_at.unwrap(),
-    );
-    let waits = clock_at(clock(18, 31), Outcome::default());
-    assert!(waits.headline.starts_with("boils about"), "{waits:?}");
-    assert!(waits.left.starts_with("in ") && 0.0 < waits.done && waits.done < 1.0);
-    let late = clock_at(boils_at.plus_s(60), Outcome::default());
-    assert_eq!(
-        (late.headline.as_str(), late.done),
-        ("should boil by now", 1.0)
-    );
-    let boiled = Outcome {
-        boiled_at: Some(boils_at.plus_s(60)),
-        ..Outcome::default()
-    };
-    let cooks = clock_at(boils_at.plus_s(120), boiled);
-    let moved = in_english(|voice| voice.about(ready_at.plus_s(60), Sure::Near));
-    assert_eq!(cooks.headline, format!("done {moved}"));
-    let done = Outcome {
-        done_at: Some(ready_at.plus_s(600)),
-        ..boiled
-    };
-    assert_eq!(clock_at(ready_at.plus_s(660), done).headline, "done");
-}
-
-#[test]
-fn a_meal_is_over_once_it_is_out_or_forgotten() {
-    let mut meal = told(Sky::Clear, plan(Dish::WhiteRice, 4)).question.meal;
-    assert!(!is_over(&meal, clock(19, 40)));
-    assert!(is_over(&meal, clock(21, 30)));
-    meal.out = Some(clock(19, 10));
-    assert!(is_over(&meal, clock(19, 10)));
 }

@@ -3,12 +3,12 @@
 use crate::reactive::*;
 
 use crate::components::{
-    Caution, CautionLevel, Choice, ChoiceOption, Fold, Icon, NumberField, NumberFieldText,
+    Caution, CautionLevel, Choice, ChoiceOption, Fold, Icon, NumberField, NumberFieldText, Select,
 };
 use crate::i18n::strings::Strings;
 use crate::present::first_start::{
     DEGREE_STEPS, Draft, HEIGHT_STEPS, PEOPLE_STEPS, Question, WATT_STEPS, land_options,
-    panel_options, people_options, preset_options,
+    panel_options, people_options, preset_options, towns,
 };
 use crate::present::typed::{Mistake, Steps, stepped};
 use crate::shell::{Shell, use_shell};
@@ -47,8 +47,13 @@ impl Number {
         let Shell { words, clock, .. } = use_shell();
         let strings = untrack(move || words.strings());
         let value = Memo::new(move |_| text(&mut draft.get()).clone());
+        // What nobody has typed into yet is not wrong.
+        let is_touched = RwSignal::new(false);
         let error = Memo::new(move |_| {
             let mistake = draft.with(mistake)?;
+            if mistake.is_empty_field() && !is_touched.get() {
+                return None;
+            }
             let today = clock.now().get().day();
             Some(mistake.words(words.strings(), &words.formats().get(), today))
         });
@@ -70,7 +75,10 @@ impl Number {
             <NumberField
                 text=words
                 value
-                on_input=move |typed: String| draft.update(|draft| *text(draft) = typed)
+                on_input=move |typed: String| {
+                    is_touched.set(true);
+                    draft.update(|draft| *text(draft) = typed);
+                }
                 on_step
                 error
                 test
@@ -112,11 +120,22 @@ fn PlaceAnswer(draft: RwSignal<Draft>) -> impl IntoView {
         mistake: |draft| draft.longitude_deg().err(),
         test: "start-longitude",
     };
-    let is_open = draft.with_untracked(|draft| !draft.is_answered(Question::Place));
+    let options = Signal::derive(move || towns(words.strings()));
+    let picked = Memo::new(move |_| draft.with(|draft| draft.picked_town().to_owned()));
+    let on_town = move |zone: String| {
+        let formats = words.formats().get_untracked();
+        draft.update(|draft| draft.pick_town(&zone, &formats));
+    };
+    let other = if is_known {
+        texts.place_other
+    } else {
+        texts.place_numbers
+    };
     view! {
         <p class="lead" data-test="start-place">{named}</p>
         <p class="aside">{why}</p>
-        <Fold summary=texts.place_other.to_owned() open=is_open test="start-place-other">
+        <Select label=texts.town.to_owned() options picked on_pick=on_town test="start-town" />
+        <Fold summary=other.to_owned() test="start-place-other">
             {latitude.view(texts.latitude, "°")}
             <Side
                 label=texts.north_or_south

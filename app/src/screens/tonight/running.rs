@@ -64,6 +64,7 @@ impl Scene {
                 put_in,
                 boiling_c,
                 sky_is_logged: true,
+                lacks_sun: false,
             };
             Some((question, answer))
         });

@@ -3,10 +3,12 @@
 use crate::reactive::*;
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
-use model::tonight::{Answer, Verdict};
+use model::sun::Daylight;
+use model::tonight::{Answer, Evening, Verdict};
 
 use crate::present::tonight::Voice;
 use crate::present::tonight::help::{HelpView, help, that_fits};
+use crate::present::tonight::now::lacks_sun;
 use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::Question;
 use crate::shell::Shell;
@@ -130,6 +132,16 @@ impl Scenery {
         self.shell.estimates.evening().get()?.ok()
     }
 
+    fn lacks_sun(&self, evening: &Evening, now: LocalTime) -> bool {
+        let place = self
+            .shell
+            .store
+            .now_is(|document| document.household.as_ref().map(|household| household.place));
+        place
+            .and_then(|place| Daylight::of(&place, now.day()).ok())
+            .is_some_and(|daylight| lacks_sun(evening.doubts(), daylight, now).is_some())
+    }
+
     fn ask(&self) -> Asked {
         let now = self.shell.clock.now().get();
         let Some(usual) = self
@@ -158,6 +170,7 @@ impl Scenery {
                 .shell
                 .store
                 .now_is(|document| sky_is_logged(document, put_in)),
+            lacks_sun: self.lacks_sun(&evening, now),
             meal,
             put_in,
             boiling_c,
@@ -182,6 +195,7 @@ impl Scenery {
                 let found = self
                     .evening()
                     .and_then(|evening| evening.help(&question.meal, question.put_in).ok())
+                    .map(|offers| offers.helps)
                     .unwrap_or_default();
                 self.plan.with(|plan| {
                     say(self.shell, |voice| {

@@ -7,6 +7,7 @@ use model::tonight::Doubt;
 use super::reading::LogReading;
 use super::scene::say;
 use crate::components::{Icon, LinkButton, Panel, StoreColumn};
+use crate::present::tonight::now::lacks_sun;
 use crate::present::tonight::store::column;
 use crate::shell::{Shell, use_shell};
 use crate::state::route::Route;
@@ -51,20 +52,9 @@ fn SunNudge(shell: Shell) -> impl IntoView {
     let doubt = Memo::new(move |_| {
         let evening = shell.estimates.evening().get()?.ok()?;
         let now = now.get();
-        let today = now.day();
-        // Before the sun is up there is nothing to log.
-        let daylight = Daylight::of(&shell.clock.place_on(place.get()?, today), today).ok()?;
-        let is_day = match daylight {
-            Daylight::Between { rises, .. } => rises < now,
-            Daylight::AllDay => true,
-            Daylight::NotAtAll => false,
-        };
-        if !is_day {
-            return None;
-        }
-        evening.doubts().iter().copied().find(|doubt| {
-            matches!(doubt, Doubt::NothingLogged) || *doubt == Doubt::SkyNotLogged(today)
-        })
+        let daylight =
+            Daylight::of(&shell.clock.place_on(place.get()?, now.day()), now.day()).ok()?;
+        lacks_sun(evening.doubts(), daylight, now)
     });
     let words = shell.words;
     let text = move |doubt: Doubt| {

@@ -106,7 +106,9 @@ fn seen_of(document: &Document, running: &Entry, until: LocalTime) -> Vec<Action
     };
     let minute = |at: LocalTime| at.ceil_to_s(60);
     let boils_at = forecast.boils_at.map(minute);
-    let out_at = minute(forecast.out_at.max(running.at));
+    // The household takes it out once it is ready.
+    let ready_at = forecast.ready_at.unwrap_or(forecast.out_at);
+    let out_at = minute(ready_at.min(forecast.out_at).max(running.at));
     let seen = |at: Option<LocalTime>, noted: Option<LocalTime>, what: fn(LocalTime) -> Seen| {
         at.filter(|at| noted.is_none() && *at <= until).map(what)
     };

@@ -6,7 +6,7 @@ use crate::i18n::strings::cooker::parts::{
 
 pub(super) const PARTS: Parts = Parts {
     heading: "Its parts",
-    kept: "Not taken: the cooker stays as it was.",
+    kept: "Not taken: nothing was changed.",
     less: |label| format!("Less: {label}"),
     more: |label| format!("More: {label}"),
     refused: "This can’t be built.",

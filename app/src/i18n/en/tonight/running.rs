@@ -17,6 +17,8 @@ pub(super) const RUNNING: Running = Running {
     about_now: "about now",
     between: |from, to| format!("Between {from} and {to}, for all we know."),
     out_by: |time| format!("Take the pot out by {time}, or it burns."),
+    spoils_by: |time| format!("Take the pot out by {time}, or the food spoils."),
+    was_to_be_eaten: |time| format!("It was to be eaten at {time}."),
     stays_until: |time| format!("It can stay in until {time}."),
     boiled_at: |time| format!("It boiled at {time}."),
     not_boiled_by: |time| format!("At {time} it did not boil yet."),

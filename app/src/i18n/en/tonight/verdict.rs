@@ -8,27 +8,41 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         will_be_done: "Will be done",
         should_boil: "Should boil",
         should_be_done: "Should be done",
-        may_not_boil: "May not boil",
-        may_not_be_done: "May not be done",
+        may_boil: "May boil",
+        may_be_done: "May be done",
         may_boil_dry: "May boil dry",
         not_done: "Not done in time",
         too_late: "Boils too late",
         will_not_boil: "Will not boil",
         boils_dry: "Boils dry",
+        do_not_leave: "Don’t leave it in",
         does_not_fit: "Does not fit",
     },
     sureness: Sureness {
         even_weaker: "even after a weaker day",
         as_logged: "if the day was as logged",
+        even_grey: "even after a grey day",
         as_assumed: "if sun and clouds take turns",
-        if_all_goes_well: "unless all goes well",
+        if_all_goes_well: "only if all goes well",
+        if_clear: "only after a clear day",
         not_even_then: "even if all goes well",
+        not_even_clear: "even after a clear day",
     },
     sentences: Sentences {
         boils_and_done: |eaten| format!("It boils, and is done before {eaten}."),
         boils: |eaten| format!("It boils before {eaten}."),
         done_without_boil: |hottest, eaten| {
             format!("It gets to about {hottest}, and is done before {eaten} without boiling.")
+        },
+        done_late: |hottest, eaten, done| {
+            format!(
+                "It gets to about {hottest}, and at {eaten} it is not done: {done} it is, without boiling."
+            )
+        },
+        spoils: |least, from| {
+            format!(
+                "It is done, but then stands below {least} in the cooker: {from} it has stood too long, and must be thrown away."
+            )
         },
         done_later: |eaten, done| format!("It boils, but at {eaten} it is not done: {done} it is."),
         not_done: |eaten| format!("It boils, but at {eaten} it is not done."),
@@ -37,9 +51,13 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
             format!("It gets to about {hottest}. Water boils here at {boiling}.")
         },
         boils_dry: |dry| format!("The water is gone {dry}, before the food is done."),
+        hope_boils: "If all goes well, it boils.",
+        hope_done: "If all goes well, it is done all the same.",
+        sun_unknown: "Today’s sun is not logged yet.",
     },
     facts: Facts {
         put_in: "Put it in",
+        goes_in: "Goes in",
         at: |time| format!("at {time}"),
         now: "now",
         at_the_latest: |time| format!("at the latest {time}"),
@@ -52,5 +70,6 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         until_eaten: |time| format!("until {time}"),
         take_out: "Take it out",
         or_it_burns: |time| format!("by {time}, or it burns"),
+        or_it_spoils: |time| format!("by {time}, or it spoils"),
     },
 };

@@ -6,7 +6,7 @@ use crate::i18n::strings::cooker::parts::{
 
 pub(super) const PARTS: Parts = Parts {
     heading: "Sus partes",
-    kept: "No se aceptó: la cocina queda como estaba.",
+    kept: "No se aceptó: nada cambió.",
     less: |label| format!("Menos: {label}"),
     more: |label| format!("Más: {label}"),
     refused: "Esto no se puede construir.",

@@ -17,6 +17,8 @@ pub(super) const RUNNING: Running = Running {
     about_now: "más o menos ahora",
     between: |from, to| format!("Entre {from} y {to}, por lo que se sabe."),
     out_by: |time| format!("Saque la olla antes de las {time}, o se quema."),
+    spoils_by: |time| format!("Saque la olla antes de las {time}, o la comida se echa a perder."),
+    was_to_be_eaten: |time| format!("Se iba a comer a las {time}."),
     stays_until: |time| format!("Puede quedarse dentro hasta las {time}."),
     boiled_at: |time| format!("Hirvió a las {time}."),
     not_boiled_by: |time| format!("A las {time} todavía no hervía."),

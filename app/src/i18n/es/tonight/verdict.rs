@@ -8,27 +8,41 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         will_be_done: "Estará lista",
         should_boil: "Debería hervir",
         should_be_done: "Debería estar lista",
-        may_not_boil: "Tal vez no hierva",
-        may_not_be_done: "Tal vez no esté lista",
+        may_boil: "Puede que hierva",
+        may_be_done: "Puede que esté lista",
         may_boil_dry: "Puede secarse",
         not_done: "No estará a tiempo",
         too_late: "Hierve muy tarde",
         will_not_boil: "No va a hervir",
         boils_dry: "Se seca",
+        do_not_leave: "No la deje dentro",
         does_not_fit: "No cabe",
     },
     sureness: Sureness {
         even_weaker: "aunque el día fuera más flojo",
         as_logged: "si el día fue como se anotó",
+        even_grey: "aunque el día fuera gris",
         as_assumed: "si hay sol y nubes por turnos",
-        if_all_goes_well: "a menos que todo vaya bien",
+        if_all_goes_well: "solo si todo va bien",
+        if_clear: "solo tras un día despejado",
         not_even_then: "aunque todo vaya bien",
+        not_even_clear: "ni tras un día despejado",
     },
     sentences: Sentences {
         boils_and_done: |eaten| format!("Hierve y está lista antes de las {eaten}."),
         boils: |eaten| format!("Hierve antes de las {eaten}."),
         done_without_boil: |hottest, eaten| {
             format!("Llega a unos {hottest} y está lista antes de las {eaten} sin hervir.")
+        },
+        done_late: |hottest, eaten, done| {
+            format!(
+                "Llega a unos {hottest} y a las {eaten} no está lista: lo estará {done}, sin hervir."
+            )
+        },
+        spoils: |least, from| {
+            format!(
+                "Queda lista, pero luego pasa demasiado tiempo en la cocina por debajo de {least}: {from} ya hay que botarla."
+            )
         },
         done_later: |eaten, done| {
             format!("Hierve, pero a las {eaten} no está lista: lo estará {done}.")
@@ -39,9 +53,13 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
             format!("Llega a unos {hottest}. Aquí el agua hierve a {boiling}.")
         },
         boils_dry: |dry| format!("El agua se acaba {dry}, antes de que la comida esté lista."),
+        hope_boils: "Si todo va bien, hierve.",
+        hope_done: "Si todo va bien, estará lista de todos modos.",
+        sun_unknown: "El sol de hoy todavía no está anotado.",
     },
     facts: Facts {
         put_in: "Métala",
+        goes_in: "Entra",
         at: |time| format!("a las {time}"),
         now: "ahora",
         at_the_latest: |time| format!("a más tardar, {time}"),
@@ -54,5 +72,6 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         until_eaten: |time| format!("hasta las {time}"),
         take_out: "Sáquela",
         or_it_burns: |time| format!("antes de las {time}, o se quema"),
+        or_it_spoils: |time| format!("antes de las {time}, o se echa a perder"),
     },
 };

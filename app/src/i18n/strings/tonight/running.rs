@@ -31,6 +31,10 @@ pub struct Running {
     pub between: fn(from: &str, to: &str) -> String,
     /// Take the pot out by this time, or the food burns.
     pub out_by: fn(time: &str) -> String,
+    /// Take the pot out by this time, or the food spoils.
+    pub spoils_by: fn(time: &str) -> String,
+    /// The meal's hour is past.
+    pub was_to_be_eaten: fn(time: &str) -> String,
     /// It stays in until the meal.
     pub stays_until: fn(time: &str) -> String,
     /// Answered: it boiled then.

@@ -25,12 +25,12 @@ pub struct Headlines {
     /// It is done in time without boiling, if things are as logged.
     pub should_be_done: &'static str,
     /// It boils only if all goes well.
-    pub may_not_boil: &'static str,
-    /// It boils, but is done in time only if all goes well.
-    pub may_not_be_done: &'static str,
+    pub may_boil: &'static str,
+    /// It is done in time only if all goes well.
+    pub may_be_done: &'static str,
     /// The water may boil away before the food is done.
     pub may_boil_dry: &'static str,
-    /// It boils, but is not done in time.
+    /// It may or may not boil, but is not done in time.
     pub not_done: &'static str,
     /// It boils only after the meal's hour.
     pub too_late: &'static str,
@@ -38,6 +38,8 @@ pub struct Headlines {
     pub will_not_boil: &'static str,
     /// The water boils away before the food is done.
     pub boils_dry: &'static str,
+    /// It would stand too long too cold in the cooker.
+    pub do_not_leave: &'static str,
     /// What is planned can't be put into the pot.
     pub does_not_fit: &'static str,
 }
@@ -49,12 +51,18 @@ pub struct Sureness {
     pub even_weaker: &'static str,
     /// If the day was as it was logged.
     pub as_logged: &'static str,
+    /// Even under a grey sky; nothing was logged.
+    pub even_grey: &'static str,
     /// Nothing was logged: if sun and clouds come by turns.
     pub as_assumed: &'static str,
     /// Only with more heat than was reckoned.
     pub if_all_goes_well: &'static str,
+    /// Only under a clear sky; nothing was logged.
+    pub if_clear: &'static str,
     /// Not even with more heat than was reckoned.
     pub not_even_then: &'static str,
+    /// Not even under a clear sky; nothing was logged.
+    pub not_even_clear: &'static str,
 }
 
 /// What happens, in a sentence.
@@ -66,6 +74,11 @@ pub struct Sentences {
     pub boils: fn(eaten: &str) -> String,
     /// It is done without boiling; the hottest it gets.
     pub done_without_boil: fn(hottest: &str, eaten: &str) -> String,
+    /// It is done only later, without boiling; the hottest it gets, and when.
+    pub done_late: fn(hottest: &str, eaten: &str, done: &str) -> String,
+    /// It is done, but then stands below this temperature for so long that from this time on it
+    /// must be thrown away.
+    pub spoils: fn(least: &str, from: &str) -> String,
     /// It boils, but is done only later; when.
     pub done_later: fn(eaten: &str, done: &str) -> String,
     /// It boils, but is not done, and will not be for hours.
@@ -76,6 +89,12 @@ pub struct Sentences {
     pub never_boils: fn(hottest: &str, boiling: &str) -> String,
     /// The water boils away at this time, before the food is done.
     pub boils_dry: fn(dry: &str) -> String,
+    /// After that: with luck it boils.
+    pub hope_boils: &'static str,
+    /// After that: with luck it is done, without boiling.
+    pub hope_done: &'static str,
+    /// Before it: today's sun was not logged.
+    pub sun_unknown: &'static str,
 }
 
 /// The figures under the answer.
@@ -83,6 +102,8 @@ pub struct Sentences {
 pub struct Facts {
     /// When it goes in.
     pub put_in: &'static str,
+    /// When it goes in, where that is no advice.
+    pub goes_in: &'static str,
     /// At a time of day.
     pub at: fn(time: &str) -> String,
     /// At once.
@@ -107,4 +128,6 @@ pub struct Facts {
     pub take_out: &'static str,
     /// By this time, or the food burns.
     pub or_it_burns: fn(time: &str) -> String,
+    /// By this time, or the food spoils.
+    pub or_it_spoils: fn(time: &str) -> String,
 }

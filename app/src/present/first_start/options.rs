@@ -1,0 +1,91 @@
+//! What is offered to choose from.
+
+use model::presets::Preset;
+
+use super::{Land, PANELS_W, PEOPLE};
+use crate::components::{ChoiceOption, SelectOption};
+use crate::i18n::format::Formats;
+use crate::i18n::strings::Strings;
+use crate::order::in_order;
+use crate::state::zones::ZonePlace;
+
+/// Towns all over the earth, by name, after the option of none.
+pub fn towns(strings: &Strings) -> Vec<SelectOption> {
+    let option = |key: &str, label: String| SelectOption {
+        key: key.to_owned(),
+        label,
+    };
+    let towns = ZonePlace::all().map(|zone| option(zone.zone, zone.name()));
+    let mut options = in_order(towns, |a, b| a.label.cmp(&b.label));
+    options.insert(0, option("", strings.first_start.no_town.to_owned()));
+    options
+}
+
+/// The four heights of the land.
+pub fn land_options(strings: &Strings, formats: &Formats) -> Vec<ChoiceOption> {
+    let words = &strings.first_start;
+    let mut below_m = 0.0;
+    Land::ALL
+        .into_iter()
+        .map(|land| {
+            let label = match land {
+                Land::NearTheSea => words.near_the_sea,
+                Land::Hills => words.hills,
+                Land::Highland => words.highland,
+                Land::Mountains => words.mountains,
+            };
+            let detail = match land.top_m() {
+                Some(top_m) => (words.up_to)(&formats.metres(top_m)),
+                None => (words.above)(&formats.metres(below_m)),
+            };
+            below_m = land.top_m().unwrap_or(below_m);
+            option(land.key(), label.to_owned(), detail)
+        })
+        .collect()
+}
+
+/// The ways of building.
+pub fn preset_options(strings: &Strings) -> Vec<ChoiceOption> {
+    let words = &strings.first_start;
+    Preset::ALL
+        .into_iter()
+        .map(|preset| {
+            option(
+                preset.key(),
+                (words.preset)(preset).to_owned(),
+                (words.preset_good_for)(preset).to_owned(),
+            )
+        })
+        .collect()
+}
+
+/// The usual sizes of panels; the key is the number.
+pub fn panel_options(formats: &Formats) -> Vec<ChoiceOption> {
+    PANELS_W
+        .into_iter()
+        .map(|watts| {
+            option(
+                &watts.to_string(),
+                formats.watts(f64::from(watts)),
+                String::new(),
+            )
+        })
+        .collect()
+}
+
+/// The usual tables; the key is the number.
+pub fn people_options() -> Vec<ChoiceOption> {
+    PEOPLE
+        .into_iter()
+        .map(|people| option(&people.to_string(), people.to_string(), String::new()))
+        .collect()
+}
+
+fn option(key: &str, label: String, detail: String) -> ChoiceOption {
+    ChoiceOption {
+        key: key.to_owned(),
+        label,
+        detail,
+        icon: None,
+    }
+}

@@ -1,0 +1,121 @@
+//! A meal that is in the cooker.
+
+use super::*;
+use crate::present::tonight::running::{RunningView, after_danger};
+use model::journal::Meal;
+
+/// A meal of an evening asked about at `now`, after `seen` was told of it.
+fn view_at(mut told: Told, now: LocalTime, seen: Outcome) -> RunningView {
+    told.question.meal.outcome = seen;
+    let (meal, put_in) = (&told.question.meal, told.question.put_in);
+    let answer = told.evening.ask(meal, put_in).unwrap();
+    saying(Language::English, now, |voice| {
+        running(voice, &told.question, Some(&answer))
+    })
+}
+
+/// Rice that went in at 18:30.
+fn clock_at(now: LocalTime, seen: Outcome) -> ClockView {
+    let told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    view_at(told, now, seen).clock.unwrap()
+}
+
+#[test]
+fn the_clock_of_a_meal_follows_what_is_seen() {
+    let told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    let (boils_at, ready_at) = (
+        told.answer.as_told.boils_at.unwrap(),
+        told.answer.as_told.ready_at.unwrap(),
+    );
+    let waits = clock_at(clock(18, 31), Outcome::default());
+    assert!(waits.headline.starts_with("boils about"), "{waits:?}");
+    assert!(waits.left.starts_with("in ") && 0.0 < waits.done && waits.done < 1.0);
+    let late = clock_at(boils_at.plus_s(60), Outcome::default());
+    assert_eq!(
+        (late.headline.as_str(), late.done),
+        ("should boil by now", 1.0)
+    );
+    let boiled = Outcome {
+        boiled_at: Some(boils_at.plus_s(60)),
+        ..Outcome::default()
+    };
+    let cooks = clock_at(boils_at.plus_s(120), boiled);
+    let near = [0, 60, 120].map(|late_s| {
+        let at = ready_at.plus_s(late_s);
+        in_english(|voice| format!("done {}", voice.about(at, Sure::Near)))
+    });
+    assert!(near.contains(&cooks.headline), "{cooks:?} {near:?}");
+    let done = Outcome {
+        done_at: Some(ready_at.plus_s(600)),
+        ..boiled
+    };
+    assert_eq!(clock_at(ready_at.plus_s(660), done).headline, "done");
+}
+
+#[test]
+fn a_meal_is_over_once_it_is_out_or_forgotten() {
+    let mut meal = told(Sky::Clear, plan(Dish::WhiteRice, 4)).question.meal;
+    assert!(!is_over(&meal, clock(19, 40)));
+    assert!(is_over(&meal, clock(21, 30)));
+    meal.out = Some(clock(19, 10));
+    assert!(is_over(&meal, clock(19, 10)));
+}
+
+/// Beans in a store that does not boil them.
+fn cold_beans() -> Told {
+    told(Sky::Grey, plan(Dish::CommonBeansSoaked, 4))
+}
+
+#[test]
+fn beans_that_do_not_boil_are_a_danger_while_they_are_in_and_after() {
+    let told = cold_beans();
+    let put_in = told.question.put_in;
+    let now = put_in.plus_s(3600);
+    let view = view_at(told, now, Outcome::default());
+    let danger = view.danger.unwrap();
+    assert_eq!(danger.level, CautionLevel::Danger);
+    assert!(danger.text.contains("30\u{A0}min"), "{}", danger.text);
+    assert!(
+        !view.lines.iter().any(|line| line.contains("stay in")),
+        "{:?}",
+        view.lines
+    );
+    assert!(view.clock.unwrap().headline.starts_with("does not boil"));
+
+    let mut meal = cold_beans().question.meal;
+    meal.out = Some(now);
+    let after = |meal: &Meal| in_english(|voice| after_danger(voice, meal));
+    assert!(after(&meal).is_some());
+    meal.outcome.boiled_at = Some(now.plus_s(-1200));
+    assert!(after(&meal).is_some(), "twenty minutes are too few");
+    meal.outcome.boiled_at = Some(now.plus_s(-1800));
+    assert_eq!(after(&meal), None);
+    meal.dish = Dish::WhiteRice;
+    meal.outcome.boiled_at = None;
+    assert_eq!(after(&meal), None);
+}
+
+#[test]
+fn the_wait_of_what_is_not_done_in_time_goes_by() {
+    let put_in = cold_beans().question.put_in;
+    let gone = |after_s| {
+        let view = view_at(cold_beans(), put_in.plus_s(after_s), Outcome::default());
+        view.clock.unwrap().done
+    };
+    assert!(gone(0) < 0.01 && gone(600) < gone(1800) && gone(1800) < 1.0);
+}
+
+#[test]
+fn nothing_can_stay_in_until_an_hour_that_is_past() {
+    let told = told(Sky::Thin, plan(Dish::WhiteRice, 6));
+    let late = told.question.meal.eat_at.plus_s(20 * 60);
+    let view = view_at(told, late, Outcome::default());
+    assert!(
+        view.lines
+            .iter()
+            .any(|line| line == "It was to be eaten at 19:30."),
+        "{:?}",
+        view.lines
+    );
+    assert!(!view.lines.iter().any(|line| line.contains("can stay")));
+}

@@ -1,0 +1,164 @@
+//! The cooker under test: its description, and the network for any values of what is measured.
+
+use crate::bench::fit::Values;
+use crate::cooker::Cooker;
+use crate::enthalpy::{EnthalpyCurve, MediumCurve};
+use crate::error::ModelError;
+use crate::network::{Network, NetworkParts};
+use crate::seat::{Joint, Seat};
+use crate::tonight::{Leaning, POT_IN_SEAT_C, Rig, Site, TonightError};
+
+/// Melting cannot be told narrower than this by a thermometer. \[K\]
+const LEAST_MELTING_K: f64 = 1.0;
+/// Air for which the described loss is taken, as for the household's own figures. [°C]
+const AIR_C: f64 = 20.0;
+/// Store temperatures between which the described loss is known. [°C]
+const LOSS_FROM_C: f64 = 30.0;
+/// And their step. \[K\]
+const LOSS_STEP_K: f64 = 30.0;
+/// Steps of it.
+const LOSS_STEPS: usize = 16;
+
+/// A described cooker, ready to be measured.
+#[derive(Debug, Clone)]
+pub struct Body {
+    rig: Rig,
+    media: Vec<(f64, MediumCurve)>,
+    parts: NetworkParts,
+    described: Values,
+    /// Described loss at each step of the store's temperature over that at the working one.
+    loss_shape: [f64; LOSS_STEPS],
+    seat: Seat,
+    /// Behind the contact: the film in the pot and the way to the store's face. \[K/W\]
+    rest_k_w: f64,
+}
+
+impl Body {
+    /// Puts the described cooker together.
+    ///
+    /// # Errors
+    ///
+    /// [`TonightError`] from the part that makes no sense.
+    pub fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
+        let rig = Rig::new(site, cooker)?;
+        let parts = *rig.network(&Leaning::AS_TOLD, false)?.parts();
+        let contact_k_w = 1.0 / (rig.contact_w_m2k() * rig.seat_m2());
+        let mut loss_shape = [1.0; LOSS_STEPS];
+        let mut store_c = LOSS_FROM_C;
+        for shape in &mut loss_shape {
+            let loss_w_k = cooker.jacket.thermal(store_c, AIR_C)?.loss_w_k;
+            *shape = loss_w_k / parts.g_loss_w_k;
+            store_c += LOSS_STEP_K;
+        }
+        Ok(Self {
+            media: cooker
+                .store
+                .charges
+                .iter()
+                .map(|charge| (charge.mass_kg, charge.medium.into()))
+                .collect(),
+            described: Values {
+                loss_w_k: parts.g_loss_w_k,
+                jacket_j_k: parts.c_jacket_j_k,
+                capacity: 1.0,
+                melting_c: rig
+                    .melting_c()
+                    .map_or(0.0, |(low, high)| 0.5 * (low + high)),
+                melting_k: rig
+                    .melting_c()
+                    .map_or(0.0, |(low, high)| (high - low).max(LEAST_MELTING_K)),
+                heater: 1.0,
+                contact_w_m2k: rig.contact_w_m2k(),
+                pot_loss: 1.0,
+            },
+            parts,
+            loss_shape,
+            seat: cooker.contact.seat,
+            rest_k_w: (1.0 / parts.seat.g_contact_w_k - contact_k_w).max(0.0),
+            rig,
+        })
+    }
+
+    /// What the description says of what is measured.
+    pub fn described(&self) -> &Values {
+        &self.described
+    }
+
+    /// The described cooker.
+    pub fn rig(&self) -> &Rig {
+        &self.rig
+    }
+
+    /// The store's curve.
+    ///
+    /// # Errors
+    ///
+    /// [`ModelError`] for values that give no rising curve.
+    pub(crate) fn curve(&self, values: &Values) -> Result<EnthalpyCurve, ModelError> {
+        let melting = self.rig.melting_medium();
+        let media: Vec<(f64, MediumCurve)> = self
+            .media
+            .iter()
+            .enumerate()
+            .map(|(idx, (mass_kg, curve))| {
+                let mut curve = *curve;
+                if let (true, Some(melt)) = (melting == Some(idx), &mut curve.melt) {
+                    let half_k = 0.5 * values.melting_k.max(LEAST_MELTING_K);
+                    melt.t_solidus_c = values.melting_c - half_k;
+                    melt.t_liquidus_c = values.melting_c + half_k;
+                }
+                (mass_kg * values.capacity, curve)
+            })
+            .collect();
+        EnthalpyCurve::new(&media)
+    }
+
+    /// The network, without a thermostat: the heater's power is measured.
+    ///
+    /// # Errors
+    ///
+    /// [`ModelError`] for a value out of range.
+    pub(crate) fn network<'a>(
+        &self,
+        curve: &'a EnthalpyCurve,
+        values: &Values,
+    ) -> Result<Network<'a>, ModelError> {
+        let mut parts = self.parts;
+        parts.cutout_c = None;
+        parts.g_loss_w_k = values.loss_w_k;
+        parts.c_jacket_j_k = values.jacket_j_k;
+        parts.seat.g_contact_w_k = self.seat_w_k(values.contact_w_m2k);
+        Network::new(curve, parts)
+    }
+
+    /// From the store to the food for a contact conductance. \[W/K\]
+    pub fn seat_w_k(&self, contact_w_m2k: f64) -> f64 {
+        1.0 / (1.0 / (contact_w_m2k * self.rig.seat_m2()) + self.rest_k_w)
+    }
+
+    /// What the loss is multiplied by with the store at this temperature: insulation conducts
+    /// better hot. 1 for a jacket that was described by its loss.
+    pub(crate) fn loss_shape(&self, store_c: f64) -> f64 {
+        let place = ((store_c - LOSS_FROM_C) / LOSS_STEP_K).max(0.0);
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "not negative, and held to the table"
+        )]
+        let idx = (place as usize).min(LOSS_STEPS - 2);
+        #[expect(clippy::cast_precision_loss, reason = "below 16")]
+        let part = (place - idx as f64).min(1.0);
+        self.loss_shape[idx] + part * (self.loss_shape[idx + 1] - self.loss_shape[idx])
+    }
+
+    /// What the way from store to food is multiplied by at these temperatures: air in a gap
+    /// conducts and radiates better hot.
+    pub(crate) fn seat_shape(&self, contact_w_m2k: f64, store_c: f64, pot_c: f64) -> f64 {
+        if matches!(self.seat.joint(), Joint::Film { .. }) {
+            return 1.0;
+        }
+        let working = self.seat.contact_w_m2k(self.rig.working_c(), POT_IN_SEAT_C);
+        let here = self.seat.contact_w_m2k(store_c, pot_c);
+        self.seat_w_k(contact_w_m2k * here / working) / self.seat_w_k(contact_w_m2k)
+    }
+}

@@ -1,0 +1,193 @@
+//! What is left over, and what the fit is worth.
+
+use super::solve::Robust;
+use super::{Estimate, Met, Parameter, Residual, RunFit, Settings};
+use crate::bench::plan::{Plan, Sample};
+
+/// What a fit is worth, in a word.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Worth {
+    /// The search came to no end, or the model is not this cooker: use none of it.
+    None,
+    /// The runs say too little: use what is marked as told.
+    Little,
+    /// Good for a rough answer.
+    Rough,
+    /// As good as the readings are.
+    Good,
+}
+
+/// What speaks against a fit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Doubt {
+    /// The search came to no end.
+    NotConverged,
+    /// The readings bend in a way the model does not: residuals are larger than the noise.
+    DoesNotFollow {
+        /// Scatter of the residuals over the noise from reading to reading.
+        times_noise: f64,
+    },
+    /// More than a tenth of the readings of a run are far off.
+    ManyOff {
+        /// Which run.
+        run: usize,
+        /// Share of its readings.
+        share: f64,
+    },
+    /// The runs told less than half of it.
+    NotTold(Parameter),
+    /// Two parameters that these runs know only together.
+    NotApart(Parameter, Parameter),
+    /// A value no sensible build has.
+    Unlikely(Parameter),
+}
+
+/// Residuals this many times the noise are the model's, not the thermometer's.
+const FOLLOWS: f64 = 1.8;
+const DOES_NOT_FOLLOW: f64 = 5.0;
+/// And they matter when they are larger than this. \[K\]
+const MATTERS_K: f64 = 2.0;
+/// A reading with less weight than this is far off.
+const FAR_OFF: f64 = 0.25;
+const MANY_OFF: f64 = 0.1;
+/// Estimates farther than this many described spreads are unlikely.
+const UNLIKELY_SDS: f64 = 3.5;
+/// Least share of a parameter that the runs must have told.
+const TOLD: f64 = 0.5;
+/// Loss and capacity better known than this are no reason for doubt, whatever told them.
+const SHARP_SHARE: f64 = 0.05;
+
+/// Readings beside what the fitted cooker would have shown.
+pub(super) fn residuals(plan: &Plan, seen: &[(f64, f64)], robust: Robust) -> Vec<Residual> {
+    let met = |read_c: f64, fitted_c: f64, is_pot: bool| Met {
+        read_c,
+        fitted_c,
+        weight: robust.weight(fitted_c - read_c, is_pot),
+    };
+    plan.samples
+        .iter()
+        .zip(seen)
+        .map(|(sample, (store_c, pot_c))| Residual {
+            time_s: sample.time_s,
+            store: sample.store_c.map(|read_c| met(read_c, *store_c, false)),
+            pot: sample.pot_c.map(|read_c| met(read_c, *pot_c, true)),
+        })
+        .collect()
+}
+
+fn mets(residuals: &[Residual]) -> impl Iterator<Item = Met> {
+    residuals
+        .iter()
+        .flat_map(|residual| residual.store.into_iter().chain(residual.pot))
+}
+
+/// Root mean square, each reading by its weight. \[K\]
+pub(super) fn rms_k(residuals: &[Residual]) -> f64 {
+    let (mut sum, mut weights) = (0.0, 0.0);
+    for met in mets(residuals) {
+        sum += met.weight * (met.fitted_c - met.read_c).powi(2);
+        weights += met.weight;
+    }
+    if weights > 0.0 {
+        (sum / weights).sqrt()
+    } else {
+        0.0
+    }
+}
+
+fn robust_sd_k(mut sizes: Vec<f64>) -> f64 {
+    if sizes.is_empty() {
+        return 0.0;
+    }
+    let middle = sizes.len() / 2;
+    1.4826 * *sizes.select_nth_unstable_by(middle, f64::total_cmp).1
+}
+
+/// Scatter of all residuals. \[K\]
+pub(super) fn scatter_k(runs: &[RunFit]) -> f64 {
+    let sizes = runs
+        .iter()
+        .flat_map(|run| mets(&run.residuals))
+        .map(|met| (met.fitted_c - met.read_c).abs());
+    robust_sd_k(sizes.collect())
+}
+
+/// Noise from the second differences of neighbouring readings, which a smooth curve has not. \[K\]
+pub(super) fn noise_k(plans: &[Plan]) -> f64 {
+    let mut sizes = Vec::new();
+    let columns: [fn(&Sample) -> Option<f64>; 2] = [|sample| sample.store_c, |sample| sample.pot_c];
+    for plan in plans {
+        for read in columns {
+            for three in plan.samples.windows(3) {
+                if let [Some(a), Some(b), Some(c)] = [0, 1, 2].map(|idx| read(&three[idx])) {
+                    // The second difference of unit noise has a variance of 6.
+                    sizes.push((a - 2.0 * b + c).abs() / 6.0_f64.sqrt());
+                }
+            }
+        }
+    }
+    robust_sd_k(sizes)
+}
+
+pub(super) fn judge(
+    estimates: &[Estimate],
+    untold: &[(Parameter, Parameter)],
+    runs: &[RunFit],
+    (scatter_k, noise_k): (f64, f64),
+    converged: bool,
+    settings: &Settings,
+) -> (Worth, Vec<Doubt>) {
+    let mut doubts = Vec::new();
+    let mut worth = Worth::Good;
+    if !converged {
+        worth = Worth::None;
+        doubts.push(Doubt::NotConverged);
+    }
+    let times_noise = scatter_k / noise_k.max(0.1);
+    if times_noise > FOLLOWS && scatter_k > MATTERS_K {
+        worth = worth.min(if times_noise > DOES_NOT_FOLLOW {
+            Worth::None
+        } else {
+            Worth::Rough
+        });
+        doubts.push(Doubt::DoesNotFollow { times_noise });
+    }
+    for (run, fit) in runs.iter().enumerate() {
+        let all = mets(&fit.residuals).count();
+        let off = mets(&fit.residuals)
+            .filter(|met| met.weight < FAR_OFF)
+            .count();
+        #[expect(clippy::cast_precision_loss, reason = "some thousands")]
+        let share = off as f64 / all.max(1) as f64;
+        if share > MANY_OFF {
+            worth = worth.min(Worth::Rough);
+            doubts.push(Doubt::ManyOff { run, share });
+        }
+    }
+    for estimate in estimates.iter().filter(|estimate| !estimate.held) {
+        let sharp = estimate.sd < SHARP_SHARE * estimate.value;
+        let main = matches!(estimate.parameter, Parameter::Loss | Parameter::Contact);
+        if estimate.told < TOLD && !sharp && settings.priors {
+            doubts.push(Doubt::NotTold(estimate.parameter));
+            if main {
+                worth = worth.min(Worth::Little);
+            }
+        }
+        let far = (estimate.value - estimate.described.value).abs();
+        let ratio = estimate.value / estimate.described.value;
+        let sds = match estimate.parameter {
+            Parameter::MeltingPoint => far / estimate.described.sd,
+            _ => ratio.ln().abs() * estimate.described.value / estimate.described.sd,
+        };
+        if sds > UNLIKELY_SDS {
+            worth = worth.min(Worth::Rough);
+            doubts.push(Doubt::Unlikely(estimate.parameter));
+        }
+    }
+    for (first, second) in untold {
+        worth = worth.min(Worth::Rough);
+        doubts.push(Doubt::NotApart(*first, *second));
+    }
+    (worth, doubts)
+}

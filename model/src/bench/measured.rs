@@ -1,0 +1,117 @@
+//! Taking what was measured over into the household's cooker.
+
+use crate::bench::body::Body;
+use crate::bench::fit::{Estimate, Fit, Parameter};
+use crate::cooker::Cooker;
+use crate::jacket::Jacket;
+use crate::panel::Drive;
+
+/// A measured figure and its one standard deviation, in the same unit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Measured {
+    /// The figure.
+    pub value: f64,
+    /// One standard deviation, the model's own error with it.
+    pub sd: f64,
+}
+
+/// What the runs told well enough to go by. What they did not tell is `None`: the description
+/// stands.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct ForCooker {
+    /// Steady loss, store at its working temperature. \[W/K\]
+    pub loss_w_k: Option<Measured>,
+    /// Heat capacity of the jacket. \[J/K\]
+    pub jacket_j_k: Option<Measured>,
+    /// Heat the store holds over what its description says.
+    pub capacity: Option<Measured>,
+    /// Middle of the melting range. [°C]
+    pub melting_c: Option<Measured>,
+    /// Heat that reaches the store over what the heater should give.
+    pub heater: Option<Measured>,
+    /// Between store and pot, the film inside the pot at its table's value. \[W/(m² K)\]
+    pub contact_w_m2k: Option<Measured>,
+    /// Dry loss of the pot over what its description says.
+    pub pot_loss: Option<Measured>,
+}
+
+/// Error of the network itself against a finer model, as a share: one capacity for the jacket, one
+/// temperature for a metal store, one contact for the whole stay.
+const MODEL_SHARE: f64 = 0.02;
+/// The same for the jacket's capacity, which stands for a whole profile of temperature.
+const MODEL_JACKET_SHARE: f64 = 0.1;
+/// And for the pot's loss, beside the evaporation that is taken from a table.
+const MODEL_POT_SHARE: f64 = 0.1;
+/// And for a melting point. \[K\]
+const MODEL_MELTING_K: f64 = 0.5;
+/// Less than this told by the runs is no measurement.
+const TOLD: f64 = 0.5;
+
+impl Estimate {
+    /// Standard error with the model's own error, in the parameter's unit.
+    pub fn sd_with_model(&self) -> f64 {
+        let model = match self.parameter {
+            Parameter::MeltingPoint => MODEL_MELTING_K,
+            Parameter::JacketCapacity | Parameter::MeltingRange => MODEL_JACKET_SHARE * self.value,
+            Parameter::PotLoss => MODEL_POT_SHARE * self.value,
+            _ => MODEL_SHARE * self.value,
+        };
+        self.sd.hypot(model)
+    }
+}
+
+impl Fit {
+    /// The measured values, ready for the household's cooker.
+    pub fn for_cooker(&self) -> ForCooker {
+        let measured = |parameter| {
+            let estimate = self.estimate(parameter)?;
+            (!estimate.held && estimate.told >= TOLD).then(|| Measured {
+                value: estimate.value,
+                sd: estimate.sd_with_model(),
+            })
+        };
+        ForCooker {
+            loss_w_k: measured(Parameter::Loss),
+            jacket_j_k: measured(Parameter::JacketCapacity),
+            capacity: measured(Parameter::StoreCapacity),
+            melting_c: measured(Parameter::MeltingPoint),
+            heater: measured(Parameter::Heater),
+            contact_w_m2k: measured(Parameter::Contact),
+            pot_loss: measured(Parameter::PotLoss),
+        }
+    }
+}
+
+impl ForCooker {
+    /// The cooker with the measured values in it.
+    ///
+    /// The masses are multiplied by the measured capacity, so that the store holds what it was found
+    /// to hold; a tracker's efficiency is multiplied by the measured share of heat. What a cooker
+    /// has no place for stays in [`ForCooker`] for whoever asks.
+    #[must_use]
+    pub fn apply(&self, body: &Body, cooker: &Cooker) -> Cooker {
+        let mut fitted = cooker.clone();
+        if let Some(loss) = self.loss_w_k {
+            fitted.jacket = Jacket::Measured {
+                loss_w_k: loss.value,
+                capacity_j_k: self
+                    .jacket_j_k
+                    .map_or(body.described().jacket_j_k, |jacket| jacket.value),
+            };
+        }
+        if let Some(capacity) = self.capacity {
+            for charge in &mut fitted.store.charges {
+                charge.mass_kg *= capacity.value;
+            }
+        }
+        if let Some(contact) = self.contact_w_m2k {
+            fitted.contact.measured_w_m2k = Some(contact.value);
+        }
+        if let (Some(heater), Drive::Tracker { efficiency }) =
+            (self.heater, &mut fitted.heater.drive)
+        {
+            *efficiency = (*efficiency * heater.value).min(1.0);
+        }
+        fitted
+    }
+}

@@ -1,0 +1,24 @@
+//! The bench: a cooker measured with a thermometer and a clock, and found out.
+//!
+//! [`readings`] understands what was written down; a [`Run`] says what was done meanwhile; [`fit()`]
+//! finds the figures of the cooker from runs.
+
+mod body;
+mod diagnosis;
+pub(crate) mod fit;
+mod measured;
+mod plan;
+pub mod readings;
+mod run;
+
+pub use body::Body;
+pub use diagnosis::{
+    Advice, Change, Circumstances, Diagnosis, Fate, Limit, Prices, Ranked, diagnose,
+};
+pub use fit::{
+    Doubt, Estimate, Fit, FitError, Met, Parameter, Prior, Residual, RunFit, Settings, Values,
+    Worth, fit,
+};
+pub use measured::{ForCooker, Measured};
+pub use plan::Sample;
+pub use run::{PotIn, Run, RunFault, RunKind};

@@ -1,0 +1,435 @@
+//! A run made ready to be gone through again and again: stretches of constant power and air, the
+//! pots, and the readings to be met.
+
+use crate::bench::body::Body;
+use crate::bench::fit::Values;
+use crate::bench::readings::Row;
+use crate::bench::run::{PotIn, Run};
+use crate::error::ModelError;
+use crate::network::{Ledger, Network, PotState, Span, State, Watch, run};
+use crate::sun::faiman_cell_c;
+use crate::tonight::{Leaning, WIND_M_S, water};
+
+/// Longest stretch with one power, air, loss and contact. \[s\]
+const STRETCH_S: f64 = 300.0;
+/// Power that changes by more than this between two rows cuts a stretch there. \[W\]
+const JUMP_W: f64 = 15.0;
+/// A fit reads no more times than this of one run; more are brought together.
+const MOST_SAMPLES: usize = 900;
+/// Times closer than this are the same. \[s\]
+const SAME_TIME_S: f64 = 1e-3;
+/// The pot's first reading is its start, not something to be met. \[s\]
+const POT_SETTLES_S: f64 = 1.0;
+
+/// Store and pot at one time.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Sample {
+    /// Since the run's first row. \[s\]
+    pub time_s: f64,
+    /// Store. [°C]
+    pub store_c: Option<f64>,
+    /// Pot. [°C]
+    pub pot_c: Option<f64>,
+}
+
+/// Constant power and air.
+#[derive(Debug, Clone, Copy)]
+struct Stretch {
+    from_s: f64,
+    to_s: f64,
+    heater_w: f64,
+    air_c: f64,
+}
+
+/// What no description tells of one run.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Start {
+    /// Store. [°C]
+    pub(crate) store_c: f64,
+    /// Jacket. [°C]
+    pub(crate) jacket_c: f64,
+    /// Each pot as it goes in. [°C]
+    pub(crate) pots_c: Vec<f64>,
+    /// The store is found so much hotter as the last pot goes in. \[K\]
+    pub(crate) lift_k: f64,
+}
+
+/// A run, ready.
+#[derive(Debug, Clone)]
+pub(crate) struct Plan {
+    pub(crate) samples: Vec<Sample>,
+    stretches: Vec<Stretch>,
+    pub(crate) pots: Vec<PotIn>,
+    pub(crate) start: Start,
+    /// One standard deviation of the jacket's start. \[K\]
+    pub(crate) jacket_sd_k: f64,
+    /// Mean of the air. [°C]
+    pub(crate) air_c: f64,
+    /// Whether the power was measured at the heater, and not worked out from the light.
+    pub(crate) power_measured: bool,
+    /// Whether the heater was on at all.
+    pub(crate) heated: bool,
+}
+
+/// Values at times, straight between them, and the same at the ends.
+struct Series {
+    times_s: Vec<f64>,
+    values: Vec<f64>,
+    /// Integral from the first time to each.
+    sums: Vec<f64>,
+}
+
+impl Series {
+    fn new(points: impl Iterator<Item = (f64, f64)>) -> Option<Self> {
+        let (times_s, values): (Vec<f64>, Vec<f64>) = points.unzip();
+        let mut sums = vec![0.0];
+        for idx in 1..times_s.len() {
+            let step_s = times_s[idx] - times_s[idx - 1];
+            sums.push(sums[idx - 1] + 0.5 * step_s * (values[idx] + values[idx - 1]));
+        }
+        (!times_s.is_empty()).then_some(Self {
+            times_s,
+            values,
+            sums,
+        })
+    }
+
+    fn constant(value: f64) -> Self {
+        Self {
+            times_s: vec![0.0],
+            values: vec![value],
+            sums: vec![0.0],
+        }
+    }
+
+    fn integral_to(&self, at_s: f64) -> f64 {
+        let next = self.times_s.partition_point(|time_s| *time_s <= at_s);
+        let last = self.times_s.len() - 1;
+        if next == 0 {
+            return (at_s - self.times_s[0]) * self.values[0];
+        }
+        let idx = next - 1;
+        let past_s = at_s - self.times_s[idx];
+        if idx == last {
+            return self.sums[last] + past_s * self.values[last];
+        }
+        let slope =
+            (self.values[next] - self.values[idx]) / (self.times_s[next] - self.times_s[idx]);
+        self.sums[idx] + past_s * (self.values[idx] + 0.5 * slope * past_s)
+    }
+
+    fn mean(&self, from_s: f64, to_s: f64) -> f64 {
+        (self.integral_to(to_s) - self.integral_to(from_s)) / (to_s - from_s)
+    }
+}
+
+impl Plan {
+    /// Makes a checked run ready.
+    pub(crate) fn new(body: &Body, of: &Run) -> Self {
+        let end_s = of.rows.last().map_or(0.0, |row| row.time_s);
+        let air = Series::new(
+            of.rows
+                .iter()
+                .filter_map(|row| Some((row.time_s, row.air_c?))),
+        )
+        .unwrap_or_else(|| Series::constant(of.air_c.unwrap_or(20.0)));
+        let measured = Series::new(
+            of.rows
+                .iter()
+                .filter_map(|row| Some((row.time_s, row.heater_w?.max(0.0)))),
+        )
+        .or_else(|| of.heater_w.map(Series::constant));
+        let from_light = || {
+            let heat_w = |row: &Row| {
+                let light = row.irradiance_w_m2?.max(0.0);
+                let air_c = row.air_c.or(of.air_c).unwrap_or(20.0);
+                let cell_c = faiman_cell_c(light, air_c, WIND_M_S);
+                Some((row.time_s, body.rig().heat.heat_w(light, cell_c)))
+            };
+            Series::new(of.rows.iter().filter_map(heat_w))
+        };
+        let power_measured = measured.is_some();
+        let power = measured
+            .or_else(from_light)
+            .unwrap_or_else(|| Series::constant(0.0));
+        let stretches = stretches(of, end_s, &power, &air);
+        let samples = thinned(of);
+        let air_c = air.mean(0.0, end_s.max(1.0));
+        let store_c = first_store_c(&samples).unwrap_or(air_c);
+        let over_k = store_c - air_c;
+        Self {
+            heated: stretches.iter().any(|stretch| stretch.heater_w > 1.0),
+            samples,
+            stretches,
+            start: Start {
+                store_c,
+                jacket_c: air_c + 0.5 * over_k,
+                pots_c: of.pots.iter().map(|pot| start_of(pot, of, air_c)).collect(),
+                lift_k: 0.0,
+            },
+            // A store that has long been hot has its jacket half-way; one just heated has it colder,
+            // one just emptied hotter.
+            jacket_sd_k: 2.0 + 0.12 * over_k.abs(),
+            pots: of.pots.clone(),
+            air_c,
+            power_measured,
+        }
+    }
+
+    /// Goes through the run with these values; what is seen goes to `watch`.
+    ///
+    /// # Errors
+    ///
+    /// [`ModelError`] for values the network refuses.
+    pub(crate) fn follow(
+        &self,
+        body: &Body,
+        net: &Network<'_>,
+        values: &Values,
+        start: &Start,
+        watch: &mut impl Watch,
+    ) -> Result<Followed, ModelError> {
+        let mut state = State::new(net, 0.0, start.store_c, start.jacket_c)?;
+        let mut followed = Followed::default();
+        let mut ledger = Ledger::default();
+        let mut before = None;
+        let mut next_pot = 0;
+        let mut out_s = f64::INFINITY;
+        for stretch in &self.stretches {
+            if out_s <= stretch.from_s + SAME_TIME_S {
+                followed.end_stay(before.take(), &state, ledger);
+                ledger = Ledger::default();
+                state.take_pot_out();
+                out_s = f64::INFINITY;
+            }
+            if let Some(pot) = self.pots.get(next_pot)
+                && pot.in_s <= stretch.from_s + SAME_TIME_S
+            {
+                let t_c = start.pots_c.get(next_pot).copied().unwrap_or(self.air_c);
+                if start.lift_k > 0.0 && next_pot + 1 == self.pots.len() {
+                    let lifted_c = state.mixed_store_c(net) + start.lift_k;
+                    let jacket_c = state.jacket_c() + 0.5 * start.lift_k;
+                    state.set_store(net, net.curve().enthalpy_j(lifted_c), jacket_c);
+                }
+                state.put_pot_in(pot_with(body, pot, values, t_c, stretch.air_c))?;
+                followed.charged_j += ledger.heater_j;
+                (before, ledger) = (Some(state), Ledger::default());
+                out_s = pot.out_s.unwrap_or(f64::INFINITY);
+                next_pot += 1;
+            }
+            let shaped = shaped(body, net, values, &state)?;
+            let span = Span {
+                duration_s: stretch.to_s - stretch.from_s,
+                heater_w: stretch.heater_w * values.heater,
+                air_c: stretch.air_c,
+            };
+            run(&shaped, &mut state, &span, &mut ledger, watch)?;
+        }
+        followed.end_stay(before, &state, ledger);
+        Ok(followed)
+    }
+
+    /// The same run with its last pot left in and nothing on, up to a time.
+    pub(crate) fn left_until(mut self, end_s: f64) -> Self {
+        let from_s = self.stretches.last().map_or(0.0, |stretch| stretch.to_s);
+        if let Some(pot) = self.pots.last_mut() {
+            pot.out_s = None;
+        }
+        let mut at_s = from_s;
+        while at_s < end_s {
+            let to_s = (at_s + STRETCH_S).min(end_s);
+            self.stretches.push(Stretch {
+                from_s: at_s,
+                to_s,
+                heater_w: 0.0,
+                air_c: self.air_c,
+            });
+            at_s = to_s;
+        }
+        self
+    }
+
+    /// Radiation and power are what they were; the time the heater was on before the last pot.
+    pub(crate) fn heated_before(&self, at_s: f64) -> bool {
+        self.stretches
+            .iter()
+            .any(|stretch| stretch.from_s < at_s && stretch.heater_w > 1.0)
+    }
+}
+
+/// A pot in the cooker, from its going in to its coming out.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Stay {
+    pub(crate) before: State,
+    pub(crate) after: State,
+    pub(crate) ledger: Ledger,
+}
+
+/// What came of a run.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Followed {
+    pub(crate) stays: Vec<Stay>,
+    /// Heat from the heater while no pot was in. \[J\]
+    pub(crate) charged_j: f64,
+}
+
+impl Followed {
+    fn end_stay(&mut self, before: Option<State>, state: &State, ledger: Ledger) {
+        match before {
+            Some(before) => self.stays.push(Stay {
+                before,
+                after: *state,
+                ledger,
+            }),
+            None => self.charged_j += ledger.heater_j,
+        }
+    }
+}
+
+/// The network with loss and contact as they are at the state's temperatures.
+pub(crate) fn shaped<'a>(
+    body: &Body,
+    net: &Network<'a>,
+    values: &Values,
+    state: &State,
+) -> Result<Network<'a>, ModelError> {
+    let store_c = state.store_c(net);
+    let seat = state.pot().map_or(1.0, |pot| {
+        body.seat_shape(values.contact_w_m2k, store_c, pot.t_c())
+    });
+    net.scaled(body.loss_shape(store_c), seat)
+}
+
+/// A pot of water for the network.
+pub(crate) fn pot_with(
+    body: &Body,
+    pot: &PotIn,
+    values: &Values,
+    t_c: f64,
+    air_c: f64,
+) -> crate::network::Pot {
+    let mut meal = water(pot.pot, pot.water_kg);
+    meal.lid = pot.lid;
+    meal.start_c = t_c;
+    let mut load = body.rig().load(&meal, &Leaning::AS_TOLD, air_c);
+    load.g_air_w_k *= values.pot_loss;
+    load
+}
+
+fn first_store_c(samples: &[Sample]) -> Option<f64> {
+    let mut first: Vec<f64> = samples
+        .iter()
+        .filter_map(|sample| sample.store_c)
+        .take(5)
+        .collect();
+    first.sort_by(f64::total_cmp);
+    first.get(first.len() / 2).copied()
+}
+
+fn start_of(pot: &PotIn, of: &Run, air_c: f64) -> f64 {
+    let read = || {
+        of.rows
+            .iter()
+            .find(|row| pot.in_s <= row.time_s)
+            .and_then(|row| row.pot_c)
+    };
+    pot.start_c.or_else(read).unwrap_or(air_c)
+}
+
+fn stretches(of: &Run, end_s: f64, power: &Series, air: &Series) -> Vec<Stretch> {
+    let mut cuts: Vec<f64> = vec![0.0, end_s];
+    let mut at_s = STRETCH_S;
+    while at_s < end_s {
+        cuts.push(at_s);
+        at_s += STRETCH_S;
+    }
+    cuts.extend(of.pots.iter().map(|pot| pot.in_s));
+    cuts.extend(of.pots.iter().filter_map(|pot| pot.out_s));
+    for idx in 1..power.times_s.len() {
+        if (power.values[idx] - power.values[idx - 1]).abs() > JUMP_W {
+            cuts.extend([power.times_s[idx - 1], power.times_s[idx]]);
+        }
+    }
+    cuts.retain(|cut_s| (0.0..=end_s).contains(cut_s));
+    cuts.sort_by(f64::total_cmp);
+    cuts.dedup_by(|next, before| *next - *before < SAME_TIME_S);
+    cuts.windows(2)
+        .map(|cut| Stretch {
+            from_s: cut[0],
+            to_s: cut[1],
+            heater_w: power.mean(cut[0], cut[1]).max(0.0),
+            air_c: air.mean(cut[0], cut[1]),
+        })
+        .collect()
+}
+
+/// The readings to be met, brought together where there are very many.
+fn thinned(of: &Run) -> Vec<Sample> {
+    let pot_in = |time_s: f64| {
+        of.pots.iter().position(|pot| {
+            pot.in_s + POT_SETTLES_S < time_s && pot.out_s.is_none_or(|out_s| time_s <= out_s)
+        })
+    };
+    let read: Vec<Sample> = of
+        .rows
+        .iter()
+        .map(|row| Sample {
+            time_s: row.time_s,
+            store_c: row.store_c,
+            pot_c: row.pot_c.filter(|_| pot_in(row.time_s).is_some()),
+        })
+        .filter(|sample| sample.store_c.is_some() || sample.pot_c.is_some())
+        .collect();
+    let together = read.len().div_ceil(MOST_SAMPLES);
+    if together <= 1 {
+        return read;
+    }
+    let mut thin = Vec::with_capacity(MOST_SAMPLES);
+    let by_pot = read.chunk_by(|a, b| pot_in(a.time_s) == pot_in(b.time_s));
+    for alike in by_pot {
+        for chunk in alike.chunks(together) {
+            let middle = |read: fn(&Sample) -> Option<f64>| {
+                let mut values: Vec<f64> = chunk.iter().filter_map(read).collect();
+                values.sort_by(f64::total_cmp);
+                values.get(values.len() / 2).copied()
+            };
+            let time = |sample: &Sample| Some(sample.time_s);
+            if let Some(time_s) = middle(time) {
+                thin.push(Sample {
+                    time_s,
+                    store_c: middle(|sample| sample.store_c),
+                    pot_c: middle(|sample| sample.pot_c),
+                });
+            }
+        }
+    }
+    thin
+}
+
+/// Keeps store and pot at the times of the samples.
+pub(crate) struct Trace<'a> {
+    samples: &'a [Sample],
+    pub(crate) seen: Vec<(f64, f64)>,
+}
+
+impl<'a> Trace<'a> {
+    pub(crate) fn new(samples: &'a [Sample]) -> Self {
+        Self {
+            samples,
+            seen: Vec::with_capacity(samples.len()),
+        }
+    }
+}
+
+impl Watch for Trace<'_> {
+    fn next_sample_s(&self) -> Option<f64> {
+        self.samples
+            .get(self.seen.len())
+            .map(|sample| sample.time_s)
+    }
+
+    fn sample(&mut self, net: &Network<'_>, state: &State) {
+        let pot_c = state.pot().map_or(f64::NAN, PotState::t_c);
+        self.seen.push((state.mixed_store_c(net), pot_c));
+    }
+}
