@@ -40,7 +40,7 @@ const ZONES: [&str; 24] = [
 ];
 
 /// A phone where it is between three and four in the afternoon.
-fn afternoon(theme: Theme, slowdown: u32) -> Phone {
+pub(crate) fn afternoon(theme: Theme, slowdown: u32) -> Phone {
     let now_s = SystemTime::now()
         .duration_since(UNIX_EPOCH)
         .map_or(0, |since| since.as_secs());
@@ -59,7 +59,7 @@ fn afternoon(theme: Theme, slowdown: u32) -> Phone {
 }
 
 /// Presses what has this `data-test`.
-async fn tap(page: &Page, test: &str) -> Outcome {
+pub(crate) async fn tap(page: &Page, test: &str) -> Outcome {
     let found = page.test(test).await?;
     found.scroll_into_view().await?;
     Ok(found.click().await?)
@@ -67,7 +67,7 @@ async fn tap(page: &Page, test: &str) -> Outcome {
 
 /// From nothing to a verdict, with 200 W of panels and every other default. Tells how many taps it
 /// took.
-async fn set_up(page: &Page) -> Result<u32, Box<dyn std::error::Error>> {
+pub(crate) async fn set_up(page: &Page) -> Result<u32, Box<dyn std::error::Error>> {
     page.open("").await?;
     tap(page, "start-set-up").await?;
     let mut taps = 1;

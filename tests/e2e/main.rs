@@ -18,6 +18,7 @@ mod story;
 mod cooker;
 mod evenings;
 mod harness;
+mod learning;
 mod offline;
 mod opening;
 mod updates;

@@ -17,6 +17,7 @@ mod outcome;
 mod syntax;
 
 mod boiling;
+mod fit;
 mod network;
 mod refusals;
 

@@ -83,6 +83,10 @@ pub struct LineChartView {
 const SIDE: f64 = 1000.0;
 /// Least part of the height between two labels of levels: a line of text in a plot of 13 lines.
 const LEVEL_GAP: f64 = SIDE / 9.0;
+/// Part of the width that the words of a level take.
+const LEVEL_WORDS: f64 = SIDE * 0.35;
+/// A line up and down through words is as bad as so many points of a curve.
+const LINE_IN_POINTS: usize = 10;
 /// Least part of the width between two labels of the x axis.
 const X_GAP: f64 = SIDE / 4.2;
 
@@ -284,10 +288,35 @@ fn levels(view: &LineChartView, axes: &Axes) -> View {
         .iter()
         .zip(spread(&wanted, LEVEL_GAP, SIDE))
         .map(|(level, at)| {
-            view! { <span class="line-chart__level" style=place(at)>{level.label.clone()}</span> }
+            let side = level_side(view, axes, at);
+            view! {
+                <span class="line-chart__level" data-side=side style=place(at)>
+                    {level.label.clone()}
+                </span>
+            }
         })
         .collect_view();
     view! { <div class="line-chart__levels">{labels}</div> }
+}
+
+/// At which end of its line the words of a level stand: where fewer lines run through them.
+fn level_side(view: &LineChartView, axes: &Axes, at: f64) -> &'static str {
+    let words = (at - LEVEL_GAP)..=at;
+    let runs_through = |is_at_side: fn(f64) -> bool| {
+        let points = view
+            .series
+            .iter()
+            .flat_map(|series| &series.points)
+            .filter(|(x, y)| is_at_side(axes.x.at(*x)) && words.contains(&axes.y.at(*y)));
+        let moments = view
+            .moments
+            .iter()
+            .filter(|moment| is_at_side(axes.x.at_clamped(moment.at)));
+        points.count() + LINE_IN_POINTS * moments.count()
+    };
+    let late = runs_through(|x| SIDE - LEVEL_WORDS < x);
+    let early = runs_through(|x| x < LEVEL_WORDS);
+    if early < late { "start" } else { "end" }
 }
 
 /// Where the words of a moment stand: to which side of its line, and in which lane.

@@ -31,7 +31,7 @@ pub fn ClockLine(
     view! {
         <div class="clock-line" role="timer" data-test=test>
             {move || view! { <Glyph icon=view.get().icon /> }}
-            <p class="clock-line__headline">{move || view.get().headline}</p>
+            <p class="clock-line__headline" aria-live="polite">{move || view.get().headline}</p>
             <p class="clock-line__left">{move || view.get().left}</p>
             <span class="clock-line__ember" style=burnt aria-hidden="true"></span>
         </div>

@@ -31,9 +31,9 @@ pub fn DataTable(
         }
     };
     view! {
+        <p class="data-table__name" aria-hidden="true">{move || table.get().caption}</p>
         <div class="data-table" tabindex="0" role="group" aria-label=move || table.get().caption>
-            <table>
-                <caption>{move || table.get().caption}</caption>
+            <table aria-label=move || table.get().caption>
                 <thead>
                     <tr>
                         {move || {

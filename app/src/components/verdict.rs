@@ -62,6 +62,9 @@ pub fn Verdict(
     /// The hook for tests.
     #[prop(optional)]
     test: Option<&'static str>,
+    /// What there is to do about it, under the answer.
+    #[prop(optional)]
+    children: Option<View>,
 ) -> impl IntoView {
     let facts = Signal::derive(move || view.get().facts);
     view! {
@@ -72,6 +75,7 @@ pub fn Verdict(
                 <p class="verdict__figure">{move || view.get().figure}</p>
                 <p class="verdict__sentence">{move || view.get().sentence}</p>
             </div>
+            {children}
             <FactList facts />
         </div>
     }

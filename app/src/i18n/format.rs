@@ -74,9 +74,13 @@ impl Sure {
         60 * i64::from(self.step_min())
     }
 
-    /// A time rounded to what is known, so that its day is that of what is shown.
+    /// A time rounded to what is known, so that its day is that of what is shown. What is known to
+    /// the minute shows as a clock does: its minute is not over yet.
     pub fn round(self, at: LocalTime) -> LocalTime {
-        self.floor(at.plus_s(self.step_s() / 2))
+        match self {
+            Self::Known => self.floor(at),
+            Self::Near | Self::Rough => self.floor(at.plus_s(self.step_s() / 2)),
+        }
     }
 
     /// The same, never later than it is.
@@ -165,8 +169,7 @@ impl Formats {
 
     /// A time of day: `18:40` or `6:40 pm`, rounded to what is known.
     pub fn clock(&self, at: LocalTime, sure: Sure) -> String {
-        let step_s = f64::from(sure.step_min()) * 60.0;
-        let seconds = round_to(f64::from(second_of_day(at)), step_s);
+        let seconds = f64::from(second_of_day(sure.round(at)));
         self.locale.clock(seconds)
     }
 
@@ -230,11 +233,6 @@ impl Formats {
         (self.units.percent)(&self.number(share * 100.0, 0))
     }
 
-    /// A chance in words a cook reads: `9 in 10`.
-    pub fn chance(&self, probability: f64) -> String {
-        (self.units.in_ten)(in_ten(probability))
-    }
-
     /// A power: `85 W`.
     pub fn watts(&self, watts: f64) -> String {
         (self.units.watts)(&self.number(watts, usize::from(watts.abs() < 9.95)))
@@ -265,21 +263,6 @@ impl Formats {
     pub fn metres(&self, metres: f64) -> String {
         (self.units.metres)(&self.number(round_to(metres, 10.0), 0))
     }
-}
-
-/// Tenths of a probability, as people hear them: 0 and 10 are kept for what is all but sure, so
-/// that nothing uncertain is said to be certain.
-pub fn in_ten(probability: f64) -> u8 {
-    let p = probability.clamp(0.0, 1.0);
-    if p < 0.03 {
-        return 0;
-    }
-    if 0.97 < p {
-        return 10;
-    }
-    (1..9)
-        .find(|&tenths| p < f64::from(tenths) / 10.0 + 0.05)
-        .unwrap_or(9)
 }
 
 /// The nearest multiple of `step`.

@@ -71,6 +71,7 @@ fn bound(formats: &Formats, field: Field, value: f64) -> String {
         | Field::BoiledAt
         | Field::NotBoiledBy
         | Field::DoneAt
+        | Field::NotDoneBy
         | Field::Cooker
         | Field::Entry
         | Field::Modules

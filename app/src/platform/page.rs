@@ -2,7 +2,7 @@
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
-use web_sys::{Event, HtmlElement, VisibilityState, Window};
+use web_sys::{Event, FocusOptions, HtmlElement, VisibilityState, Window};
 
 /// Light or dark, as the style sheets know it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -87,6 +87,50 @@ pub fn set_title(title: &str) {
     if let Some(document) = web_sys::window().and_then(|window| window.document()) {
         document.set_title(title);
     }
+}
+
+/// Whether nothing has the focus: what had it has gone from the page.
+pub fn focus_is_lost() -> bool {
+    let document = web_sys::window().and_then(|window| window.document());
+    document.is_some_and(|document| {
+        let focused = document.active_element();
+        focused.is_none_or(|element| Some(&element) == document.body().as_deref())
+    })
+}
+
+/// Whether a button of the note that comes and goes has the focus, or a pointer over it.
+pub fn toast_has_focus() -> bool {
+    find(".toast:is(:focus-within, :hover)").is_some()
+}
+
+/// Moves the focus to the first element that a selector finds, without scrolling; whether there
+/// is one.
+pub fn focus_quietly(selector: &str) -> bool {
+    let options = FocusOptions::new();
+    options.set_prevent_scroll(true);
+    let found = find(selector);
+    if let Some(element) = &found {
+        // An element that can't take the focus leaves it where it is.
+        let _ = element.focus_with_options(&options);
+    }
+    found.is_some()
+}
+
+/// Moves the focus to the first element that a selector finds, and scrolls there; whether there
+/// is one.
+pub fn focus_first(selector: &str) -> bool {
+    let found = find(selector);
+    if let Some(element) = &found {
+        // As above.
+        let _ = element.focus();
+    }
+    found.is_some()
+}
+
+fn find(selector: &str) -> Option<HtmlElement> {
+    let document = web_sys::window()?.document()?;
+    // Our selectors can all be read.
+    document.query_selector(selector).ok()??.dyn_into().ok()
 }
 
 /// Moves the focus to an element, so that a screen reader goes on there; scrolls to the page's top.

@@ -7,6 +7,7 @@ pub mod cooker;
 pub mod copies;
 pub mod diary;
 pub mod first_start;
+pub mod odds;
 pub mod tonight;
 pub mod typed;
 pub mod wear;

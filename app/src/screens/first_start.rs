@@ -85,7 +85,7 @@ fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
         }
     });
     view! {
-        <div class="screen" data-room="start">
+        <div class="screen start-welcome" data-room="start">
             <RoomHeader title=words.text(|strings| strings.first_start.title) />
             <div class="screen__body">
                 <Choice
@@ -159,7 +159,7 @@ fn Asked(
     };
     view! {
         <div class="screen" data-room="start">
-            <RoomHeader title=strings.first_start.set_up.to_owned() />
+            <RoomHeader title=(strings.first_start.question)(number + 1, of) />
             <div class="screen__body">
                 <StepperDots
                     steps=of

@@ -3,6 +3,7 @@
 mod cooker;
 mod diary;
 mod first_start;
+mod later;
 mod more;
 mod tonight;
 

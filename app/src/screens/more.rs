@@ -16,7 +16,7 @@ use crate::reactive::*;
 
 use crate::components::{Glyph, Icon, RoomHeader};
 use crate::i18n::strings::Strings;
-use crate::shell::use_shell;
+use crate::shell::{Shell, use_shell};
 use crate::state::route::{MorePage, Route};
 
 /// The page of the room.
@@ -43,14 +43,23 @@ fn Page(
     /// What it holds.
     children: View,
 ) -> impl IntoView {
-    let words = use_shell().words;
+    let Shell { words, store, .. } = use_shell();
+    let has_household = store.has_household();
+    // Before the first start is done there are no rooms to go back to.
+    let way = Signal::derive(move || {
+        if has_household.get() {
+            Route::More(MorePage::Menu).hash()
+        } else {
+            Route::Start(0).hash()
+        }
+    });
     let back = words.text(|strings| strings.common.buttons.back);
     view! {
         <div class="screen">
             <RoomHeader title=words.text(title)>
                 <a
                     class="room-header__way"
-                    href=Route::More(MorePage::Menu).hash()
+                    href=way
                     aria-label=back
                     data-test="back"
                 >

@@ -10,13 +10,14 @@ use crate::components::{
 use crate::i18n::format::{Formats, Sure};
 use crate::i18n::strings::Strings;
 use crate::i18n::strings::common::{Common, Saving};
+use crate::platform::page::toast_has_focus;
 use crate::platform::storage::StorageError;
 use crate::shell::Shell;
 use crate::shell::copies::{download_aside, download_copy};
 use crate::shell::example::Told;
 use crate::shell::keeper::{Lock, Notice, SaveStatus};
-use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote};
-use crate::shell::wiring::Updates;
+use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote, Toasts};
+use crate::shell::wiring::{Updates, keep_focus};
 use crate::state::action::Action;
 use crate::state::document::Whose;
 use crate::state::example::today::Phase;
@@ -29,6 +30,7 @@ pub fn Rooms(
     shell: Shell,
 ) -> impl IntoView {
     let route = shell.router.route();
+    let has_household = shell.store.has_household();
     let rooms = Signal::derive(move || {
         let names = &shell.words.strings().common.rooms;
         let route = route.get();
@@ -66,7 +68,7 @@ pub fn Rooms(
         ]
     });
     view! {
-        <Show when=move || !matches!(route.get(), Route::Start(_))>
+        <Show when=move || has_household.get() && !matches!(route.get(), Route::Start(_))>
             <RoomBar label=shell.words.text(|strings| strings.common.rooms_label) rooms />
         </Show>
     }
@@ -144,9 +146,14 @@ pub fn DayBar(
 ) -> impl IntoView {
     let Shell { words, example, .. } = shell;
     let told = example.told();
+    let store_now = shell.estimates.store_now();
     let view = Signal::derive(move || {
         told.get().map_or_else(RunView::default, |told| {
-            run_view(&told, words.strings(), &words.formats().get())
+            let store_c = match store_now.get() {
+                Some(Ok(store)) => Some(store.store_c),
+                _ => None,
+            };
+            run_view(&told, store_c, words.strings(), &words.formats().get())
         })
     });
     let on_step = move |step| match step {
@@ -166,7 +173,7 @@ pub fn DayBar(
     }
 }
 
-fn run_view(told: &Told, strings: &Strings, formats: &Formats) -> RunView {
+fn run_view(told: &Told, store_c: Option<f64>, strings: &Strings, formats: &Formats) -> RunView {
     let day = &strings.more.day;
     let text = match told.phase {
         Phase::Sun(sky) => (day.sun)((strings.tables.sky)(sky)),
@@ -175,6 +182,12 @@ fn run_view(told: &Told, strings: &Strings, formats: &Formats) -> RunView {
         Phase::Boils => day.boils.to_owned(),
         Phase::Done => day.done.to_owned(),
     };
+    // What the day does to the store stands further down the screen.
+    let store = store_c.map(|store_c| {
+        let degrees = formats.temperature(store_c, Sure::Near);
+        format!(" {}", (day.store)(&degrees))
+    });
+    let text = text + store.as_deref().unwrap_or_default();
     let hold_or_run = match told {
         Told { runs: true, .. } => day.pause,
         Told { is_over: true, .. } => day.again,
@@ -269,14 +282,14 @@ pub fn UndoToast(
     });
     effect(move || {
         if let Some(ToastNote { number, .. }) = shown.get() {
-            let stay = Duration::from_millis(u64::from(TOAST_MS));
-            set_timeout(move || toasts.put_away(number), stay);
+            put_away_later(toasts, number);
         }
     });
     let put_away = move || {
         let toast = shown.get_untracked();
         if let Some(toast) = &toast {
             toasts.put_away(toast.number);
+            keep_focus();
         }
         toast
     };
@@ -306,6 +319,21 @@ pub fn UndoToast(
     }
 }
 
+/// Puts a note away once it was there for long enough and nobody is about to press its buttons.
+fn put_away_later(toasts: Toasts, number: u32) {
+    let stay = Duration::from_millis(u64::from(TOAST_MS));
+    set_timeout(
+        move || {
+            if toast_has_focus() {
+                put_away_later(toasts, number);
+            } else {
+                toasts.put_away(number);
+            }
+        },
+        stay,
+    );
+}
+
 fn trouble_text(status: &SaveStatus, saving: &Saving) -> Option<&'static str> {
     match status {
         SaveStatus::Saved | SaveStatus::Pending => None,
@@ -325,6 +353,7 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::SkyErased => notes.sky_erased.to_owned(),
         ToastAbout::BroughtBack => notes.brought_back.to_owned(),
         ToastAbout::TakenBack => notes.taken_back.to_owned(),
+        ToastAbout::PotIn => notes.pot_in.to_owned(),
         ToastAbout::Noted => notes.noted.to_owned(),
     }
 }

@@ -11,8 +11,10 @@ use crate::reactive::*;
 use model::cooker::Cooker;
 use model::journal::Journal;
 use model::local_time::LocalTime;
+use model::odds::Belief;
 use model::tonight::{Evening, Site, StoreNow, TonightError};
 
+use crate::shell::beliefs::{Beliefs, SharedBelief};
 use crate::shell::clock::Clock;
 use crate::shell::store::Store;
 use crate::state::document::Document;
@@ -46,6 +48,7 @@ pub struct Estimates {
     evening: Memo<Option<Estimate>>,
     store_now: Memo<Option<Result<StoreNow, TonightError>>>,
     running: Memo<Option<Estimate>>,
+    beliefs: Beliefs,
 }
 
 impl Estimates {
@@ -56,13 +59,19 @@ impl Estimates {
         let carried = move |subject: Subject| subject.evening(clock, now.get());
         let evening = Memo::new(move |_| in_use.get().map(carried));
         let running = store.read(running);
+        let beliefs = Beliefs::new(store, clock);
         Self {
             evening,
             store_now: Memo::new(move |_| {
                 let estimate = evening.get()?;
-                Some(estimate.and_then(|evening| evening.store()))
+                let belief = beliefs.belief().get();
+                Some(estimate.and_then(|evening| {
+                    let store = evening.store()?;
+                    Ok(belief.map_or(store, |belief| believed(&belief, store)))
+                }))
             }),
             running: Memo::new(move |_| running.get().map(carried)),
+            beliefs,
         }
     }
 
@@ -76,6 +85,17 @@ impl Estimates {
         self.store_now
     }
 
+    /// What is believed of the cooker in use, by all that was reported; none the first time until
+    /// a long diary is walked through.
+    pub fn belief(&self) -> Memo<Option<SharedBelief>> {
+        self.beliefs.belief()
+    }
+
+    /// How the belief comes about.
+    pub fn beliefs(&self) -> Beliefs {
+        self.beliefs
+    }
+
     /// The cooker that the running meal is in, carried to when its pot went in, as if there were
     /// no such meal: asking it for the meal tells how it goes. None while no meal runs.
     pub fn running(&self) -> Memo<Option<Estimate>> {
@@ -85,10 +105,10 @@ impl Estimates {
 
 /// What an evening hangs on besides the minute.
 #[derive(Debug, Clone, PartialEq)]
-struct Subject {
-    site: Site,
-    cooker: Cooker,
-    journal: Journal,
+pub(super) struct Subject {
+    pub(super) site: Site,
+    pub(super) cooker: Cooker,
+    pub(super) journal: Journal,
     /// When the pot went in; none means now.
     from: Option<LocalTime>,
 }
@@ -105,6 +125,18 @@ impl Subject {
     }
 }
 
+/// The store by all that was reported.
+fn believed(belief: &Belief, store: StoreNow) -> StoreNow {
+    let bands = belief.store();
+    StoreNow {
+        store_c: bands.store_c.p50,
+        band_c: (bands.store_c.p10, bands.store_c.p90),
+        litres: bands.litres.p50,
+        full_share: bands.full_share.p50,
+        ..store
+    }
+}
+
 fn site(document: &Document) -> Option<Site> {
     document.household.as_ref().map(|household| Site {
         place: household.place,
@@ -112,7 +144,7 @@ fn site(document: &Document) -> Option<Site> {
     })
 }
 
-fn in_use(document: &Document) -> Option<Subject> {
+pub(super) fn in_use(document: &Document) -> Option<Subject> {
     let owned = document.cooker_in_use()?;
     Some(Subject {
         site: site(document)?,

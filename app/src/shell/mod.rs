@@ -4,6 +4,7 @@
 //! screens through the context. A screen asks for them with [`use_shell`].
 
 pub mod answers;
+pub mod beliefs;
 pub mod chrome;
 pub mod clock;
 pub mod copies;
@@ -21,6 +22,8 @@ pub mod words;
 
 #[cfg(test)]
 mod tests;
+
+use std::time::Duration;
 
 use crate::reactive::*;
 
@@ -74,6 +77,16 @@ pub fn begin_screen() {
     page::focus_on(CONTENT_ID);
 }
 
+/// Has the focus go to the first field in error, once it is shown to be one.
+pub fn focus_error() {
+    set_timeout(
+        || {
+            page::focus_first("[aria-invalid=true]");
+        },
+        Duration::ZERO,
+    );
+}
+
 /// Id of the element that holds the screen, for the focus and the skip link.
 pub(crate) const CONTENT_ID: &str = "content";
 
@@ -87,15 +100,15 @@ pub fn App() -> impl IntoView {
     let skip = shell.words.text(|strings| strings.common.skip_to_content);
     // The skip link is a button, since its address would be taken for a place in the app.
     view! {
-        <button type="button" class="unseen" on:click=move |_| page::focus_on(CONTENT_ID)>
+        <button type="button" class="unseen skip-link" on:click=move |_| page::focus_on(CONTENT_ID)>
             {skip}
         </button>
         <Announcements shell updates />
         <DayBar shell />
         <main id=CONTENT_ID tabindex="-1">
+            <UndoToast shell />
             <Screen route=shell.router.route() />
         </main>
-        <UndoToast shell />
         <Rooms shell />
     }
 }

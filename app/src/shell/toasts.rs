@@ -32,6 +32,8 @@ pub enum ToastAbout {
     SkyErased,
     /// It is back.
     BroughtBack,
+    /// A pot went in.
+    PotIn,
     /// What was added is gone again.
     TakenBack,
     /// Something that was seen is in the diary.

@@ -81,6 +81,7 @@ pub(super) fn wire(shell: Shell) {
     wire_looks(shell);
     wire_clock(shell);
     wire_example(shell);
+    shell.estimates.beliefs().wire();
 }
 
 fn wire_saving(shell: Shell) {
@@ -129,14 +130,44 @@ fn wire_address(shell: Shell) {
         if page::hash() != route.hash() {
             page::replace_hash(&route.hash());
         }
-        if before.replace(route).is_some_and(|before| before != route) {
-            page::focus_on(CONTENT_ID);
+        if let Some(before) = before.replace(route).filter(|before| *before != route) {
+            begin(before, route);
         }
     });
     let words = shell.words;
     effect(move || {
         page::set_title(&title(route.get(), words.strings()));
     });
+}
+
+/// Begins a screen at its top; one that was come back to, at the way to where one was.
+fn begin(before: Route, route: Route) {
+    page::focus_on(CONTENT_ID);
+    if matches!(
+        (before, route),
+        (Route::More(_), Route::More(MorePage::Menu))
+            | (Route::Cooker(Some(_)), Route::Cooker(None))
+    ) {
+        let way = format!("main [href=\"{}\"]", before.hash());
+        set_timeout(
+            move || {
+                page::focus_first(&way);
+            },
+            Duration::ZERO,
+        );
+    }
+}
+
+/// Puts the focus back into the page when what had it is gone.
+pub(super) fn keep_focus() {
+    set_timeout(
+        || {
+            if page::focus_is_lost() {
+                page::focus_quietly(&format!("#{CONTENT_ID}"));
+            }
+        },
+        Duration::ZERO,
+    );
 }
 
 /// What the browser's bar says of a place.
@@ -183,8 +214,10 @@ fn wire_clock(shell: Shell) {
     // What is done is done at a minute that is shown.
     let changes = shell.store.changes();
     effect(move || {
-        let _ = changes.get();
-        clock.tick();
+        if changes.get() != 0 {
+            clock.tick();
+            keep_focus();
+        }
     });
     page::watch_return(move || clock.tick());
 }

@@ -137,6 +137,8 @@ pub enum Seen {
     NotBoiledBy(LocalTime),
     /// The food was soft then.
     DoneAt(LocalTime),
+    /// It was tasted then and was not done.
+    NotDoneBy(LocalTime),
     /// The pot came out then; the meal waits for its answers until it is closed.
     TakenOutAt(LocalTime),
 }

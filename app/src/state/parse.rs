@@ -40,7 +40,20 @@ pub fn number(text: &str) -> Result<f64, ParseError> {
     if !only_digits || !unsigned.chars().any(|c| c.is_ascii_digit()) {
         return Err(ParseError::NotANumber);
     }
-    plain.parse().map_err(|_| ParseError::NotANumber)
+    decimal(&plain).ok_or(ParseError::NotANumber)
+}
+
+/// A number in ASCII digits, with a point at most; the nearest value there is. The parser of saves
+/// is used for this too: the standard library's would bring a large table of its own.
+pub(super) fn decimal(plain: &str) -> Option<f64> {
+    let (sign, digits) = match plain.strip_prefix('-') {
+        Some(digits) => ("-", digits),
+        None => ("", plain.strip_prefix('+').unwrap_or(plain)),
+    };
+    let (whole, part) = digits.split_once('.').unwrap_or((digits, ""));
+    let or_zero = |digits: &str| if digits.is_empty() { "0" } else { digits }.to_owned();
+    let (whole, part) = (or_zero(whole.trim_start_matches('0')), or_zero(part));
+    serde_json::from_str(&format!("{sign}{whole}.{part}")).ok()
 }
 
 /// A whole number, 0 or more, as typed.
@@ -122,6 +135,16 @@ mod tests {
         match (number(text), expected) {
             (Ok(a), Ok(b)) => assert!((a - b).abs() < 1e-12, "{text:?}: {a}, expected {b}"),
             (a, b) => assert_eq!(a, b, "{text:?}"),
+        }
+    }
+
+    proptest! {
+        // The standard library's parser is another one.
+        #[test]
+        fn decimals_are_read_as_the_standard_library_reads_them(
+            plain in "[-+]?[0-9]{0,18}\\.?[0-9]{1,20}",
+        ) {
+            prop_assert_eq!(decimal(&plain), plain.parse().ok());
         }
     }
 

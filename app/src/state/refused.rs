@@ -65,6 +65,8 @@ pub enum Field {
     NotBoiledBy,
     /// When it was done.
     DoneAt,
+    /// When it was tasted and was not done.
+    NotDoneBy,
     /// A cooker as a whole.
     Cooker,
     /// An entry as a whole.

@@ -340,10 +340,11 @@ pub(crate) fn any_action() -> impl Strategy<Value = Action> {
         any_meal().prop_map(What::Meal),
     ];
     let name = "[a-z ]{0,50}";
-    let seen = (time.clone(), 0..4_u8).prop_map(|(at, kind)| match kind {
+    let seen = (time.clone(), 0..5_u8).prop_map(|(at, kind)| match kind {
         0 => Seen::BoiledAt(at),
         1 => Seen::NotBoiledBy(at),
         2 => Seen::DoneAt(at),
+        3 => Seen::NotDoneBy(at),
         _ => Seen::TakenOutAt(at),
     });
     prop_oneof![

@@ -8,6 +8,7 @@
 use model::local_time::Day;
 
 use crate::state::limits;
+use crate::state::parse::decimal;
 
 const ZONES: &str = include_str!("zones.txt");
 
@@ -120,8 +121,8 @@ impl ZonePlace {
         let height = HIGH.iter().find(|(name, _)| *name == zone);
         Some(Self {
             zone,
-            latitude_deg: latitude.parse().ok()?,
-            longitude_deg: longitude.parse().ok()?,
+            latitude_deg: decimal(latitude)?,
+            longitude_deg: decimal(longitude)?,
             altitude_m: height.map_or(LOWLAND_M, |(_, height_m)| *height_m),
         })
     }

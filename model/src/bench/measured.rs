@@ -1,7 +1,7 @@
 //! Taking what was measured over into the household's cooker.
 
 use crate::bench::body::Body;
-use crate::bench::fit::{Estimate, Fit, Parameter};
+use crate::bench::fit::{Doubt, Estimate, Fit, Parameter, Worth};
 use crate::cooker::Cooker;
 use crate::jacket::Jacket;
 use crate::panel::Drive;
@@ -36,8 +36,11 @@ pub struct ForCooker {
 }
 
 /// Error of the network itself against a finer model, as a share: one capacity for the jacket, one
-/// temperature for a metal store, one contact for the whole stay.
-const MODEL_SHARE: f64 = 0.02;
+/// temperature for a metal store, a film of one law inside the pot.
+const MODEL_SHARE: f64 = 0.025;
+const MODEL_CONTACT_SHARE: f64 = 0.035;
+/// Where the residuals show that the model does not follow, it is so many times as wrong.
+const DOES_NOT_FOLLOW: f64 = 5.0;
 /// The same for the jacket's capacity, which stands for a whole profile of temperature.
 const MODEL_JACKET_SHARE: f64 = 0.1;
 /// And for the pot's loss, beside the evaporation that is taken from a table.
@@ -47,27 +50,34 @@ const MODEL_MELTING_K: f64 = 0.5;
 /// Less than this told by the runs is no measurement.
 const TOLD: f64 = 0.5;
 
-impl Estimate {
-    /// Standard error with the model's own error, in the parameter's unit.
-    pub fn sd_with_model(&self) -> f64 {
-        let model = match self.parameter {
-            Parameter::MeltingPoint => MODEL_MELTING_K,
-            Parameter::JacketCapacity | Parameter::MeltingRange => MODEL_JACKET_SHARE * self.value,
-            Parameter::PotLoss => MODEL_POT_SHARE * self.value,
-            _ => MODEL_SHARE * self.value,
-        };
-        self.sd.hypot(model)
-    }
-}
-
 impl Fit {
-    /// The measured values, ready for the household's cooker.
+    /// Standard error with the model's own error, in the parameter's unit.
+    pub fn sd_with_model(&self, estimate: &Estimate) -> f64 {
+        let value = estimate.value;
+        let model = match estimate.parameter {
+            Parameter::MeltingPoint => MODEL_MELTING_K,
+            Parameter::JacketCapacity | Parameter::MeltingRange => MODEL_JACKET_SHARE * value,
+            Parameter::PotLoss => MODEL_POT_SHARE * value,
+            Parameter::Contact => MODEL_CONTACT_SHARE * value,
+            _ => MODEL_SHARE * value,
+        };
+        let follows = |doubt: &Doubt| !matches!(doubt, Doubt::DoesNotFollow { .. });
+        let times = if self.doubts.iter().all(follows) {
+            1.0
+        } else {
+            DOES_NOT_FOLLOW
+        };
+        estimate.sd.hypot(times * model)
+    }
+
+    /// The measured values, ready for the household's cooker; none of a fit that is worth nothing.
     pub fn for_cooker(&self) -> ForCooker {
         let measured = |parameter| {
             let estimate = self.estimate(parameter)?;
-            (!estimate.held && estimate.told >= TOLD).then(|| Measured {
+            let told = !estimate.held && estimate.told >= TOLD && self.worth != Worth::None;
+            told.then(|| Measured {
                 value: estimate.value,
-                sd: estimate.sd_with_model(),
+                sd: self.sd_with_model(estimate),
             })
         };
         ForCooker {

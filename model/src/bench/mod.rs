@@ -5,6 +5,7 @@
 
 mod body;
 mod diagnosis;
+mod figures;
 pub(crate) mod fit;
 mod measured;
 mod plan;
@@ -14,6 +15,10 @@ mod run;
 pub use body::Body;
 pub use diagnosis::{
     Advice, Change, Circumstances, Diagnosis, Fate, Limit, Prices, Ranked, diagnose,
+};
+pub use figures::{
+    BoilingTest, ChargeFigures, Condition, CookingPower, Interval, Line, Plane, boiling_test,
+    charge_figures, cooking_power,
 };
 pub use fit::{
     Doubt, Estimate, Fit, FitError, Met, Parameter, Prior, Residual, RunFit, Settings, Values,

@@ -6,12 +6,16 @@ use crate::bench::fit::Values;
 use crate::bench::readings::Row;
 use crate::bench::run::{PotIn, Run};
 use crate::error::ModelError;
-use crate::network::{Ledger, Network, PotState, Span, State, Watch, run};
+use crate::network::{Ledger, Network, PotPhase, PotState, Span, State, Watch, run};
 use crate::sun::faiman_cell_c;
 use crate::tonight::{Leaning, WIND_M_S, water};
 
 /// Longest stretch with one power, air, loss and contact. \[s\]
 const STRETCH_S: f64 = 300.0;
+/// The same with a pot in, whose film and contact change as it warms. \[s\]
+const POT_STRETCH_S: f64 = 60.0;
+/// Ends of the first stretches after a pot goes in. \[s\]
+const POT_FIRST_S: [f64; 3] = [5.0, 15.0, 30.0];
 /// Power that changes by more than this between two rows cuts a stretch there. \[W\]
 const JUMP_W: f64 = 15.0;
 /// A fit reads no more times than this of one run; more are brought together.
@@ -195,6 +199,8 @@ impl Plan {
         let mut before = None;
         let mut next_pot = 0;
         let mut out_s = f64::INFINITY;
+        // The pot's own pace tells how warm it is in the middle of the next stretch.
+        let mut pace_k_s = 0.0;
         for stretch in &self.stretches {
             if out_s <= stretch.from_s + SAME_TIME_S {
                 followed.end_stay(before.take(), &state, ledger);
@@ -216,14 +222,21 @@ impl Plan {
                 (before, ledger) = (Some(state), Ledger::default());
                 out_s = pot.out_s.unwrap_or(f64::INFINITY);
                 next_pot += 1;
+                pace_k_s = 0.0;
             }
-            let shaped = shaped(body, net, values, &state)?;
+            let duration_s = stretch.to_s - stretch.from_s;
+            let shaped = shaped(body, net, values, &state, pace_k_s * 0.5 * duration_s)?;
+            let pot_c = state.pot().map(PotState::t_c);
             let span = Span {
-                duration_s: stretch.to_s - stretch.from_s,
+                duration_s,
                 heater_w: stretch.heater_w * values.heater,
                 air_c: stretch.air_c,
             };
             run(&shaped, &mut state, &span, &mut ledger, watch)?;
+            pace_k_s = match (pot_c, state.pot()) {
+                (Some(pot_c), Some(pot)) => (pot.t_c() - pot_c) / duration_s,
+                _ => 0.0,
+            };
         }
         followed.end_stay(before, &state, ledger);
         Ok(followed)
@@ -237,7 +250,7 @@ impl Plan {
         }
         let mut at_s = from_s;
         while at_s < end_s {
-            let to_s = (at_s + STRETCH_S).min(end_s);
+            let to_s = (at_s + POT_STRETCH_S).min(end_s);
             self.stretches.push(Stretch {
                 from_s: at_s,
                 to_s,
@@ -286,22 +299,25 @@ impl Followed {
     }
 }
 
-/// The network with loss and contact as they are at the state's temperatures.
-pub(crate) fn shaped<'a>(
+/// The network with loss and contact as they are at the state's temperatures, the pot so much warmer
+/// than in the state.
+fn shaped<'a>(
     body: &Body,
     net: &Network<'a>,
     values: &Values,
     state: &State,
+    warmer_k: f64,
 ) -> Result<Network<'a>, ModelError> {
     let store_c = state.store_c(net);
     let seat = state.pot().map_or(1.0, |pot| {
-        body.seat_shape(values.contact_w_m2k, store_c, pot.t_c())
+        let boils = pot.phase() == PotPhase::Boiling;
+        body.seat_shape(values.contact_w_m2k, store_c, (pot.t_c() + warmer_k, boils))
     });
     net.scaled(body.loss_shape(store_c), seat)
 }
 
 /// A pot of water for the network.
-pub(crate) fn pot_with(
+fn pot_with(
     body: &Body,
     pot: &PotIn,
     values: &Values,
@@ -343,7 +359,16 @@ fn stretches(of: &Run, end_s: f64, power: &Series, air: &Series) -> Vec<Stretch>
         cuts.push(at_s);
         at_s += STRETCH_S;
     }
-    cuts.extend(of.pots.iter().map(|pot| pot.in_s));
+    for pot in &of.pots {
+        let out_s = pot.out_s.unwrap_or(end_s);
+        let mut at_s = pot.in_s;
+        while at_s < out_s {
+            cuts.push(at_s);
+            at_s += POT_STRETCH_S;
+        }
+        // A cold pot warms fastest at first.
+        cuts.extend(POT_FIRST_S.map(|first_s| pot.in_s + first_s));
+    }
     cuts.extend(of.pots.iter().filter_map(|pot| pot.out_s));
     for idx in 1..power.times_s.len() {
         if (power.values[idx] - power.values[idx - 1]).abs() > JUMP_W {

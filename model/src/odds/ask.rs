@@ -213,7 +213,7 @@ impl Belief {
         }
     }
 
-    fn air_c(&self, at: LocalTime) -> f64 {
+    pub(super) fn air_c(&self, at: LocalTime) -> f64 {
         let place = usize::try_from(at.second_of_day() / super::sky::STEP_S).unwrap_or(0);
         self.sky(at.day())
             .and_then(|sky| sky.get(place))

@@ -6,7 +6,8 @@ use std::sync::Arc;
 use super::band::Band;
 use super::digest::Digest;
 use super::doubt::Doubt;
-use super::ensemble::{Edges, Ensemble, column};
+use super::edges::Edges;
+use super::ensemble::{Ensemble, column};
 use super::filter::effective;
 use super::prior::{MULTIPLIERS, Multiplier, cook_log_sd};
 use super::road::{Epoch, InPot, Past, Road};
@@ -35,6 +36,8 @@ pub struct Replay {
     settings: Settings,
     marks: BTreeMap<Day, Mark>,
     epochs: Vec<Arc<Epoch>>,
+    /// Cookers that were put together so far.
+    n_epochs: u64,
 }
 
 /// A belief at the midnight that begins a day.
@@ -72,30 +75,10 @@ impl Replay {
         let first = first_day(journal, today);
         let epochs = self.epochs(site, cooker, journal)?;
         let (day, prints) = self.last_mark(journal, &epochs, first, today);
-        self.marks.retain(|marked, _| *marked <= day);
-
-        let from = day.max(first);
         let settings = self.settings;
-        let mut road = Road::new(journal, &epochs, &settings, from, now);
-        let mut past = match self.marks.get(&day) {
-            Some(mark) => mark.past.clone(),
-            None => road.begin(from.start())?,
-        };
-        let mut at = from;
-        while at < today {
-            at = at.plus(1);
-            road.walk(&mut past, at.start())?;
-            let is_kept = today.plus(-KEPT_DAYS) <= at || at.0.rem_euclid(KEPT_EVERY) == 0;
-            if let Some(fingerprint) = prints.get(&at).filter(|_| is_kept) {
-                let mark = Mark {
-                    fingerprint: *fingerprint,
-                    past: past.clone(),
-                };
-                self.marks.insert(at, mark);
-            }
-        }
-        self.marks
-            .retain(|at, _| today.plus(-KEPT_DAYS) <= *at || at.0.rem_euclid(KEPT_EVERY) == 0);
+        let mut road = Road::new(journal, &epochs, &settings, day.max(first), now);
+        let mut past = self.walk(&mut road, (day, first), &prints, today)?;
+        self.marks.retain(|at, _| is_kept(*at, today));
         road.walk(&mut past, now)?;
         road.arrive(&mut past)?;
         let (skies, edges) = road.ahead(today, DAYS_AHEAD, past.epoch)?;
@@ -116,6 +99,65 @@ impl Replay {
         })
     }
 
+    /// Walks so many days at most towards today, keeping what is believed on the way, and says how
+    /// many are left then: what takes long can be done in parts, with no other outcome.
+    ///
+    /// # Errors
+    ///
+    /// As [`Replay::belief`].
+    pub fn walk_on(
+        &mut self,
+        site: &Site,
+        cooker: &Cooker,
+        journal: &Journal,
+        now: LocalTime,
+        days: i32,
+    ) -> Result<i32, TonightError> {
+        let today = now.day();
+        let first = first_day(journal, today);
+        let epochs = self.epochs(site, cooker, journal)?;
+        let (day, prints) = self.last_mark(journal, &epochs, first, today);
+        let from = day.max(first);
+        let to = from.plus(days.max(0)).min(today);
+        if from < to {
+            let settings = self.settings;
+            let mut road = Road::new(journal, &epochs, &settings, from, now);
+            self.walk(&mut road, (day, first), &prints, to)?;
+            self.marks.retain(|at, _| is_kept(*at, today) || *at == to);
+        }
+        Ok(today.0 - to.0)
+    }
+
+    /// From the last midnight that holds to another.
+    fn walk(
+        &mut self,
+        road: &mut Road<'_>,
+        (day, first): (Day, Day),
+        prints: &BTreeMap<Day, Digest>,
+        to: Day,
+    ) -> Result<Past, TonightError> {
+        self.marks.retain(|marked, _| *marked <= day);
+        let mut at = day.max(first);
+        let mut past = match self.marks.get(&day) {
+            Some(mark) => mark.past.clone(),
+            None => road.begin(at.start())?,
+        };
+        while at < to {
+            at = at.plus(1);
+            road.walk(&mut past, at.start())?;
+            if let Some(fingerprint) = prints.get(&at)
+                && (at == to || is_kept(at, road.now.day()))
+            {
+                let mark = Mark {
+                    fingerprint: *fingerprint,
+                    past: past.clone(),
+                };
+                self.marks.insert(at, mark);
+            }
+        }
+        Ok(past)
+    }
+
     /// The cookers of a journal, in order, the present one last.
     fn epochs(
         &mut self,
@@ -126,11 +168,14 @@ impl Replay {
         let cookers = journal.formerly.iter().map(|former| &former.cooker);
         let mut epochs = Vec::new();
         for cooker in cookers.chain([cooker]) {
-            let print = Epoch::fingerprint(site, cooker);
-            let known = self.epochs.iter().find(|epoch| epoch.fingerprint == print);
+            let mut all = self.epochs.iter().chain(&epochs);
+            let known = all.find(|epoch| epoch.is_of(site, cooker));
             epochs.push(match known {
                 Some(epoch) => Arc::clone(epoch),
-                None => Arc::new(Epoch::new(site, cooker)?),
+                None => {
+                    self.n_epochs += 1;
+                    Arc::new(Epoch::new(site, cooker, self.n_epochs)?)
+                }
             });
         }
         self.epochs.clone_from(&epochs);
@@ -163,7 +208,7 @@ impl Replay {
             let epoch = Road::epoch_at(journal, day.start());
             digest = digest
                 .sky(journal.skies.get(&day))
-                .word(epochs.get(epoch).map_or(0, |epoch| epoch.fingerprint));
+                .word(epochs.get(epoch).map_or(0, |epoch| epoch.number));
             for former in &journal.formerly {
                 if former.until.day() == day {
                     digest = digest.time(former.until);
@@ -189,6 +234,11 @@ impl Replay {
         }
         (last, prints)
     }
+}
+
+/// Whether what is believed at the midnight that begins a day is kept for later.
+fn is_kept(day: Day, today: Day) -> bool {
+    today.plus(-KEPT_DAYS) <= day || day.0.rem_euclid(KEPT_EVERY) == 0
 }
 
 /// The day a diary is walked from.

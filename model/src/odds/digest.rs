@@ -14,10 +14,6 @@ impl Digest {
         Self(0x6A09_E667_F3BC_C908)
     }
 
-    pub(super) fn value(self) -> u64 {
-        self.0
-    }
-
     pub(super) fn word(self, word: u64) -> Self {
         let z = (self.0.rotate_left(23) ^ word).wrapping_add(0x9E37_79B9_7F4A_7C15);
         let z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
@@ -38,18 +34,6 @@ impl Digest {
             Some(at) => self.word(1).time(at),
             None => self.word(0),
         }
-    }
-
-    pub(super) fn text(self, text: &str) -> Self {
-        let mut digest = self.word(text.len() as u64);
-        for chunk in text.as_bytes().chunks(8) {
-            let mut word = [0; 8];
-            for (to, from) in word.iter_mut().zip(chunk) {
-                *to = *from;
-            }
-            digest = digest.word(u64::from_le_bytes(word));
-        }
-        digest
     }
 
     pub(super) fn sky(self, log: Option<&DayLog>) -> Self {
@@ -114,12 +98,10 @@ mod tests {
     #[test]
     fn whatever_differs_shows() {
         let event = |at, what| {
-            Digest::new()
-                .event(&Event {
-                    at: LocalTime(at),
-                    what,
-                })
-                .value()
+            Digest::new().event(&Event {
+                at: LocalTime(at),
+                what,
+            })
         };
         let all = [
             event(1, What::Reading { store_c: 100.0 }),
@@ -132,14 +114,10 @@ mod tests {
             event(1, top_up(400.0, 60)),
             event(1, top_up(400.0, 61)),
             event(1, top_up(401.0, 60)),
-            Digest::new().sky(None).value(),
-            Digest::new().sky(Some(&DayLog::SunHours(6.0))).value(),
-            Digest::new().sky(Some(&DayLog::Hourly([None; 24]))).value(),
-            Digest::new()
-                .sky(Some(&DayLog::Hourly([Some(Sky::Clear); 24])))
-                .value(),
-            Digest::new().text("a").value(),
-            Digest::new().text("a\0").value(),
+            Digest::new().sky(None),
+            Digest::new().sky(Some(&DayLog::SunHours(6.0))),
+            Digest::new().sky(Some(&DayLog::Hourly([None; 24]))),
+            Digest::new().sky(Some(&DayLog::Hourly([Some(Sky::Clear); 24]))),
         ];
         for (idx, one) in all.iter().enumerate() {
             assert!(!all[..idx].contains(one), "{idx}");

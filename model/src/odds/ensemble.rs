@@ -1,6 +1,7 @@
 //! All members side by side.
 
 use super::build::{Build, Load, small};
+use super::edges::{Edges, inside};
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
 use super::prior::{
@@ -8,8 +9,8 @@ use super::prior::{
     cook_log_sd, steam_log_sd,
 };
 use super::seconds;
-use super::sky::{STEP_S, SkyDay};
-use crate::journal::{Journal, Meal, What};
+use super::sky::{STEP_S, SkyDay, SkyStep};
+use crate::journal::Meal;
 use crate::local_time::{Day, LocalTime};
 use crate::network::MAX_NODES;
 
@@ -52,71 +53,8 @@ pub(super) mod column {
 /// Store of a member before the first day that was logged: most are cold, some were in use. The
 /// share of the way from air to cut-out is this times the cube of an even chance. Inferred.
 const START_SHARE: f64 = 0.6;
-
-/// An interval of local time, its end not in it.
-type Interval = (LocalTime, LocalTime);
-
-/// When the cooker stood open, when its heater was off, and when it was topped up.
-#[derive(Debug, Clone, Default)]
-pub(super) struct Edges {
-    open: Vec<Interval>,
-    off: Vec<Interval>,
-    /// With the heat that reaches the store. \[W\]
-    top_ups: Vec<(Interval, f64)>,
-}
-
-impl Edges {
-    /// Those that touch the days from `first` to `last`.
-    pub(super) fn new(journal: &Journal, first: Day, last: Day) -> Self {
-        let mut edges = Self::default();
-        let (from, to) = (first.start(), last.plus(1).start());
-        for event in &journal.events {
-            let for_s = match event.what {
-                What::LidOpen { for_s } | What::HeaterOff { for_s } | What::TopUp { for_s, .. } => {
-                    for_s
-                }
-                What::Reading { .. } | What::Felt(_) | What::Meal(_) => continue,
-            };
-            let interval = (event.at, event.at.plus_s(for_s));
-            if to <= event.at || interval.1 <= from {
-                continue;
-            }
-            match event.what {
-                What::LidOpen { .. } => edges.open.push(interval),
-                What::TopUp { heat_w, .. } => edges.top_ups.push((interval, heat_w)),
-                _ => edges.off.push(interval),
-            }
-        }
-        edges
-    }
-
-    /// Heat from elsewhere. \[W\]
-    fn top_up_w(&self, at: LocalTime) -> f64 {
-        let on = self
-            .top_ups
-            .iter()
-            .filter(|(interval, _)| contains(interval, at));
-        on.map(|(_, heat_w)| heat_w).sum()
-    }
-
-    fn next(&self, after: LocalTime, most: LocalTime) -> LocalTime {
-        self.open
-            .iter()
-            .chain(&self.off)
-            .chain(self.top_ups.iter().map(|(interval, _)| interval))
-            .flat_map(|&(from, to)| [from, to])
-            .filter(|&edge| after < edge)
-            .fold(most, Ord::min)
-    }
-}
-
-fn contains(&(from, to): &Interval, at: LocalTime) -> bool {
-    from <= at && at < to
-}
-
-fn inside(intervals: &[Interval], at: LocalTime) -> bool {
-    intervals.iter().any(|interval| contains(interval, at))
-}
+/// How far from a diary's first reading the store may be. Inferred. \[K\]
+const START_OFF_K: f64 = 25.0;
 
 /// The members of an estimate.
 #[derive(Debug, Clone)]
@@ -199,6 +137,16 @@ impl Ensemble {
             let even = noise.uniform(member);
             let share = START_SHARE * even * even * even;
             let store_c = air_c + share * (build.cutout_c - air_c).max(0.0);
+            self.set_store_c(build, member, store_c);
+            self.set_jacket(build, member, air_c);
+        }
+    }
+
+    /// Puts each store near what the diary's first report is, a reading that is yet to be weighed.
+    pub(super) fn start_near(&mut self, build: &Build, air_c: f64, read_c: f64, noise: Noise) {
+        for member in 0..self.members {
+            let off_k = START_OFF_K * (2.0 * noise.uniform(member) - 1.0);
+            let store_c = (read_c + off_k).max(air_c.min(read_c));
             self.set_store_c(build, member, store_c);
             self.set_jacket(build, member, air_c);
         }
@@ -326,27 +274,20 @@ impl Ensemble {
         let hours = Noise::new(seed, Purpose::SkyHour).at(i64::from(self.at.day().0));
         while self.at < to {
             let at = self.at;
-            let place = usize::try_from(at.second_of_day() / STEP_S).unwrap_or(0);
-            let Some(step) = sky.get(place) else { break };
-            let mut next = at.plus_s(1).ceil_to_s(STEP_S);
-            let mut air_c = step.air_c;
-            // In the dark two half hours are one.
-            if let Some(after) = sky.get(place + 1)
-                && place.is_multiple_of(2)
-                && !step.is_lit()
-                && !after.is_lit()
-            {
-                next = next.plus_s(STEP_S);
-                air_c = 0.5 * (air_c + after.air_c);
-            }
-            let next = edges.next(at, next.min(to));
+            let limit = edges.next(at, to);
+            let (steps, next) = self.stretch(course.build, sky, at, limit);
+            let Some((step, after)) = steps.first().zip(steps.last()) else {
+                break;
+            };
             // A can in the kitchen is not where it is charged.
             let away = course.build.carried.is_some() && course.load.is_some();
-            if !away && step.is_lit() {
+            let is_lit = steps.iter().any(SkyStep::is_lit);
+            if !away && is_lit {
                 self.indoors = false;
             }
-            let is_off = away || !step.is_lit() || inside(&edges.off, at);
             let top_up_w = edges.top_up_w(at);
+            let is_off = away || !is_lit || inside(&edges.off, at);
+            let air_c = steps.iter().map(|step| step.air_c).sum::<f64>() / small(steps.len());
             let open = inside(&edges.open, at);
             let hour = hours.at(i64::try_from(at.hour()).unwrap_or(0));
             let start_s = seconds(at);
@@ -357,8 +298,9 @@ impl Ensemble {
                     0.0
                 } else {
                     let charging = Multiplier::Charging.index();
-                    step.heater_w(self.get(column::SKY, member), hour.normal(member))
-                        * self.get(column::FACTOR + charging, member)
+                    let (day_sd, hour_sd) = (self.get(column::SKY, member), hour.normal(member));
+                    let both_w = step.heater_w(day_sd, hour_sd) + after.heater_w(day_sd, hour_sd);
+                    0.5 * both_w * self.get(column::FACTOR + charging, member)
                 };
                 let stretch = Stretch {
                     start_s,
@@ -375,6 +317,32 @@ impl Ensemble {
             }
             self.at = next;
         }
+    }
+
+    /// The half hours that are one stretch from an instant on, and where it ends: with a pot in one,
+    /// else an hour, or two by night of a store that conducts poorly. Those of one hour have their deviation in common.
+    fn stretch<'s>(
+        &self,
+        build: &Build,
+        sky: &'s SkyDay,
+        at: LocalTime,
+        limit: LocalTime,
+    ) -> (&'s [SkyStep], LocalTime) {
+        let place = usize::try_from(at.second_of_day() / STEP_S).unwrap_or(0);
+        let is_whole = at.second_of_day() % STEP_S == 0;
+        let is_slow = 1 < build.row.count;
+        let is_idle = self.phase.iter().all(|phase| *phase == Phase::NoPot);
+        for (count, count_s) in [(4, 4 * STEP_S), (2, 2 * STEP_S)] {
+            let end = at.plus_s(count_s);
+            let fits = is_whole && is_idle && place.is_multiple_of(count) && end <= limit;
+            if let Some(steps) = sky.get(place..place + count).filter(|_| fits)
+                && (count == 2 || is_slow && !steps.iter().any(SkyStep::is_lit))
+            {
+                return (steps, end);
+            }
+        }
+        let end = at.plus_s(1).ceil_to_s(STEP_S).min(limit);
+        (sky.get(place..place + 1).unwrap_or(&[]), end)
     }
 
     fn carry_one<const N: usize>(&mut self, course: &Course<'_>, member: usize, over: &Stretch) {

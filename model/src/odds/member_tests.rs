@@ -131,21 +131,35 @@ fn idle(cooker: &Cooker, store_c: f64, powers_w: &[f64]) -> (f64, f64) {
     };
     let before_j = stored_j(&build, None, &one);
     let mut account = Account::default();
-    for (step, power_w) in powers_w.iter().enumerate() {
+    for power_w in powers_w {
         let span = Span {
             duration_s: 1800.0,
             heater_w: *power_w,
             air_c: AIR_C,
         };
         run(&net, &mut state, &span, &mut Ledger::default(), &mut ()).unwrap();
+    }
+    // As an ensemble does: an hour, or two by night of a store that conducts poorly.
+    let mut steps = powers_w;
+    let mut start_s = 0.0;
+    while !steps.is_empty() {
+        let dark = steps.len().min(if 1 < build.row.count { 4 } else { 2 });
+        let count = if steps[..dark].iter().all(|power_w| *power_w <= 0.0) {
+            dark
+        } else {
+            steps.len().min(2)
+        };
+        let mean_w = steps[..count].iter().sum::<f64>() / count as f64;
         let stretch = Stretch {
-            start_s: 1800.0 * step as f64,
-            duration_s: 1800.0,
-            heater_w: *power_w,
+            start_s,
+            duration_s: 1800.0 * count as f64,
+            heater_w: mean_w,
             air_c: AIR_C,
             open: false,
         };
         course.carry(&mut one, &stretch, &mut account);
+        start_s += stretch.duration_s;
+        steps = &steps[count..];
     }
     let kept_j = stored_j(&build, None, &one) - before_j;
     let balance_j = account.heater_j - account.jacket_air_j - kept_j;
@@ -239,8 +253,8 @@ proptest! {
         prop_assert!((exact_c - fast_c).abs() < 5.0, "{exact_c} {fast_c}");
     }
 
-    /// Times to boil within 1 %, to done and to dry within 2.5 %, or 20 s: food that is hardly hot
-    /// enough takes its time. The store after within 0.5 K.
+    /// Times to boil within 1 %, to done and to dry within 2 %, or 20 s, or what three tenths of a
+    /// kelvin of the store change where a pot hardly gets there. The store after within 0.5 K.
     #[test]
     fn a_pot_agrees(
         cooker in presets(), hot in 0.35..1.0_f64, water_kg in 0.3..3.5_f64,
@@ -250,12 +264,16 @@ proptest! {
         let store_c = AIR_C + hot * (cooker.store.cutout_c - AIR_C);
         let meal = meal(dish, water_kg, lid);
         let [boils, done, dry, store] = cook(&cooker, store_c, &meal, 5);
-        for (what, (exact, fast), share) in [
-            ("boils", boils, 0.01), ("done", done, 0.025), ("dry", dry, 0.025),
+        let cooler = cook(&cooker, store_c - 1.0, &meal, 5);
+        for (what, (exact, fast), (later, _), share) in [
+            ("boils", boils, cooler[0], 0.01),
+            ("done", done, cooler[1], 0.02),
+            ("dry", dry, cooler[2], 0.02),
         ] {
             if exact.is_finite() && fast.is_finite() {
                 let off = (exact - fast).abs();
-                prop_assert!(off < share * exact + 0.34, "{what} {exact} {fast}");
+                let allowed = share * exact + 0.34 + 0.3 * (later - exact).abs();
+                prop_assert!(off < allowed, "{what} {exact} {fast} {later}");
             }
         }
         prop_assert!((store.0 - store.1).abs() < 0.5, "store {store:?}");

@@ -15,8 +15,10 @@ mod band;
 mod belief;
 mod build;
 mod chance;
+mod course;
 mod digest;
 mod doubt;
+mod edges;
 mod ensemble;
 mod filter;
 mod melt;
@@ -29,16 +31,19 @@ mod search;
 mod sky;
 mod solve;
 mod step;
+#[cfg(test)]
+mod walk_tests;
 mod worth;
 
 pub use ask::Odds;
 pub use band::Band;
 pub use belief::{Belief, Learned, Replay, StoreBands};
 pub use chance::{Chance, OddsWord};
+pub use course::CourseBand;
 pub use doubt::{Believed, Doubt, Report};
 pub use prior::Multiplier;
 pub use report::{Sits, Thermometer};
-pub use search::Improvement;
+pub use search::{Improvement, KINDS_OF_HELP};
 pub use worth::ReadingWorth;
 
 use crate::local_time::LocalTime;

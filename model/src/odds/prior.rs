@@ -1,6 +1,5 @@
 //! What is not known of a cooker before anything was reported, and of each day and pot.
 
-use super::digest::Digest;
 use crate::cooker::Cooker;
 use crate::dish::Dish;
 use crate::flask::{BRIGHT_STEEL_EMISSIVITY, Flask, SILVERED_EMISSIVITY};
@@ -117,21 +116,19 @@ impl Multiplier {
         }
     }
 
-    /// What the prior hangs on: while it stays the same, what was learned is kept.
-    pub(super) fn key(self, cooker: &Cooker) -> u64 {
-        let digest = Digest::new().word(self as u64);
+    /// Whether what the prior hangs on is the same of both: then what was learned is kept.
+    pub(super) fn is_kept(self, old: &Cooker, new: &Cooker) -> bool {
         match self {
-            Self::Loss => digest.text(&format!("{:?}", cooker.jacket)),
-            Self::Contact => digest.text(&format!("{:?}", cooker.contact)),
-            Self::Charging => digest.text(&format!("{:?}{:?}", cooker.panels, cooker.heater)),
-            Self::Capacity => digest.text(&format!("{:?}", cooker.store)),
+            Self::Loss => old.jacket == new.jacket,
+            Self::Contact => old.contact == new.contact,
+            Self::Charging => old.panels == new.panels && old.heater == new.heater,
+            Self::Capacity => old.store == new.store,
             Self::PotLoss
             | Self::GrainTime
             | Self::BeanTime
             | Self::PulseTime
-            | Self::OtherTime => digest,
+            | Self::OtherTime => true,
         }
-        .value()
     }
 }
 
@@ -284,7 +281,7 @@ mod tests {
             layers[0].thickness_m += 0.05;
         }
         for multiplier in Multiplier::ALL {
-            let same = multiplier.key(&old) == multiplier.key(&new);
+            let same = multiplier.is_kept(&old, &new);
             assert_eq!(same, multiplier != Multiplier::Loss, "{multiplier:?}");
         }
     }

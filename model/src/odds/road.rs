@@ -3,9 +3,9 @@
 use std::sync::Arc;
 
 use super::build::{Build, Load};
-use super::digest::Digest;
 use super::doubt::{Believed, Doubt, Report};
-use super::ensemble::{Edges, Ensemble, column};
+use super::edges::Edges;
+use super::ensemble::{Ensemble, column};
 use super::filter::assimilate;
 use super::member::Course;
 use super::noise::{Noise, Purpose};
@@ -29,22 +29,24 @@ pub(super) struct Epoch {
     pub(super) rig: Rig,
     pub(super) build: Build,
     pub(super) log_sd: [f64; MULTIPLIERS],
-    keys: [u64; MULTIPLIERS],
-    pub(super) fingerprint: u64,
+    site: Site,
+    /// No other cooker of the same replay has it.
+    pub(super) number: u64,
 }
 
 impl Epoch {
-    pub(super) fn fingerprint(site: &Site, cooker: &Cooker) -> u64 {
-        Digest::new().text(&format!("{site:?}{cooker:?}")).value()
+    /// Whether it is of this cooker in this place.
+    pub(super) fn is_of(&self, site: &Site, cooker: &Cooker) -> bool {
+        self.site == *site && self.cooker == *cooker
     }
 
-    pub(super) fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
+    pub(super) fn new(site: &Site, cooker: &Cooker, number: u64) -> Result<Self, TonightError> {
         let rig = Rig::new(site, cooker)?;
         Ok(Self {
             build: Build::new(&rig)?,
             log_sd: Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig)),
-            keys: Multiplier::ALL.map(|multiplier| multiplier.key(cooker)),
-            fingerprint: Self::fingerprint(site, cooker),
+            site: *site,
+            number,
             cooker: cooker.clone(),
             rig,
         })
@@ -170,6 +172,8 @@ impl<'a> Road<'a> {
     /// A belief in which nothing was reported yet.
     pub(super) fn begin(&mut self, at: LocalTime) -> Result<Past, TonightError> {
         let seed = self.settings.seed;
+        let first_read = self.first_read(at.day());
+        let at = first_read.map_or(at, |(read_at, _)| read_at);
         let idx = Self::epoch_at(self.journal, at);
         let epoch = self.epoch(idx)?;
         let mut ensemble = Ensemble::new(self.settings.members.max(1), at);
@@ -183,7 +187,10 @@ impl<'a> Road<'a> {
             .map_or(20.0, |step| step.air_c);
         ensemble.draw_nucleation(&epoch.build, Noise::new(seed, Purpose::Nucleation));
         let start = Noise::new(seed, Purpose::Start);
-        ensemble.start(&epoch.build, air_c, start);
+        match first_read {
+            Some((_, read_c)) => ensemble.start_near(&epoch.build, air_c, read_c, start),
+            None => ensemble.start(&epoch.build, air_c, start),
+        }
         ensemble.begin_day(at.day(), seed);
         Ok(Past {
             ensemble,
@@ -191,6 +198,17 @@ impl<'a> Road<'a> {
             doubts: Vec::new(),
             epoch: idx,
         })
+    }
+
+    /// The reading that a diary begins with, where nothing was told before it on its first day:
+    /// whatever the store was until then, it is near that now.
+    fn first_read(&self, first: Day) -> Option<(LocalTime, f64)> {
+        let event = self.journal.events.first()?;
+        let What::Reading { store_c } = event.what else {
+            return None;
+        };
+        let has_begun = event.at.day() == first && event.at <= self.now;
+        (has_begun && self.journal.first_day() == Some(first)).then_some((event.at, store_c))
     }
 
     /// The sky of a day.
@@ -459,7 +477,7 @@ impl<'a> Road<'a> {
         let noise = Noise::new(self.settings.seed, Purpose::Multiplier).at(at.0);
         for multiplier in Multiplier::ALL {
             let place = multiplier.index();
-            let same = old.keys.get(place) == new.keys.get(place);
+            let same = multiplier.is_kept(&old.cooker, &new.cooker);
             if let Some(log_sd) = new.log_sd.get(place).filter(|_| !same) {
                 past.ensemble.draw(multiplier, *log_sd, noise);
             }

@@ -11,6 +11,9 @@ use crate::pot::{Lid, PotSize, Wrap};
 use crate::tonight::{FIRE_W, Help, LEAST_SHARE, MOST_OFFERED, PUT_OFF_S, SUN_WARM_C, WATER_STEPS};
 use crate::water::CP_J_KGK;
 
+/// How many kinds of changes there are.
+pub const KINDS_OF_HELP: usize = 11;
+
 /// Members that a search asks.
 const SEARCHED: usize = 128;
 /// Steps in which a time is sought, and how closely it is found. \[s\]
@@ -102,38 +105,41 @@ impl Belief {
     /// At most three changes that help most, those first that make nine chances in ten; none where
     /// the chance is as good anyway.
     pub fn help(&self, meal: &Meal, put_in: LocalTime) -> Vec<Improvement> {
+        if Chance::NINE_IN_TEN <= self.p_done(&(meal.clone(), put_in)) {
+            return Vec::new();
+        }
+        let kinds = 0..KINDS_OF_HELP;
+        let found = kinds.filter_map(|kind| self.improvement(meal, put_in, kind));
+        self.best(meal, put_in, found.collect())
+    }
+
+    /// The change of one kind, in the order of what it costs, from 0 to [`KINDS_OF_HELP`]; what
+    /// takes long can be found one by one. None where it is not to be had.
+    pub fn improvement(&self, meal: &Meal, put_in: LocalTime, kind: usize) -> Option<Improvement> {
+        let attempt = ATTEMPTS.get(kind)?;
+        let (help, plan) = attempt(&Solver {
+            belief: &self.thinned(SEARCHED),
+            meal,
+            put_in,
+        })?;
+        Some(Improvement {
+            help,
+            p_done: self.p_done(&plan),
+        })
+    }
+
+    /// At most three of the changes that were found, as [`Belief::help`] tells them.
+    pub fn best(
+        &self,
+        meal: &Meal,
+        put_in: LocalTime,
+        mut found: Vec<Improvement>,
+    ) -> Vec<Improvement> {
         let before = self.p_done(&(meal.clone(), put_in));
         if Chance::NINE_IN_TEN <= before {
             return Vec::new();
         }
-        let solver = Solver {
-            belief: &self.thinned(SEARCHED),
-            meal,
-            put_in,
-        };
-        // From what costs nothing to what costs most.
-        let attempts = [
-            solver.lid_on(),
-            solver.more_water(),
-            solver.earlier_in(),
-            solver.soak(),
-            solver.wait_for_sun(),
-            solver.warm_water(),
-            solver.wrap_pot(),
-            solver.smaller_pot(),
-            solver.less(),
-            solver.eat_later(),
-            solver.other_fire(),
-        ];
-        let mut found: Vec<Improvement> = attempts
-            .into_iter()
-            .flatten()
-            .map(|(help, plan)| Improvement {
-                help,
-                p_done: self.p_done(&plan),
-            })
-            .filter(|found| before + LEAST_GAIN <= found.p_done)
-            .collect();
+        found.retain(|found| before + LEAST_GAIN <= found.p_done);
         // Of those that are good enough the cheapest come first, of the others the best.
         let rank = |found: &Improvement| -> f64 { found.p_done.min(Chance::NINE_IN_TEN - 0.02) };
         found.sort_by(|a, b| rank(b).total_cmp(&rank(a)));
@@ -145,6 +151,24 @@ impl Belief {
         self.fates(meal, *put_in, false).p_done()
     }
 }
+
+/// A change that is tried.
+type Attempt = fn(&Solver<'_>) -> Option<(Help, Plan)>;
+
+/// From what costs nothing to what costs most.
+const ATTEMPTS: [Attempt; KINDS_OF_HELP] = [
+    |solver| solver.lid_on(),
+    |solver| solver.more_water(),
+    |solver| solver.earlier_in(),
+    |solver| solver.soak(),
+    |solver| solver.wait_for_sun(),
+    |solver| solver.warm_water(),
+    |solver| solver.wrap_pot(),
+    |solver| solver.smaller_pot(),
+    |solver| solver.less(),
+    |solver| solver.eat_later(),
+    |solver| solver.other_fire(),
+];
 
 struct Solver<'a> {
     belief: &'a Belief,

@@ -34,7 +34,8 @@ pub(super) fn acts(journal: &Journal) -> Vec<(LocalTime, Act<'_>)> {
         match &event.what {
             What::Reading { store_c } => put(&mut acts, event.at, Act::Reading(*store_c)),
             What::Meal(meal) => {
-                let leaves_at = meal.leaves_at().max(event.at);
+                // A pot that came out in the minute it went in was in all the same.
+                let leaves_at = meal.leaves_at().max(event.at.plus_s(1));
                 put(&mut acts, event.at, Act::PotIn(meal));
                 put(&mut acts, leaves_at, Act::PotOut);
                 if let Some((at, act)) = seen(meal, event.at, leaves_at) {
@@ -53,8 +54,8 @@ pub(super) fn seen(
     put_in: LocalTime,
     leaves_at: LocalTime,
 ) -> Option<(LocalTime, Act<'_>)> {
-    let boiled_at = meal.outcome.boiled_at?;
-    (put_in < boiled_at && boiled_at < leaves_at).then_some((boiled_at, Act::Boils))
+    let boiled_at = meal.outcome.boiled_at?.max(put_in.plus_s(1));
+    (boiled_at < leaves_at).then_some((boiled_at, Act::Boils))
 }
 
 /// Puts an act in its place in time, behind those that came before it to the same place.

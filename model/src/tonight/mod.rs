@@ -39,7 +39,7 @@ pub(crate) use rig::{POT_IN_SEAT_C, WIND_M_S};
 pub use rig::{Rig, Site};
 pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
-pub use wear::{LastBoil, Wear};
+pub use wear::{LastBoil, Wear, worn};
 pub(crate) use weather::{Guess, completed};
 pub use weather::{ORDINARY_SKY, Weather};
 

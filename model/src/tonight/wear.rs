@@ -8,12 +8,14 @@ use crate::journal::{Journal, Meal};
 use crate::local_time::{DAY_S, Day, LocalTime};
 use crate::media::Medium;
 use crate::tonight::build::{self, Melting};
-use crate::tonight::{Point, Rig, Site, TonightError};
+use crate::tonight::{Evening, Point, Rig, Site, TonightError};
 
 /// A pot has at least this long to come to the boil. \[s\]
 const LEAST_PATIENCE_S: f64 = 1800.0;
 /// How closely the conversion is found at which the pot no longer boils.
 const CLOSE: f64 = 0.005;
+/// In such steps of the share converted a store becomes another.
+const WEAR_STEP: f64 = 0.02;
 /// Beyond this nothing is left to freeze.
 const MOST_CONVERTED: f64 = 0.95;
 /// Beyond this no date is told, days.
@@ -161,6 +163,31 @@ impl Wear {
     }
 }
 
+/// A cooker with its store as worn by a day as its diary tells, in whole steps of wear so that it is
+/// not another cooker every day.
+///
+/// # Errors
+///
+/// As [`Evening::new`].
+pub fn worn(
+    site: &Site,
+    cooker: &Cooker,
+    journal: &Journal,
+    today: Day,
+) -> Result<Cooker, TonightError> {
+    let mut worn = cooker.clone();
+    let wears = build::melting(&cooker.store).is_some_and(|it| Ageing::of(it.medium).is_some());
+    if wears {
+        let noon = today.at_s(DAY_S / 2);
+        let evening = Evening::new(site, cooker, journal, noon, noon)?;
+        if let Some(wear) = evening.wear() {
+            let steps = (wear.converted / WEAR_STEP).floor();
+            worn.store.converted = cooker.store.converted.max(steps * WEAR_STEP);
+        }
+    }
+    Ok(worn)
+}
+
 fn aged(melting: &Melting, converted: f64) -> Melt {
     build::melt_of(melting.medium, converted).unwrap_or(melting.melt)
 }
@@ -226,7 +253,6 @@ mod tests {
     use crate::pot::Lid;
     use crate::presets::Preset;
     use crate::sun::{DayLog, Sky};
-    use crate::tonight::Evening;
 
     const TODAY: Day = Day(20_600);
 
@@ -353,6 +379,17 @@ mod tests {
         assert!(litres(&worn) < 0.6 * litres(&fresh));
         let done = worn.last_boil(&supper(&old), at(18)).unwrap().unwrap();
         assert_eq!(done.day, TODAY);
+    }
+
+    #[test]
+    fn a_worn_cooker_is_another_every_few_days() {
+        let (cooker, journal) = (cooker(150.0), clear_days(45));
+        let now = worn(&site(), &cooker, &journal, TODAY).unwrap();
+        let wear = *evening(&cooker, &journal).wear().unwrap();
+        assert!((now.store.converted - wear.converted).abs() < 2.0 * WEAR_STEP);
+        assert!(0.0 < now.store.converted);
+        let block = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+        assert_eq!(worn(&site(), &block, &journal, TODAY).unwrap(), block);
     }
 
     #[test]

@@ -6,6 +6,7 @@ mod cooker;
 mod diary;
 mod first_start;
 mod more;
+mod odds;
 mod refusals;
 mod safety;
 mod tables;
@@ -23,6 +24,7 @@ pub static STRINGS: Strings = Strings {
     first_start: first_start::FIRST_START,
     safety: safety::SAFETY,
     build_safety: build_safety::BUILD_SAFETY,
+    odds: odds::ODDS,
     refusals: refusals::REFUSALS,
     tables: tables::TABLES,
 };

@@ -97,6 +97,7 @@ pub(super) const MORE: More = More {
         again: "Once more",
         sun: |sky| format!("Sky: {sky}."),
         evening: "The sun is down.",
+        store: |degrees| format!("The store has {degrees}."),
         pot_in: "The pot is in: rice for five.",
         boils: "It boils, on stored sun.",
         done: "Done and served.",
@@ -112,7 +113,7 @@ pub(super) const MORE: More = More {
         ],
         sure: "How sure it is",
         sure_list: [
-            "Every answer is worked out three times: with the figures as they stand, leaning against you, and leaning in your favour. ‘Will boil’ means that it does so even leaning against you; ‘should boil’, with the figures as they stand.",
+            "Every answer is asked of 512 cookers that may be yours: each loses, takes up and holds a little more or less heat than the tables say, under a sky a little better or worse. The odds tell in how many of them the meal is ready. What you report makes those count more that fit.",
             "The figures come from published tables and from common practice. What you measure yourself counts for more: one thermometer reading late in the day makes the evening much surer.",
             "Times and temperatures are rounded to what is known of them. ‘About’ means just that.",
         ],

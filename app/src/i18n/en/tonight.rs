@@ -1,5 +1,6 @@
 //! English: the screen Tonight.
 
+mod chances;
 mod running;
 mod verdict;
 
@@ -52,6 +53,8 @@ pub(super) const TONIGHT: Tonight = Tonight {
     help: HelpTexts {
         heading: "What would help",
         nothing: "Nothing we know of would have it ready in time on this heat alone.",
+        looking: "Being worked out…",
+        likelier: "Nothing makes it sure on this heat alone. This makes it likelier:",
         lid_on: ("Put the lid on and leave it on.", "Lid on"),
         earlier: (
             |time| format!("Put the pot in at {time}."),
@@ -201,6 +204,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         never_overnight: "Never leave it in a cooling cooker overnight. Boiling it again does not make it safe.",
     },
     running: running::RUNNING,
+    chances: chances::CHANCES,
     no_estimate: "From this cooker, this place or this diary nothing can be worked out. Look at the cooker’s parts.",
     to_cooker: "To the cooker",
 };

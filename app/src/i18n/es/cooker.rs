@@ -1,6 +1,7 @@
 //! Spanish: the cooker.
 
 mod follows;
+mod learned;
 mod limits;
 mod parts;
 mod place;
@@ -37,6 +38,7 @@ pub(super) const COOKER: Cooker = Cooker {
     },
     follows: follows::FOLLOWS,
     limits: limits::LIMITS,
+    learned: learned::LEARNED,
     parts: parts::PARTS,
     place: place::PLACE,
     ways: ways::WAYS,

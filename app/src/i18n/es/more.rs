@@ -97,6 +97,7 @@ pub(super) const MORE: More = More {
         again: "Otra vez",
         sun: |sky| format!("Cielo: {sky}."),
         evening: "Se puso el sol.",
+        store: |degrees| format!("El depósito tiene {degrees}."),
         pot_in: "Entró la olla: arroz para cinco.",
         boils: "Hierve con el sol guardado.",
         done: "Listo y servido.",
@@ -112,7 +113,7 @@ pub(super) const MORE: More = More {
         ],
         sure: "Qué tan seguro está",
         sure_list: [
-            "Cada respuesta se calcula tres veces: con las cifras como están, inclinadas en contra y a favor. «Va a hervir» quiere decir que lo hace incluso con las cifras en contra; «debería hervir», con las cifras como están.",
+            "Cada respuesta se pregunta a 512 cocinas que podrían ser la suya: cada una pierde, recibe y guarda algo más o algo menos de calor que lo que dicen las tablas, con un cielo algo mejor o peor. Lo probable dice en cuántas de ellas la comida está lista. Con lo que usted cuenta pesan más las que encajan.",
             "Las cifras vienen de tablas publicadas y de la práctica común. Lo que usted mide vale más: una lectura del termómetro al final del día da mucha más seguridad a la noche.",
             "Las horas y temperaturas se redondean a lo que se sabe de ellas. «Alrededor de» quiere decir eso.",
         ],

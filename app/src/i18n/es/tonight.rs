@@ -1,5 +1,6 @@
 //! Spanish: the screen Tonight.
 
+mod chances;
 mod running;
 mod verdict;
 
@@ -52,6 +53,8 @@ pub(super) const TONIGHT: Tonight = Tonight {
     help: HelpTexts {
         heading: "Qué ayudaría",
         nothing: "Nada de lo que conocemos la tendría lista a tiempo solo con este calor.",
+        looking: "Calculando…",
+        likelier: "Nada lo asegura solo con este calor. Esto lo hace más probable:",
         lid_on: ("Ponga la tapa y déjela puesta.", "Con tapa"),
         earlier: (
             |time| format!("Meta la olla a las {time}."),
@@ -202,6 +205,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
         never_overnight: "Nunca la deje toda la noche en la cocina mientras se enfría. Volver a hervirla no la hace segura.",
     },
     running: running::RUNNING,
+    chances: chances::CHANCES,
     no_estimate: "Con esta cocina, este lugar o este diario no se puede calcular nada. Revise las partes de la cocina.",
     to_cooker: "Ir a la cocina",
 };

@@ -137,21 +137,3 @@ fn days() {
     check(&english().day(Day(-1)), "Wednesday 31 December");
     assert_eq!(LocalTime(0).day(), Day(0));
 }
-
-#[test]
-fn a_chance_is_never_certain_unless_it_is() {
-    for (p, tenths) in [
-        (0.0, 0),
-        (0.04, 1),
-        (0.12, 1),
-        (0.5, 5),
-        (0.55, 6),
-        (0.86, 9),
-        (0.96, 9),
-        (0.98, 10),
-    ] {
-        assert_eq!(in_ten(p), tenths, "{p}");
-    }
-    check(&english().chance(0.88), "9 in 10");
-    check(&spanish().chance(0.88), "9 de cada 10");
-}

@@ -129,6 +129,8 @@ pub struct Notes {
     pub sky_erased: &'static str,
     /// It is back.
     pub brought_back: &'static str,
+    /// A pot went in.
+    pub pot_in: &'static str,
     /// What was added is gone again.
     pub taken_back: &'static str,
     /// What was seen is in the diary.
@@ -172,8 +174,6 @@ pub struct Units {
     pub percent: fn(number: &str) -> String,
     /// A span of numbers or times.
     pub from_to: fn(from: &str, to: &str) -> String,
-    /// A chance, in tenths: 0 is all but impossible, 10 all but sure.
-    pub in_ten: fn(tenths: u8) -> String,
     /// A day and a time of day.
     pub day_time: fn(day: &str, time: &str) -> String,
     /// A time of day that is tomorrow's: 'at 18:40 tomorrow' must read well.

@@ -1,6 +1,7 @@
 //! Texts of the cooker.
 
 pub mod follows;
+pub mod learned;
 pub mod limits;
 pub mod parts;
 pub mod place;
@@ -19,6 +20,8 @@ pub struct Cooker {
     pub follows: follows::Follows,
     /// What limits it.
     pub limits: limits::Limits,
+    /// What was learned about it.
+    pub learned: learned::Learned,
     /// Its parts, as a form.
     pub parts: parts::Parts,
     /// Where the household cooks.

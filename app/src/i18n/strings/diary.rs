@@ -25,6 +25,8 @@ pub struct Diary {
     pub so_far: &'static str,
     /// What a screen reader calls the grid of hours.
     pub hours_label: &'static str,
+    /// What a screen reader calls the way from day to day.
+    pub days_label: &'static str,
     /// One hour of the grid, for a screen reader.
     pub hour: fn(from: &str, to: &str, sky: &str) -> String,
     /// The sky of an hour that nobody told.
@@ -59,6 +61,16 @@ pub struct Diary {
     pub no_entries: &'static str,
     /// Button: adds a thermometer reading.
     pub add_reading: &'static str,
+    /// Button: how hot the store felt.
+    pub add_felt: &'static str,
+    /// Label of the choice: it felt cold or hot.
+    pub felt_label: &'static str,
+    /// Under that choice: how to tell without getting burnt.
+    pub felt_how: &'static str,
+    /// Choice: a palm can stay on it.
+    pub felt_cold_choice: &'static str,
+    /// Choice: it can't be touched.
+    pub felt_hot_choice: &'static str,
     /// Button: adds a meal.
     pub add_meal: &'static str,
     /// Button: the lid stood open.
@@ -111,6 +123,8 @@ pub struct Diary {
     pub boiled: &'static str,
     /// Label: looked at then, and not boiling.
     pub not_boiled: &'static str,
+    /// Label: tasted then, and not done.
+    pub not_done: &'static str,
     /// Label: when the food was soft.
     pub done: &'static str,
     /// Opens what was seen of a meal.
@@ -119,6 +133,14 @@ pub struct Diary {
     pub if_seen: &'static str,
     /// In the list: nothing was seen of a meal.
     pub not_seen: &'static str,
+    /// Beside an entry that does not fit: what was expected instead.
+    pub doubt: Say,
+    /// The same, where it was not expected at all.
+    pub doubt_plain: &'static str,
+    /// Button: the entry is right.
+    pub keep_it: &'static str,
+    /// Button: opens the entry.
+    pub change_it: &'static str,
     /// Head of the sheet that changes an entry.
     pub change_title: &'static str,
     /// Opens what was erased lately.

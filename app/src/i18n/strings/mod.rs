@@ -8,6 +8,7 @@ pub mod cooker;
 pub mod diary;
 pub mod first_start;
 pub mod more;
+pub mod odds;
 pub mod refusals;
 pub mod safety;
 pub mod tables;
@@ -32,6 +33,8 @@ pub struct Strings {
     pub safety: safety::Safety,
     /// What must not be built, and what must be told of a build.
     pub build_safety: build_safety::BuildSafety,
+    /// Odds in words and figures.
+    pub odds: odds::Odds,
     /// Why something that was typed can't be.
     pub refusals: refusals::Refusals,
     /// Names of media, pots, dishes and the like.

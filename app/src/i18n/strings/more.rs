@@ -152,6 +152,8 @@ pub struct ToldDay {
     pub sun: fn(sky: &str) -> String,
     /// The sun is down and nothing is in the cooker.
     pub evening: &'static str,
+    /// After each: how hot the store is.
+    pub store: fn(degrees: &str) -> String,
     /// The pot has gone in.
     pub pot_in: &'static str,
     /// It boils.

@@ -1,8 +1,10 @@
 //! Texts of the screen Tonight.
 
+mod chances;
 mod running;
 mod verdict;
 
+pub use chances::Chances;
 pub use running::Running;
 pub use verdict::{Facts, Headlines, Sentences, Sureness, VerdictTexts};
 
@@ -38,6 +40,8 @@ pub struct Tonight {
     pub care: CareTexts,
     /// A meal that is in the cooker, and after it.
     pub running: Running,
+    /// How sure the answer is.
+    pub chances: Chances,
     /// The cooker, the place or the diary makes no sense to the model.
     pub no_estimate: &'static str,
     /// The way to the cooker from there.
@@ -131,6 +135,10 @@ pub struct HelpTexts {
     pub heading: &'static str,
     /// Nothing was found.
     pub nothing: &'static str,
+    /// It is being looked for.
+    pub looking: &'static str,
+    /// Nothing makes it sure; what follows makes it likelier.
+    pub likelier: &'static str,
     /// Put the lid on.
     pub lid_on: (&'static str, &'static str),
     /// Put the pot in earlier.

@@ -1,7 +1,7 @@
 //! What follows from a build, as figures with their names.
 
 use model::safety::TOUCH_LIMIT_C;
-use model::tonight::{DayTake, Figures, YearTake};
+use model::tonight::{DayTake, Figures, LightLine, YearTake};
 
 use crate::components::{Fact, Icon};
 use crate::i18n::format::{Formats, Sure};
@@ -68,6 +68,16 @@ pub fn in_short(strings: &Strings, formats: &Formats, figures: &Figures) -> Stri
             &litre.unwrap_or_else(|| words.in_short_never.to_owned()),
         )
     })
+}
+
+/// What the heater gets in full sun of what the panels could give: more panels are of little use to
+/// a heater that does not match them.
+pub fn heater_in_short(strings: &Strings, formats: &Formats, full_sun: &LightLine) -> String {
+    let watts = |watts: f64| formats.watts(watts);
+    (strings.cooker.follows.in_short_heater)(
+        &watts(full_sun.heat_w),
+        &watts(full_sun.best_at.power_w()),
+    )
 }
 
 /// How long it stays above the boil.

@@ -88,9 +88,17 @@ pub fn preset(key: &str) -> Option<Preset> {
 /// The text with a capital letter at its head.
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_uppercase().chain(letters).collect()
-    })
+    let first = letters.next().map(capital_letter);
+    first.into_iter().chain(letters).collect()
+}
+
+/// The capital of a Latin letter. The standard library knows all scripts, by tables that weigh
+/// more than a screen.
+fn capital_letter(letter: char) -> char {
+    match letter {
+        'à'..='ö' | 'ø'..='þ' => char::from_u32(u32::from(letter) - 0x20).unwrap_or(letter),
+        _ => letter.to_ascii_uppercase(),
+    }
 }
 
 /// Shortens a name to what the document keeps.

@@ -3,6 +3,7 @@
 pub mod cautions;
 pub mod facts;
 pub mod fault;
+pub mod learned;
 pub mod limits;
 pub mod list;
 pub mod measure;

@@ -20,6 +20,8 @@ const MEAL_S: i64 = 90 * 60;
 pub enum Kind {
     /// A thermometer in the store.
     Reading,
+    /// A hand near the store.
+    Felt,
     /// A pot of food.
     Meal,
     /// The lid stood open.
@@ -32,9 +34,10 @@ pub enum Kind {
 
 impl Kind {
     /// Every kind, in the order of the buttons.
-    pub const ALL: [Self; 5] = [
-        Self::Reading,
+    pub const ALL: [Self; 6] = [
         Self::Meal,
+        Self::Reading,
+        Self::Felt,
         Self::LidOpen,
         Self::HeaterOff,
         Self::TopUp,
@@ -43,7 +46,8 @@ impl Kind {
     /// The kind of an entry.
     pub fn of(what: &What) -> Self {
         match what {
-            What::Reading { .. } | What::Felt(_) => Self::Reading,
+            What::Reading { .. } => Self::Reading,
+            What::Felt(_) => Self::Felt,
             What::Meal(_) => Self::Meal,
             What::LidOpen { .. } => Self::LidOpen,
             What::HeaterOff { .. } => Self::HeaterOff,
@@ -88,7 +92,7 @@ impl Kind {
                 range: (1.0, 1440.0),
                 start: 30.0,
             },
-            Self::Meal => KILOGRAM_STEPS,
+            Self::Meal | Self::Felt => KILOGRAM_STEPS,
         }
     }
 }
@@ -116,6 +120,8 @@ pub struct SeenText {
     pub boiled: String,
     /// When it was looked at and did not boil.
     pub not_boiled: String,
+    /// When it was tasted and was not done.
+    pub not_done: String,
     /// When it was done.
     pub done: String,
 }
@@ -143,12 +149,12 @@ pub struct Draft {
     pub eat: String,
     /// What was seen of it.
     pub seen: SeenText,
+    /// What a hand told.
+    pub felt: Felt,
     /// Dish, pot and lid; the other parts stand for what was there before.
     pub meal: Meal,
     /// When it was, if it is in the diary already.
     was_at: Option<LocalTime>,
-    /// What a hand told, until a thermometer's number is typed in its place.
-    felt: Option<Felt>,
 }
 
 impl Draft {
@@ -167,7 +173,7 @@ impl Draft {
         draft.kind = kind;
         draft.power = formats.field(top_up_w, 0);
         draft.number = match kind {
-            Kind::Reading | Kind::Meal => String::new(),
+            Kind::Reading | Kind::Felt | Kind::Meal => String::new(),
             Kind::LidOpen | Kind::HeaterOff | Kind::TopUp => {
                 formats.field(kind.steps(formats).start, 1)
             }
@@ -196,8 +202,8 @@ impl Draft {
                 What::Meal(_) | What::Felt(_) => String::new(),
             },
             felt: match what {
-                What::Felt(felt) => Some(*felt),
-                _ => None,
+                What::Felt(felt) => *felt,
+                _ => Felt::Hot,
             },
             power: match what {
                 What::TopUp { heat_w, .. } => formats.field(*heat_w, 0),
@@ -229,11 +235,12 @@ impl Draft {
                 out: told(meal.out),
                 boiled: told(meal.outcome.boiled_at),
                 not_boiled: told(meal.outcome.not_boiled_by),
+                not_done: told(meal.outcome.not_done_by),
                 done: told(meal.outcome.done_at),
             },
             meal,
             was_at: None,
-            felt: None,
+            felt: Felt::Hot,
         }
     }
 
@@ -270,15 +277,13 @@ impl Draft {
         let at = self.at()?;
         let what = match self.kind {
             Kind::Reading => {
-                if let Some(felt) = self.felt.filter(|_| self.number.trim().is_empty()) {
-                    return Ok((at, What::Felt(felt)));
-                }
                 let typed = typed::number(&self.number, Field::ReadingC, ANY)?;
                 let store_c = formats.degrees.to_c(typed);
                 What::Reading {
                     store_c: Field::ReadingC.within(store_c, limits::READING_C)?,
                 }
             }
+            Kind::Felt => What::Felt(self.felt),
             Kind::LidOpen => What::LidOpen {
                 for_s: self.span_s(limits::LID_OPEN_S)?,
             },
@@ -361,7 +366,7 @@ impl Draft {
                     Field::NotBoiledBy,
                 )?,
                 done_at: instant(&seen.done, at, saw.done_at, Field::DoneAt)?,
-                ..saw
+                not_done_by: instant(&seen.not_done, at, saw.not_done_by, Field::NotDoneBy)?,
             },
             ..was.clone()
         })

@@ -14,6 +14,7 @@ use crate::state::erased::{Erased, ErasedWhat};
 pub fn icon(kind: Kind) -> Icon {
     match kind {
         Kind::Reading => Icon::Thermometer,
+        Kind::Felt => Icon::HotHand,
         Kind::Meal => Icon::PotSteams,
         Kind::LidOpen => Icon::LidOpen,
         Kind::HeaterOff => Icon::HeaterOff,

@@ -1,5 +1,6 @@
 //! What the diary shows.
 
+pub mod doubts;
 pub mod draft;
 pub mod entries;
 pub mod last_days;

@@ -105,9 +105,13 @@ pub fn is_all_day(log: Option<&DayLog>, sky: Sky, hours: &Range<usize>) -> bool 
             .all(|hour| skies.get(hour).copied().flatten() == Some(sky))
 }
 
-/// Whether a log takes the place of one that more than a tap went into, so that the way back is
-/// worth offering.
-pub fn is_worth_undoing(before: Option<&DayLog>, after: Option<&DayLog>) -> bool {
+/// Whether a log takes the place of one that a tap does not bring back, so that the way back is
+/// worth offering; `is_one_hour` where one hour was tapped.
+pub fn is_worth_undoing(
+    before: Option<&DayLog>,
+    after: Option<&DayLog>,
+    is_one_hour: bool,
+) -> bool {
     match (before, after) {
         (Some(DayLog::SunHours(_)), Some(DayLog::Hourly(_)))
         | (Some(DayLog::Hourly(_)), Some(DayLog::SunHours(_))) => true,
@@ -117,7 +121,7 @@ pub fn is_worth_undoing(before: Option<&DayLog>, after: Option<&DayLog>) -> bool
                 .zip(after)
                 .filter(|(before, after)| before.is_some() && before != after)
                 .count();
-            1 < n_changed
+            usize::from(is_one_hour) < n_changed
         }
         _ => false,
     }
@@ -299,15 +303,20 @@ mod tests {
         let clear = all_day(None, Sky::Clear, &(6..18));
         let grey = all_day(None, Sky::Grey, &(6..18));
         let one = tapped(Some(&clear), 9, &(6..18)).unwrap();
-        assert!(is_worth_undoing(Some(&hours), Some(&clear)));
-        assert!(is_worth_undoing(Some(&clear), Some(&hours)));
-        assert!(is_worth_undoing(Some(&clear), Some(&grey)));
-        assert!(!is_worth_undoing(Some(&clear), Some(&one)));
+        assert!(is_worth_undoing(Some(&hours), Some(&clear), false));
+        assert!(is_worth_undoing(Some(&clear), Some(&hours), false));
+        assert!(is_worth_undoing(Some(&clear), Some(&grey), false));
+        assert!(!is_worth_undoing(Some(&clear), Some(&one), true));
+        assert!(
+            is_worth_undoing(Some(&clear), Some(&one), false),
+            "by a word for the day"
+        );
         assert!(!is_worth_undoing(
             Some(&hours),
-            Some(&DayLog::SunHours(8.0))
+            Some(&DayLog::SunHours(8.0)),
+            false
         ));
-        assert!(!is_worth_undoing(None, Some(&clear)));
+        assert!(!is_worth_undoing(None, Some(&clear), false));
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! The plot of the evening: the store, the pot, and what happens when.
 
 use model::local_time::{Day, LocalTime};
+use model::odds::{Band, CourseBand, Odds};
 use model::tonight::{Answer, Point};
 
 use super::verdict::Question;
@@ -12,72 +13,199 @@ use crate::order::in_order;
 
 const HOUR_S: i64 = 3600;
 
+/// So long before the pot goes in the plot begins.
+const BEFORE_S: i64 = HOUR_S;
+
 /// Hours from one tick to the next.
 const HOUR_STEPS: [i64; 5] = [1, 2, 3, 6, 12];
 
 /// The plot of an answer; none where there are no points. Its x is seconds since the first.
 pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option<LineChartView> {
-    let words = &voice.strings.tonight.course;
-    let points = &answer.as_told.points;
+    let told = &answer.as_told;
+    let points = lately(&told.points, question.put_in);
+    let points: Vec<Place> = points.iter().map(Place::of_point).collect();
     let (first, last) = (points.first()?, points.last()?);
-    let start = first.at;
-    let degrees = voice.formats.degrees;
-    let line = |value: fn(&Point) -> f64| -> Vec<(f64, f64)> {
-        points
-            .iter()
-            .map(|point| (seconds(point.at, start), degrees.from_c(value(point))))
-            .collect()
+    let store = |celsius| voice.formats.temperature(celsius, question.store_sure);
+    let sentence = (voice.strings.tonight.course.sentence)(
+        &store(first.store.1),
+        &store(last.store.1),
+        &voice.time(last.at, Sure::Near),
+        &voice.hottest(told.hottest_c, question.boiling_c),
+    );
+    Some(drawn(
+        voice,
+        question,
+        &points,
+        (told.boils_at, told.ready_at),
+        sentence,
+    ))
+}
+
+/// The times that the plot by the odds is worked out for, over the span of an answer's points.
+pub fn times(question: &Question, answer: &Answer) -> Option<Vec<LocalTime>> {
+    let points = lately(&answer.as_told.points, question.put_in);
+    let (first, last) = (points.first()?.at, points.last()?.at);
+    let step_s = if 6 * HOUR_S < last.since_s(first) {
+        HOUR_S / 2
+    } else {
+        HOUR_S / 6
     };
-    let series = |label: &str, points, style| Series {
-        label: label.to_owned(),
-        points,
-        band: Vec::new(),
-        style,
+    let mut times = vec![first];
+    let mut at = first.plus_s(1).ceil_to_s(step_s);
+    while at < last {
+        if first < question.put_in
+            && times.last().is_some_and(|before| *before < question.put_in)
+            && question.put_in < at
+        {
+            times.push(question.put_in);
+        }
+        times.push(at);
+        at = at.plus_s(step_s);
+    }
+    times.push(last);
+    Some(times)
+}
+
+/// The plot by the odds: the middle of what may be, and between what 8 of 10 evenings lie.
+pub fn banded(
+    voice: &Voice<'_>,
+    question: &Question,
+    odds: &Odds,
+    bands: &[CourseBand],
+) -> Option<LineChartView> {
+    let points: Vec<Place> = bands.iter().map(Place::of_band).collect();
+    let (first, last) = (points.first()?, points.last()?);
+    let sure = |(low, _, high): Span| Sure::of_band_c(high - low);
+    let store = |span: Span| voice.formats.temperature(span.1, sure(span));
+    let sentence = (voice.strings.tonight.chances.store_goes)(
+        &store(first.store),
+        &store(last.store),
+        &voice.time(last.at, Sure::Near),
+    );
+    let end = |celsius| voice.formats.temperature(celsius, Sure::Near);
+    let between =
+        (voice.strings.tonight.chances.store_between)(&end(last.store.0), &end(last.store.2));
+    Some(drawn(
+        voice,
+        question,
+        &points,
+        (odds.boils_at.p50, odds.ready_at.p50),
+        format!("{} {between}", ended(sentence)),
+    ))
+}
+
+/// Lower end, middle, upper end. [°C]
+type Span = (f64, f64, f64);
+
+/// Store and pot at a time.
+struct Place {
+    at: LocalTime,
+    store: Span,
+    /// Not a number where no pot is in.
+    pot: Span,
+}
+
+impl Place {
+    fn of_point(point: &Point) -> Self {
+        let one = |celsius| (celsius, celsius, celsius);
+        Self {
+            at: point.at,
+            store: one(point.store_c),
+            pot: one(point.pot_c.unwrap_or(f64::NAN)),
+        }
+    }
+
+    fn of_band(course: &CourseBand) -> Self {
+        let span = |band: Band<f64>| (band.p10, band.p50, band.p90);
+        Self {
+            at: course.at,
+            store: span(course.store_c),
+            pot: course.pot_c.map_or((f64::NAN, f64::NAN, f64::NAN), span),
+        }
+    }
+
+    fn is_wide(&self) -> bool {
+        self.store.0 < self.store.2
+    }
+}
+
+fn drawn(
+    voice: &Voice<'_>,
+    question: &Question,
+    points: &[Place],
+    (boils_at, ready_at): (Option<LocalTime>, Option<LocalTime>),
+    sentence: String,
+) -> LineChartView {
+    let words = &voice.strings.tonight.course;
+    let (start, end) = points
+        .first()
+        .zip(points.last())
+        .map_or((voice.now, voice.now), |(first, last)| (first.at, last.at));
+    let degrees = voice.formats.degrees;
+    let series = |label: &str, span: fn(&Place) -> Span, style| {
+        let x = |place: &Place| seconds(place.at, start);
+        let has_band = points.iter().any(Place::is_wide);
+        let bands = points
+            .iter()
+            .filter(|place| has_band && !span(place).1.is_nan());
+        Series {
+            label: label.to_owned(),
+            points: points
+                .iter()
+                .map(|place| (x(place), degrees.from_c(span(place).1)))
+                .collect(),
+            band: bands
+                .map(|place| {
+                    let (low, _, high) = span(place);
+                    (x(place), degrees.from_c(low), degrees.from_c(high))
+                })
+                .collect(),
+            style,
+        }
     };
     let known = |celsius| voice.formats.temperature(celsius, Sure::Known);
-    let store = |celsius| voice.formats.temperature(celsius, question.store_sure);
-    Some(LineChartView {
+    LineChartView {
         name: words.heading.to_owned(),
         series: vec![
-            series(words.store, line(|point| point.store_c), LineStyle::Store),
-            series(
-                words.pot,
-                line(|point| point.pot_c.unwrap_or(f64::NAN)),
-                LineStyle::Pot,
-            ),
+            series(words.store, |place| place.store, LineStyle::Store),
+            series(words.pot, |place| place.pot, LineStyle::Pot),
         ],
         levels: vec![Mark {
             at: degrees.from_c(question.boiling_c),
             label: (words.boils_at)(&known(question.boiling_c)),
         }],
-        moments: moments(voice, question, answer, (start, last.at)),
-        x_ticks: hours(voice, start, last.at),
+        moments: moments(voice, question, (boils_at, ready_at), (start, end)),
+        x_ticks: hours(voice, start, end),
         y_unit: (voice.formats.units.degrees)("", degrees).trim().to_owned(),
-        sentence: ended((words.sentence)(
-            &store(first.store_c),
-            &store(last.store_c),
-            &voice.time(last.at, Sure::Near),
-            &voice.hottest(answer.as_told.hottest_c, question.boiling_c),
-        )),
+        sentence: ended(sentence),
         table: (
             voice.strings.common.show_table.to_owned(),
             table(voice, points),
         ),
-    })
+    }
+}
+
+/// The points from shortly before the pot goes in on: what comes before would squeeze the rest.
+fn lately(points: &[Point], put_in: LocalTime) -> Vec<Point> {
+    let from = put_in.plus_s(-BEFORE_S);
+    points
+        .iter()
+        .filter(|point| from <= point.at)
+        .copied()
+        .collect()
 }
 
 fn moments(
     voice: &Voice<'_>,
     question: &Question,
-    answer: &Answer,
+    (boils_at, ready_at): (Option<LocalTime>, Option<LocalTime>),
     (start, end): (LocalTime, LocalTime),
 ) -> Vec<Mark> {
     let words = &voice.strings.tonight.course;
-    let told = &answer.as_told;
-    let done_at = told.ready_at.filter(|at| Some(*at) != told.boils_at);
+    let done_at = ready_at.filter(|at| Some(*at) != boils_at);
     let moments = [
         (Some(question.put_in), words.in_at, Sure::Known),
-        (told.boils_at, words.boils, Sure::Near),
+        (boils_at, words.boils, Sure::Near),
         (done_at, words.done, Sure::Near),
         (Some(question.meal.eat_at), words.eaten, Sure::Known),
     ]
@@ -86,12 +214,12 @@ fn moments(
         let at = at.filter(|at| start <= *at && *at <= end)?;
         Some((at, say, sure))
     });
-    let mut days = Days::of(voice);
     in_order(moments, |a, b| a.0.cmp(&b.0))
         .into_iter()
         .map(|(at, say, sure)| Mark {
             at: seconds(at, start),
-            label: say(&days.time(at, sure)),
+            // Short, as there is little room; the sentence under the plot says the day.
+            label: say(&voice.formats.clock(at, sure)),
         })
         .collect()
 }
@@ -143,7 +271,7 @@ fn hours(voice: &Voice<'_>, start: LocalTime, end: LocalTime) -> Vec<Mark> {
 }
 
 /// A row for each quarter of an hour, or each hour where the plot is long.
-fn table(voice: &Voice<'_>, points: &[Point]) -> TableView {
+fn table(voice: &Voice<'_>, points: &[Place]) -> TableView {
     let words = &voice.strings.tonight.course;
     let degrees = voice.formats.degrees;
     let unit = |name: &str| {
@@ -160,22 +288,32 @@ fn table(voice: &Voice<'_>, points: &[Point]) -> TableView {
     } else {
         HOUR_S / 4
     };
+    let is_wide = points.iter().any(Place::is_wide);
     let mut rows = Vec::new();
     let mut days = Days::of(voice);
     let mut next = None;
     for point in points {
         if next.is_none_or(|next| next <= point.at) {
             next = Some(point.at.plus_s(1).ceil_to_s(step_s));
-            rows.push(vec![
-                days.time(point.at, Sure::Known),
-                cell(point.store_c),
-                point.pot_c.map(cell).unwrap_or_default(),
-            ]);
+            let mut row = vec![days.time(point.at, Sure::Known), cell(point.store.1)];
+            if is_wide {
+                row.extend([point.store.0, point.store.2].map(cell));
+            }
+            let pot_c = Some(point.pot.1).filter(|pot_c| !pot_c.is_nan());
+            row.push(pot_c.map(cell).unwrap_or_default());
+            rows.push(row);
         }
     }
+    let mut heads = vec![words.time.to_owned(), unit(words.store)];
+    if is_wide {
+        let chances = &voice.strings.tonight.chances;
+        let ends = [chances.store_from, chances.store_to];
+        heads.extend(ends.map(unit));
+    }
+    heads.push(unit(words.pot));
     TableView {
         caption: words.heading.to_owned(),
-        heads: vec![words.time.to_owned(), unit(words.store), unit(words.pot)],
+        heads,
         rows,
     }
 }

@@ -3,12 +3,14 @@
 use model::dish::Soak;
 use model::journal::Meal;
 use model::local_time::LocalTime;
+use model::odds::Improvement;
 use model::pot::{Lid, Pot, PotSize, Wrap};
 use model::tonight::Help;
 
 use super::plan::amounts;
 use super::{Voice, ended};
 use crate::i18n::format::{Sure, round_to};
+use crate::present::odds::odds;
 use crate::state::limits;
 use crate::state::plan::{Amount, Plan, TimeOfDay};
 
@@ -21,6 +23,22 @@ pub struct HelpView {
     pub button: String,
     /// The plan with it done.
     pub plan: Plan,
+}
+
+/// The same with the odds that it gives.
+pub fn with_odds(voice: &Voice<'_>, plan: &Plan, meal: &Meal, found: &Improvement) -> HelpView {
+    let HelpView {
+        sentence,
+        button,
+        plan,
+    } = help(voice, plan, meal, found.help);
+    let odds = odds(voice.strings, voice.formats, found.ready());
+    let then = (voice.strings.tonight.chances.then)(&odds);
+    HelpView {
+        sentence: format!("{sentence} {then}"),
+        button,
+        plan,
+    }
 }
 
 /// Words and plan for one kind of help.

@@ -1,6 +1,7 @@
 //! What the screen Tonight shows.
 
 pub mod care;
+pub mod chances;
 pub mod course;
 pub mod heat;
 pub mod help;
@@ -105,15 +106,6 @@ fn ended(sentence: String) -> String {
         Some(start) => format!("{start}."),
         None => sentence,
     }
-}
-
-/// The name of a row of a table, to stand alone.
-fn capitalised(name: &str) -> String {
-    let mut letters = name.chars();
-    letters
-        .next()
-        .map(|first| first.to_uppercase().chain(letters).collect())
-        .unwrap_or_default()
 }
 
 /// From `earlier` to `at`. \[s\]

@@ -4,13 +4,14 @@ use model::local_time::LocalTime;
 use model::sun::Daylight;
 use model::tonight::Doubt;
 
-use super::{Voice, capitalised};
+use super::Voice;
 use crate::i18n::format::Sure;
+use crate::present::cooker::list::capital;
 
 /// Day, time, and what the sun is doing; the daylight is today's.
 pub fn now_line(voice: &Voice<'_>, daylight: Daylight) -> String {
     let words = &voice.strings.tonight.now;
-    let day = capitalised(&voice.formats.weekday(voice.now.day()));
+    let day = capital(&voice.formats.weekday(voice.now.day()));
     let time = voice.time(voice.now, Sure::Known);
     match daylight {
         Daylight::Between { rises, .. } if voice.now < rises => {

@@ -4,8 +4,9 @@ use model::dish::{Basis, Dish};
 use model::local_time::LocalTime;
 use model::pot::{Lid, Pot, PotKind, PotSize, Wrap};
 
-use super::{Voice, capitalised};
+use super::Voice;
 use crate::components::SelectOption;
+use crate::present::cooker::list::capital;
 
 /// Food and water in words: `400 g white rice, 0.7 L water`.
 pub fn amounts(voice: &Voice<'_>, dish: Dish, (food_kg, water_kg): (f64, f64)) -> String {
@@ -85,7 +86,7 @@ fn numbered<'a>(labels: impl Iterator<Item = &'a str>) -> Vec<SelectOption> {
         .enumerate()
         .map(|(place, label)| SelectOption {
             key: place.to_string(),
-            label: capitalised(label),
+            label: capital(label),
         })
         .collect()
 }

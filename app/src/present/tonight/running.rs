@@ -3,13 +3,16 @@
 use model::dish::DoneWhen;
 use model::journal::Meal;
 use model::local_time::LocalTime;
+use model::odds::Odds;
 use model::tonight::{Answer, Forecast};
 
 use super::care::{CareView, unsafe_beans};
 use super::verdict::{OutBy, Question, out_by};
-use super::{Voice, capitalised, ended, plan, seconds};
+use super::{Voice, ended, plan, seconds};
 use crate::components::{ClockView, Icon};
 use crate::i18n::format::Sure;
+use crate::present::cooker::list::capital;
+use crate::present::odds::odds as in_words;
 
 /// A meal that nobody took out is over so long after its hour. \[s\]
 const FORGOTTEN_S: i64 = 2 * 3600;
@@ -62,9 +65,11 @@ pub fn answered(voice: &Voice<'_>, meal: &Meal) -> Vec<String> {
     let words = &voice.strings.tonight.running;
     let seen = meal.outcome;
     let not_boiled_by = seen.not_boiled_by.filter(|_| seen.boiled_at.is_none());
+    let not_done_by = seen.not_done_by.filter(|_| seen.done_at.is_none());
     [
         (not_boiled_by, words.not_boiled_by),
         (seen.boiled_at, words.boiled_at),
+        (not_done_by, words.not_done_then),
         (seen.done_at, words.done_at),
         (meal.out, words.out_at),
     ]
@@ -73,16 +78,23 @@ pub fn answered(voice: &Voice<'_>, meal: &Meal) -> Vec<String> {
     .collect()
 }
 
-/// How a meal stands that went in at `question.put_in`; `answer` is the model's.
-pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) -> RunningView {
+/// How a meal stands that went in at `question.put_in`; `answer` is the model's, `odds` are what
+/// all that was reported makes of it.
+pub fn running(
+    voice: &Voice<'_>,
+    question: &Question,
+    answer: Option<&Answer>,
+    odds: Option<&Odds>,
+) -> RunningView {
     let words = &voice.strings.tonight.running;
     let meal = &question.meal;
     let amounts = plan::amounts(voice, meal.dish, (meal.food_kg, meal.water_kg));
     let put_in = voice.time(question.put_in, Sure::Known);
     let mut lines = Vec::new();
     if let Some(answer) = answer {
-        lines.extend(span(voice, meal, answer));
-        lines.extend(comes_out(voice, meal, answer));
+        lines.extend(span(voice, meal, answer, odds));
+        lines.extend(odds.and_then(|odds| ready_by(voice, meal, odds)));
+        lines.extend(comes_out(voice, meal, answer, odds));
     }
     lines.extend(answered(voice, meal));
     let lines = lines.into_iter().map(ended).collect();
@@ -93,9 +105,9 @@ pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) 
         } else {
             (words.goes_in)(&amounts, &put_in)
         }),
-        clock: answer.map(|answer| clock(voice, question, answer)),
+        clock: answer.map(|answer| clock(voice, question, answer, odds)),
         danger: answer
-            .is_none_or(|answer| expected(meal, answer).ready_at.is_none())
+            .is_none_or(|answer| expected(meal, answer, odds).ready_at.is_none())
             .then(|| unsafe_beans(voice, meal))
             .flatten(),
         lines,
@@ -107,7 +119,7 @@ pub fn running(voice: &Voice<'_>, question: &Question, answer: Option<&Answer>) 
 pub fn after_heading(voice: &Voice<'_>, meal: &Meal) -> String {
     let name = (voice.strings.tables.dish)(meal.dish);
     let heading = (voice.strings.tonight.running.after_heading)(name);
-    capitalised(&heading)
+    capital(&heading)
 }
 
 /// What can make ill of a meal that is over.
@@ -129,9 +141,17 @@ struct Expected {
     ready_at: Option<LocalTime>,
 }
 
-/// What was seen to boil is in every forecast. As long as it was not, the first that is not
+/// By the odds, where there are any: the middle of what may be, what was seen being in it.
+///
+/// Without: what was seen to boil is in every forecast. As long as it was not, the first that is not
 /// denied by what was seen.
-fn expected(meal: &Meal, answer: &Answer) -> Expected {
+fn expected(meal: &Meal, answer: &Answer, odds: Option<&Odds>) -> Expected {
+    if let Some(odds) = odds {
+        return Expected {
+            boils_at: meal.outcome.boiled_at.or(odds.boils_at.p50),
+            ready_at: odds.ready_at.p50,
+        };
+    }
     let not_boiled_by = meal.outcome.not_boiled_by;
     let fits = |forecast: &&Forecast| {
         meal.outcome.boiled_at.is_some()
@@ -147,10 +167,15 @@ fn expected(meal: &Meal, answer: &Answer) -> Expected {
     }
 }
 
-fn clock(voice: &Voice<'_>, question: &Question, answer: &Answer) -> ClockView {
+fn clock(
+    voice: &Voice<'_>,
+    question: &Question,
+    answer: &Answer,
+    odds: Option<&Odds>,
+) -> ClockView {
     let words = &voice.strings.tonight.running;
     let meal = &question.meal;
-    let Expected { boils_at, ready_at } = expected(meal, answer);
+    let Expected { boils_at, ready_at } = expected(meal, answer, odds);
     let has_boiled = meal.outcome.boiled_at.is_some();
     let is_done_at_the_boil = meal.dish.props().done_when == DoneWhen::Boils;
     let wait = |until: LocalTime, headline: fn(&str) -> String, late: &str, icon| {
@@ -198,6 +223,11 @@ fn clock(voice: &Voice<'_>, question: &Question, answer: &Answer) -> ClockView {
             gone,
             Icon::PotSimmers,
         ),
+        (false, None, None) if answer.as_told.boils_at.is_some() => still(
+            voice.strings.tonight.chances.may_not_boil.to_owned(),
+            gone,
+            Icon::PotCold,
+        ),
         (false, None, None) => still(
             (words.will_not_boil)(&voice.hottest(answer.as_told.hottest_c, question.boiling_c)),
             gone,
@@ -216,15 +246,41 @@ fn left_sure(until: LocalTime, now: LocalTime) -> Sure {
 }
 
 /// Between which times it boils, as long as nobody has said that it does.
-fn span(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> Option<String> {
+fn span(voice: &Voice<'_>, meal: &Meal, answer: &Answer, odds: Option<&Odds>) -> Option<String> {
+    let between = voice.strings.tonight.running.between;
+    if let Some(odds) = odds {
+        let band = match meal.outcome.boiled_at {
+            None => odds.boils_at,
+            Some(_) if meal.outcome.done_at.is_none() => odds.ready_at,
+            Some(_) => return None,
+        };
+        let estimate = voice.estimate(band.p50?, band.p10.zip(band.p90), meal.eat_at);
+        return estimate.span.map(|(from, to)| between(&from, &to));
+    }
     let is_open = meal.outcome.boiled_at.is_none() && meal.outcome.not_boiled_by.is_none();
     let told = answer.as_told.boils_at.filter(|_| is_open)?;
     let ends = answer.against.boils_at.zip(answer.in_favour.boils_at)?;
     let (from, to) = voice.estimate(told, Some(ends), meal.eat_at).span?;
-    Some((voice.strings.tonight.running.between)(&from, &to))
+    Some(between(&from, &to))
 }
 
-fn comes_out(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> Option<String> {
+/// How likely it is ready in time, as long as nobody has said that it is and there is time left.
+fn ready_by(voice: &Voice<'_>, meal: &Meal, odds: &Odds) -> Option<String> {
+    let is_known = meal.outcome.done_at.is_some()
+        || meal.dish.props().done_when == DoneWhen::Boils && meal.outcome.boiled_at.is_some();
+    (!is_known && voice.now < meal.eat_at).then(|| {
+        let eaten = voice.time(meal.eat_at, Sure::Known);
+        let chance = in_words(voice.strings, voice.formats, odds.ready());
+        (voice.strings.tonight.chances.ready_by)(&eaten, &chance)
+    })
+}
+
+fn comes_out(
+    voice: &Voice<'_>,
+    meal: &Meal,
+    answer: &Answer,
+    odds: Option<&Odds>,
+) -> Option<String> {
     let words = &voice.strings.tonight.running;
     let time = |at| voice.time(at, Sure::Known);
     Some(match out_by(answer, meal.eat_at) {
@@ -232,7 +288,7 @@ fn comes_out(voice: &Voice<'_>, meal: &Meal, answer: &Answer) -> Option<String> 
         Some(OutBy::Spoils(at)) => (words.spoils_by)(&time(at)),
         None if meal.eat_at < voice.now => (words.was_to_be_eaten)(&time(meal.eat_at)),
         // What is not done by then is not told to stay.
-        None if expected(meal, answer).ready_at.is_none() => return None,
+        None if expected(meal, answer, odds).ready_at.is_none() => return None,
         None => (words.stays_until)(&time(meal.eat_at)),
     })
 }

@@ -289,7 +289,7 @@ fn a_sentence_ends_with_one_full_stop_whatever_the_clock() {
             .into_iter()
             .map(|offer| help(&voice, &told.plan, meal, offer).sentence),
     );
-    let view = running(&voice, &told.question, Some(&told.answer));
+    let view = running(&voice, &told.question, Some(&told.answer), None);
     said.extend(view.lines);
     said.push(view.since);
     for sentence in said {

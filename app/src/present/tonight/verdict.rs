@@ -4,6 +4,7 @@
 //! another denies.
 
 mod facts;
+mod odds;
 
 use model::dish::{DoneWhen, HOLD_HOT_C};
 use model::journal::Meal;
@@ -17,6 +18,7 @@ use crate::i18n::refusal::refusal;
 use crate::state::refused::Refused;
 
 pub(super) use facts::{OutBy, out_by};
+pub use odds::{is_good_enough, is_told_by_odds, verdict_by_odds};
 
 /// What was asked.
 #[derive(Debug, Clone, PartialEq)]
@@ -231,6 +233,6 @@ fn hope(
     })
 }
 
-fn is_done_at_the_boil(question: &Question) -> bool {
+pub(super) fn is_done_at_the_boil(question: &Question) -> bool {
     question.meal.dish.props().done_when == DoneWhen::Boils
 }

@@ -213,3 +213,25 @@ fn put(
     }
     last.replace(Some(value));
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn fixed(value: impl IntoAttr) -> Value {
+        match value.into_attr() {
+            Attr::Fixed(value) => value,
+            Attr::Followed(Followed(mut work)) => work.make(),
+        }
+    }
+
+    #[test]
+    fn an_attribute_that_is_false_or_none_is_not_there() {
+        assert_eq!(fixed(false), None);
+        assert_eq!(fixed(None::<String>), None);
+        assert_eq!(fixed(|| None::<&'static str>), None);
+        assert_eq!(fixed(true).as_deref(), Some(""));
+        assert_eq!(fixed(Some("page")).as_deref(), Some("page"));
+        assert_eq!(fixed(|| "page".to_owned()).as_deref(), Some("page"));
+    }
+}

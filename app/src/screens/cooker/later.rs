@@ -1,18 +1,11 @@
-//! What takes long to work out, bit by bit, so that the screen answers in between.
-
-use std::sync::Arc;
-use std::time::Duration;
+//! What takes long to work out about a cooker.
 
 use crate::reactive::*;
-use leptos::leptos_dom::helpers::TimeoutHandle;
 use model::cooker::Cooker;
 use model::local_time::Day;
 use model::tonight::Site;
 
-/// A change is let settle for this long before anything long is begun.
-const SETTLE: Duration = Duration::from_millis(350);
-/// Between two bits: enough for a tap to be answered.
-const PAUSE: Duration = Duration::from_millis(16);
+use crate::screens::later;
 
 /// What the long figures hang on.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,38 +27,15 @@ pub(super) fn bit_by_bit(
     begin: impl Fn() + 'static,
     bit: impl Fn(&Subject, usize) -> bool + Send + Sync + 'static,
 ) {
-    let waiting = StoredValue::new(None::<TimeoutHandle>);
-    let bit: Bit = Arc::new(bit);
-    effect(move || {
-        let subject = subject.get();
-        cancel(waiting);
-        if !is_wanted.get() {
-            return;
-        }
-        begin();
-        if let Some(subject) = subject {
-            wait(Arc::new(subject), 0, Arc::clone(&bit), waiting);
-        }
-    });
-    on_cleanup(move || cancel(waiting));
-}
-
-type Bit = Arc<dyn Fn(&Subject, usize) -> bool + Send + Sync>;
-
-fn wait(subject: Arc<Subject>, n: usize, bit: Bit, waiting: StoredValue<Option<TimeoutHandle>>) {
-    let delay = if n == 0 { SETTLE } else { PAUSE };
-    let work = move || {
-        if bit(&subject, n) {
-            wait(subject, n + 1, bit, waiting);
-        }
-    };
-    let handle = set_timeout_with_handle(work, delay).ok();
-    // The person may have left the page meanwhile.
-    waiting.try_update_value(|waiting| *waiting = handle);
-}
-
-fn cancel(waiting: StoredValue<Option<TimeoutHandle>>) {
-    if let Some(Some(handle)) = waiting.try_update_value(Option::take) {
-        handle.clear();
-    }
+    later::bit_by_bit(
+        move || {
+            let is_there = subject.with(Option::is_some);
+            if !is_wanted.get() {
+                return false;
+            }
+            begin();
+            is_there
+        },
+        move |n| subject.with_untracked(|subject| subject.as_ref().is_some_and(|of| bit(of, n))),
+    );
 }

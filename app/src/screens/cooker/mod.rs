@@ -11,6 +11,7 @@ mod field;
 mod form;
 mod jacket;
 mod later;
+mod learned;
 mod limits;
 mod list;
 mod manage;
@@ -120,9 +121,7 @@ fn One(id: CookerId) -> impl IntoView {
                         }
                     }
                 >
-                    <CookerPage id>
-                        <WhereWeCook />
-                    </CookerPage>
+                    <CookerPage id />
                 </Show>
             </div>
         </div>

@@ -1,18 +1,20 @@
 //! The page of one cooker.
 
 use crate::reactive::*;
-use model::tonight::{Figures, TonightError};
+use model::cooker::Cooker;
+use model::tonight::{Figures, TonightError, light_lines};
 
 use super::facts::Follows;
 use super::form::site;
 use super::later::Subject;
+use super::learned::Learned;
 use super::limits::{Limiting, Taking};
 use super::manage::{Manage, UseThis};
 use super::parts::Parts;
 use super::plots::Plots;
 use crate::components::{ActionDock, Caution, Fold, Panel};
 use crate::present::cooker::cautions::cautions;
-use crate::present::cooker::facts::in_short;
+use crate::present::cooker::facts::{heater_in_short, in_short};
 use crate::present::cooker::fault::build_of;
 use crate::present::wear;
 use crate::shell::{Shell, use_shell};
@@ -26,7 +28,8 @@ pub(super) type Outcome = Option<Result<Figures, TonightError>>;
 pub(super) fn CookerPage(
     id: CookerId,
     /// What stands under it.
-    children: View,
+    #[prop(optional)]
+    children: Option<View>,
 ) -> impl IntoView {
     let Shell { store, clock, .. } = use_shell();
     let site = site(store);
@@ -49,6 +52,7 @@ pub(super) fn CookerPage(
             <Limiting subject />
             <Taking subject />
         </Follows>
+        <Learned id />
         <Plots outcome />
         <Minded subject />
         <Worn id />
@@ -56,7 +60,7 @@ pub(super) fn CookerPage(
         <Manage id />
         {children}
         <ActionDock>
-            <InShort outcome />
+            <InShort outcome cooker />
             <UseThis id />
         </ActionDock>
     }
@@ -64,7 +68,7 @@ pub(super) fn CookerPage(
 
 /// What follows in one line, in sight while the parts are changed.
 #[component]
-fn InShort(outcome: Memo<Outcome>) -> impl IntoView {
+fn InShort(outcome: Memo<Outcome>, cooker: Memo<Option<Cooker>>) -> impl IntoView {
     let words = use_shell().words;
     let line = Memo::new(move |_| {
         let (strings, formats) = (words.strings(), words.formats().get());
@@ -73,12 +77,23 @@ fn InShort(outcome: Memo<Outcome>) -> impl IntoView {
             _ => None,
         })
     });
+    let heater = Memo::new(move |_| {
+        let (strings, formats) = (words.strings(), words.formats().get());
+        let air_c = outcome.with(|outcome| match outcome {
+            Some(Ok(figures)) => Some(figures.air_c),
+            _ => None,
+        })?;
+        let [full_sun, _] = light_lines(&cooker.get()?, air_c).ok()?;
+        Some(heater_in_short(strings, &formats, &full_sun))
+    });
     let is_there = Memo::new(move |_| line.with(Option::is_some));
     view! {
         <Show when=move || is_there.get()>
             <div class="in-short">
                 <p class="in-short__line" aria-live="polite" data-test="cooker-in-short">
                     {line}
+                    " · "
+                    {heater}
                 </p>
             </div>
         </Show>

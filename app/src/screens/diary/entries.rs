@@ -7,6 +7,7 @@ use model::local_time::LocalTime;
 use super::scene::{Form, Scene, say};
 use crate::components::{Button, EntryRow, Fold, Icon, Panel};
 use crate::i18n::strings::Strings;
+use crate::present::diary::doubts::asked;
 use crate::present::diary::draft::{Draft, Kind, POWER_STEPS};
 use crate::present::diary::entries::{entry as entry_view, erased, icon};
 use crate::shell::toasts::ToastAbout;
@@ -73,6 +74,7 @@ fn usual_top_up_w(document: &Document) -> f64 {
 fn kind_label(kind: Kind) -> (fn(&Strings) -> &'static str, &'static str) {
     match kind {
         Kind::Reading => (|strings| strings.diary.add_reading, "add-reading"),
+        Kind::Felt => (|strings| strings.diary.add_felt, "add-felt"),
         Kind::Meal => (|strings| strings.diary.add_meal, "add-meal"),
         Kind::LidOpen => (|strings| strings.diary.add_lid, "add-lid"),
         Kind::HeaterOff => (|strings| strings.diary.add_heater, "add-heater"),
@@ -103,12 +105,14 @@ pub(super) fn Entries(scene: Scene) -> impl IntoView {
     let row = move |entry: Entry| {
         let shown = entry.clone();
         let view = Signal::derive(move || say(shell, |voice| entry_view(voice, &shown)));
+        let changed = entry.clone();
         view! {
             <EntryRow
                 entry=view
-                on_press=Callback::new(move |()| scene.change(&entry))
+                on_press=Callback::new(move |()| scene.change(&changed))
                 test="entry"
             />
+            <Doubted scene entry />
         }
     };
     let add = move |kind: Kind| {
@@ -135,6 +139,49 @@ pub(super) fn Entries(scene: Scene) -> impl IntoView {
             }}
             <div class="diary-add">{Kind::ALL.map(add).collect_view()}</div>
         </Panel>
+    }
+}
+
+/// The question beside an entry that does not fit the rest.
+#[component]
+fn Doubted(scene: Scene, entry: Entry) -> impl IntoView {
+    let shell = scene.shell;
+    let words = shell.words;
+    let beliefs = shell.estimates.beliefs();
+    let (belief, kept) = (beliefs.belief(), beliefs.kept());
+    let shown = entry.clone();
+    let asked = Memo::new(move |_| {
+        if kept.with(|kept| kept.contains(&shown)) {
+            return None;
+        }
+        belief.with(|belief| {
+            let doubts = belief.as_ref()?.doubts();
+            say(shell, |voice| asked(voice, &shown, doubts))
+        })
+    });
+    move || {
+        asked.get().map(|asked| {
+            let (kept, changed) = (entry.clone(), entry.clone());
+            view! {
+                <div class="diary-doubt" data-test="doubt">
+                    <p>{asked}</p>
+                    <div class="row">
+                        <Button
+                            label=words.text(|strings| strings.diary.keep_it)
+                            on_press=Callback::new(move |()| beliefs.keep(kept.clone()))
+                            icon=Icon::Tick
+                            test="doubt-keep"
+                        />
+                        <Button
+                            label=words.text(|strings| strings.diary.change_it)
+                            on_press=Callback::new(move |()| scene.change(&changed))
+                            icon=Icon::Pencil
+                            test="doubt-change"
+                        />
+                    </div>
+                </div>
+            }
+        })
     }
 }
 

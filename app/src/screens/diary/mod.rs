@@ -100,7 +100,11 @@ fn Days(scene: Scene) -> impl IntoView {
         }
     };
     view! {
-        <nav class="diary-days" data-test="days">
+        <nav
+            class="diary-days"
+            aria-label=words.text(|strings| strings.diary.days_label)
+            data-test="days"
+        >
             <Button
                 label=words.text(|strings| strings.diary.previous)
                 on_press=Callback::new(move |()| go(scene.day.get_untracked().plus(-1)))

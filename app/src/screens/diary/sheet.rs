@@ -2,18 +2,20 @@
 
 use crate::reactive::*;
 use model::dish::Dish;
+use model::journal::Felt;
 use model::pot::{Lid, PotSize};
 
 use super::scene::{Form, Scene, say};
 use crate::components::{
-    Button, DateField, Fold, Icon, NumberField, NumberFieldText, Select, SelectOption, Sheet,
-    TimeField, Tone,
+    Button, Choice, ChoiceOption, DateField, Fold, Icon, NumberField, NumberFieldText, Select,
+    SelectOption, Sheet, TimeField, Tone,
 };
 use crate::i18n::strings::Strings;
 use crate::present::diary::draft::{Draft, KILOGRAM_STEPS, Kind, POWER_STEPS};
 use crate::present::tonight::Voice;
 use crate::present::tonight::plan::{dishes, key_of, lids, pot_sizes, row_of};
 use crate::present::typed::{Mistake, Steps, stepped};
+use crate::shell::focus_error;
 use crate::shell::toasts::ToastAbout;
 use crate::state::action::{Action, Done, check_entry};
 use crate::state::ids::EntryId;
@@ -75,6 +77,7 @@ impl Scene {
             }
         });
         let Ok((at, what)) = draft.read(&formats) else {
+            focus_error();
             return;
         };
         let before = id.and_then(|id| {
@@ -100,11 +103,14 @@ impl Scene {
                 };
                 self.shell.toasts.show(ToastAbout::Noted, undo);
             }
-            Err(refused) => self.form.update(|form| {
-                if let Some(form) = form {
-                    form.refused = Some(refused);
-                }
-            }),
+            Err(refused) => {
+                self.form.update(|form| {
+                    if let Some(form) = form {
+                        form.refused = Some(refused);
+                    }
+                });
+                focus_error();
+            }
         }
     }
 
@@ -129,6 +135,7 @@ pub(super) fn EntrySheet(scene: Scene) -> impl IntoView {
                 Some(Form { id: Some(_), .. }) => words.change_title,
                 Some(Form { draft, .. }) => match draft.kind {
                     Kind::Reading => words.add_reading,
+                    Kind::Felt => words.add_felt,
                     Kind::Meal => words.add_meal,
                     Kind::LidOpen => words.add_lid,
                     Kind::HeaterOff => words.add_heater,
@@ -159,12 +166,13 @@ fn Fields(scene: Scene) -> impl IntoView {
             .map_or((Kind::Reading, None), |form| (form.draft.kind, form.id))
     });
     let time_label: fn(&Strings) -> &'static str = match kind {
-        Kind::Reading => |strings| strings.diary.at,
+        Kind::Reading | Kind::Felt => |strings| strings.diary.at,
         Kind::Meal => |strings| strings.diary.put_in,
         Kind::LidOpen | Kind::HeaterOff | Kind::TopUp => |strings| strings.diary.from,
     };
     let number = match kind {
         Kind::Meal => view! { <MealFields scene /> },
+        Kind::Felt => view! { <FeltChoice scene /> },
         Kind::Reading | Kind::LidOpen | Kind::HeaterOff => {
             view! { <Amount scene kind /> }
         }
@@ -291,7 +299,7 @@ fn Amount(scene: Scene, kind: Kind) -> impl IntoView {
     let formats = scene.shell.words.formats().get_untracked();
     let (words, units) = (&strings.diary, &strings.common.units);
     let (label, unit, less, more) = match kind {
-        Kind::Reading | Kind::Meal => (
+        Kind::Reading | Kind::Felt | Kind::Meal => (
             words.reading_label,
             (units.degrees)("", formats.degrees),
             words.lower,
@@ -357,6 +365,42 @@ fn words_of(label: &str, unit: &str, less: &str, more: &str) -> NumberFieldText 
         less: less.to_owned(),
         more: more.to_owned(),
         hint: String::new(),
+    }
+}
+
+/// How hot the store felt.
+#[component]
+fn FeltChoice(scene: Scene) -> impl IntoView {
+    const COLD: &str = "cold";
+    const HOT: &str = "hot";
+    let words = scene.shell.words;
+    let options = Memo::new(move |_| {
+        let words = &words.strings().diary;
+        [(HOT, words.felt_hot_choice), (COLD, words.felt_cold_choice)]
+            .map(|(key, label)| ChoiceOption {
+                key: key.to_owned(),
+                label: label.to_owned(),
+                detail: String::new(),
+                icon: None,
+            })
+            .to_vec()
+    });
+    let is_hot = Memo::new(move |_| scene.part(|draft| draft.felt == Felt::Hot));
+    let picked = Signal::derive(move || if is_hot.get() { HOT } else { COLD }.to_owned());
+    let on_pick = move |key: String| {
+        let felt = if key == HOT { Felt::Hot } else { Felt::Cold };
+        scene.edit(|draft| draft.felt = felt);
+    };
+    let how = words.text(|strings| strings.diary.felt_how);
+    view! {
+        <Choice
+            label=words.text(|strings| strings.diary.felt_label)
+            options
+            picked
+            on_pick=Callback::new(on_pick)
+            test="entry-felt"
+        />
+        <p class="field__hint">{move || how.get()}</p>
     }
 }
 
@@ -427,6 +471,7 @@ fn MealFields(scene: Scene) -> impl IntoView {
             <div class="fields">
                 <Time scene label=|strings| strings.diary.boiled text=|draft| &mut draft.seen.boiled field=Field::BoiledAt is_seen=true test="entry-boiled" />
                 <Time scene label=|strings| strings.diary.not_boiled text=|draft| &mut draft.seen.not_boiled field=Field::NotBoiledBy is_seen=true test="entry-not-boiled" />
+                <Time scene label=|strings| strings.diary.not_done text=|draft| &mut draft.seen.not_done field=Field::NotDoneBy is_seen=true test="entry-not-done" />
                 <Time scene label=|strings| strings.diary.done text=|draft| &mut draft.seen.done field=Field::DoneAt is_seen=true test="entry-done" />
                 <Time scene label=|strings| strings.diary.out text=|draft| &mut draft.seen.out field=Field::OutAt is_seen=true test="entry-out" />
             </div>

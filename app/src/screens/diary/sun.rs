@@ -22,8 +22,9 @@ use crate::state::parse;
 use crate::state::refused::Refused;
 
 impl Scene {
-    /// Logs a sky for the day that is open, or takes it away.
-    fn set_sky(&self, log: Option<DayLog>) -> Result<(), Refused> {
+    /// Logs a sky for the day that is open, or takes it away. Where one hour was tapped, another
+    /// tap is the way back.
+    fn set_sky(&self, log: Option<DayLog>, is_one_hour: bool) -> Result<(), Refused> {
         let day = self.day.get_untracked();
         let possible_h = self
             .place
@@ -41,7 +42,9 @@ impl Scene {
         };
         let before = self.log.get_untracked();
         self.shell.dispatch.run(action)?;
-        if let Some(before) = before.filter(|before| is_worth_undoing(Some(before), log.as_ref())) {
+        if let Some(before) =
+            before.filter(|before| is_worth_undoing(Some(before), log.as_ref(), is_one_hour))
+        {
             let undo = Action::SetSky {
                 day,
                 log: before,
@@ -53,9 +56,9 @@ impl Scene {
     }
 
     /// The same where nothing was typed that could be refused.
-    fn tap_sky(&self, log: Option<DayLog>) {
+    fn tap_sky(&self, log: Option<DayLog>, is_one_hour: bool) {
         // Only a day to come is refused here, and none is shown.
-        let _ = self.set_sky(log);
+        let _ = self.set_sky(log, is_one_hour);
     }
 
     /// The hours that a word for the whole day is about.
@@ -109,7 +112,7 @@ pub(super) fn DaySun(scene: Scene) -> impl IntoView {
                         view! {
                             <Button
                                 label=words.text(|strings| strings.diary.erase_sky)
-                                on_press=Callback::new(move |()| scene.tap_sky(None))
+                                on_press=Callback::new(move |()| scene.tap_sky(None, false))
                                 icon=Icon::Bin
                                 test="erase-sky"
                             />
@@ -138,10 +141,14 @@ fn Told(scene: Scene) -> impl IntoView {
     let on_tap = move |place: usize| {
         let daylight = scene.daylight.get_untracked();
         let log = scene.log.get_untracked();
-        scene.tap_sky(tapped(log.as_ref(), daylight.start + place, &daylight));
+        scene.tap_sky(
+            tapped(log.as_ref(), daylight.start + place, &daylight),
+            true,
+        );
     };
     view! {
         <WholeDay scene />
+        <p class="aside">{words.text(|strings| strings.diary.hours_label)}</p>
         <SunHours
             label=words.text(|strings| strings.diary.hours_label)
             hours
@@ -196,7 +203,7 @@ fn WholeDay(scene: Scene) -> impl IntoView {
         let log = scene.log.get_untracked();
         if let Some(sky) = Sky::ALL.get(place) {
             let hours = hours.get_untracked();
-            scene.tap_sky(Some(all_day(log.as_ref(), *sky, &hours)));
+            scene.tap_sky(Some(all_day(log.as_ref(), *sky, &hours)), false);
         }
     };
     view! { <SkyRow label skies on_pick=Callback::new(on_pick) test="whole-day" /> }
@@ -230,7 +237,7 @@ fn AsNumber(scene: Scene, day: Day) -> impl IntoView {
     let take = move |text: String| {
         let wrong = match parse::number(&text) {
             Ok(hours) => scene
-                .set_sky(Some(DayLog::SunHours(hours)))
+                .set_sky(Some(DayLog::SunHours(hours)), false)
                 .map_err(|refused| say_refused(shell, refused))
                 .err(),
             Err(error) => Some(parse_refusal(strings, error).to_owned()),

@@ -4,6 +4,7 @@ use crate::reactive::*;
 
 use crate::components::{Fold, Icon, PageLink, Panel, StatusLine, StatusTone};
 use crate::i18n::strings::more::AboutPage as Texts;
+use crate::present::odds::scale;
 use crate::screens::more::Page;
 use crate::shell::device::{Offline, offline};
 use crate::shell::use_shell;
@@ -26,6 +27,11 @@ pub(super) fn AboutPage() -> impl IntoView {
         let line = |line: &&'static str| view! { <li>{*line}</li> };
         view! { <ul class="plain-list">{move || pick(texts()).iter().map(line).collect_view()}</ul> }
     };
+    let scale_of_words = move || {
+        let lines = scale(words.strings(), &words.formats().get());
+        let line = |line: String| view! { <li>{line}</li> };
+        view! { <ul class="plain-list">{lines.into_iter().map(line).collect_view()}</ul> }
+    };
     let offline = offline();
     let offline_line = move || {
         let (tone, pick): (_, fn(&Texts) -> &'static str) = match offline.get() {
@@ -40,6 +46,10 @@ pub(super) fn AboutPage() -> impl IntoView {
         <Page title=|strings| strings.more.about>
             <Panel heading=text(|texts| texts.does)>{list(|texts| &texts.does_list)}</Panel>
             <Panel heading=text(|texts| texts.sure)>{list(|texts| &texts.sure_list)}</Panel>
+            <Panel heading=words.text(|strings| strings.odds.scale) test="odds-scale">
+                <p>{move || words.strings().odds.scale_why}</p>
+                {scale_of_words}
+            </Panel>
             <Panel heading=text(|texts| texts.not_known)>
                 {list(|texts| &texts.not_known_list)}
                 <p>{move || words.strings().safety.cook_decides}</p>

@@ -25,6 +25,7 @@ pub(super) fn CopiesPage() -> impl IntoView {
     let shell = use_shell();
     let words = shell.words;
     let whose = shell.store.whose();
+    let has_household = shell.store.has_household();
     view! {
         <Page title=|strings| strings.more.copies>
             <Show
@@ -46,7 +47,9 @@ pub(super) fn CopiesPage() -> impl IntoView {
             >
                 <OutAndIn />
                 <PutAside />
-                <Keeping />
+                <Show when=move || has_household.get()>
+                    <Keeping />
+                </Show>
             </Show>
         </Page>
     }

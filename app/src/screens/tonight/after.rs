@@ -1,13 +1,16 @@
 //! The questions once a meal is over.
 
 use crate::reactive::*;
+use model::journal::Outcome;
 use model::local_time::LocalTime;
 
 use super::fields::TimeOfDayField;
-use super::running::{Scene, Wrong};
+use super::running::{Danger, Scene, Wrong};
 use super::scene::say;
 use crate::components::{ActionDock, Button, Icon, Panel, Tone};
+use crate::i18n::strings::Strings;
 use crate::present::tonight::running as present;
+use crate::shell::begin_screen;
 use crate::state::action::{Action, Seen};
 use crate::state::plan::TimeOfDay;
 
@@ -30,11 +33,25 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
         })
         .unwrap_or_default()
     });
+    let danger = Memo::new(move |_| {
+        meal.with(|meal| {
+            let (_, meal) = meal.as_ref()?;
+            say(shell, |voice| present::after_danger(voice, meal))
+        })
+    });
     let open =
         Memo::new(move |_| meal.with(|meal| meal.as_ref().map(|(_, meal)| present::open(meal))));
     let close = move |()| {
-        // To put a meal away is never refused.
+        // The next plan begins with the hour at which this one was carried out.
+        let put_in = meal.with_untracked(|meal| meal.as_ref().map(|(at, _)| TimeOfDay::of(*at)));
+        let plan = shell.store.now_is(|document| document.plan.clone());
+        if let (Some(mut plan), Some(put_in)) = (plan, put_in) {
+            plan.put_in = Some(put_in);
+            // A plan is never refused, nor is to put a meal away.
+            let _ = shell.dispatch.run(Action::ChangePlan(plan));
+        }
         let _ = shell.dispatch.run(Action::CloseMeal);
+        begin_screen();
     };
     let questions = move || {
         open.get().map(|open| {
@@ -46,7 +63,14 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
                         seen=Seen::BoiledAt
                         test="boiled-at"
                     />
-                    <DidNotBoil scene />
+                    <Not
+                        scene
+                        label=|strings| strings.tonight.running.did_not_boil
+                        seen=Seen::NotBoiledBy
+                        is_told=|outcome| outcome.not_boiled_by.is_some()
+                        icon=Icon::PotCold
+                        test="did-not-boil"
+                    />
                 }
             });
             let done = open.done.then(|| {
@@ -56,6 +80,14 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
                         label=scene.text(|strings| strings.tonight.running.when_done)
                         seen=Seen::DoneAt
                         test="done-at"
+                    />
+                    <Not
+                        scene
+                        label=|strings| strings.tonight.running.was_not_done
+                        seen=Seen::NotDoneBy
+                        is_told=|outcome| outcome.not_done_by.is_some()
+                        icon=Icon::Bowl
+                        test="was-not-done"
                     />
                 }
             });
@@ -80,6 +112,7 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
     view! {
         <Panel heading test="after-meal">
             {move || answered.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+            <Danger danger=Signal::derive(move || danger.get()) />
             {questions}
             <Wrong scene />
         </Panel>
@@ -95,32 +128,33 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
     }
 }
 
-/// It did not boil, by the time it came out.
+/// It did not come to it, by the time the pot came out.
 #[component]
-fn DidNotBoil(scene: Scene) -> impl IntoView {
+fn Not(
+    scene: Scene,
+    label: fn(&Strings) -> &'static str,
+    seen: fn(LocalTime) -> Seen,
+    /// Whether it was told already.
+    is_told: fn(&Outcome) -> bool,
+    icon: Icon,
+    test: &'static str,
+) -> impl IntoView {
     let is_open = Memo::new(move |_| {
         scene.meal.with(|meal| {
             meal.as_ref()
-                .is_some_and(|(_, meal)| meal.outcome.not_boiled_by.is_none())
+                .is_some_and(|(_, meal)| !is_told(&meal.outcome))
         })
     });
-    let press = move |()| {
+    let press = Callback::new(move |()| {
         let now = scene.shell.clock.now_untracked();
         let by = scene
             .meal
             .with_untracked(|meal| meal.as_ref().map(|(_, meal)| meal.leaves_at()));
-        scene.see(Seen::NotBoiledBy(by.unwrap_or(now).min(now)));
-    };
+        scene.see(seen(by.unwrap_or(now).min(now)));
+    });
     move || {
         is_open.get().then(|| {
-            view! {
-                <Button
-                    label=scene.text(|strings| strings.tonight.running.did_not_boil)
-                    on_press=Callback::new(press)
-                    icon=Icon::PotCold
-                    test="did-not-boil"
-                />
-            }
+            view! { <Button label=scene.text(label) on_press=press icon test /> }
         })
     }
 }

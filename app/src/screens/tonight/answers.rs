@@ -6,11 +6,18 @@ use super::scene::{Asked, Scene, say};
 use crate::chart::{HeatBar, LineChart};
 use crate::components::{Button, Caution, CautionLevel, Fold, Icon, Panel};
 use crate::present::tonight::care::{CareView, care};
-use crate::present::tonight::course::course;
+use crate::present::tonight::course::{banded, course, times};
 use crate::present::tonight::heat::heat;
 use crate::present::tonight::help::HelpView;
+use crate::present::tonight::verdict::is_good_enough;
 use crate::present::wear;
+use crate::shell::use_shell;
+use model::cooker::Cooker;
+use model::dish::Dish;
 use model::tonight::Verdict;
+
+/// Below these odds, and with nothing that helps, there is no hope.
+const HOPELESS: f64 = 0.4;
 
 /// What would help, each with a button that does it to the plan.
 #[component]
@@ -18,17 +25,26 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
     let words = scene.shell.words;
     let is_needed = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
+            Asked::Answered(..) if scene.odds.with(Option::is_some) => {
+                scene.odds.get().is_some_and(|odds| !is_good_enough(&odds))
+            }
             Asked::Answered(_, answer) => answer.verdict != Verdict::Yes,
             Asked::Refused(..) => true,
             Asked::Nothing | Asked::NoEstimate => false,
         })
     });
     let is_hopeless = Memo::new(move |_| {
-        scene.helps.with(Vec::is_empty)
-            && scene.asked.with(|asked| {
-                matches!(asked, Asked::Answered(_, answer) if answer.verdict <= Verdict::Doubtful)
+        scene.helps.with(|helps| helps.views.is_empty())
+            && scene.asked.with(|asked| match (asked, scene.odds.get()) {
+                (Asked::Answered(..), Some(odds)) => {
+                    odds.p_done < HOPELESS && scene.found.with(Option::is_some)
+                }
+                (Asked::Answered(_, answer), None) => answer.verdict <= Verdict::Doubtful,
+                _ => false,
             })
     });
+    let is_looked_for =
+        Memo::new(move |_| scene.odds.with(Option::is_some) && scene.found.with(Option::is_none));
     let line = move |help: HelpView| {
         let HelpView {
             sentence,
@@ -46,19 +62,36 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
             </li>
         }
     };
-    let is_shown =
-        move || is_needed.get() && (is_hopeless.get() || !scene.helps.with(Vec::is_empty));
+    let is_shown = move || {
+        let is_any = is_looked_for.get() || is_hopeless.get();
+        is_needed.get() && (is_any || scene.helps.with(|helps| !helps.views.is_empty()))
+    };
+    let is_only_likelier = Memo::new(move |_| {
+        scene
+            .helps
+            .with(|helps| helps.reach != Verdict::Yes && !helps.views.is_empty())
+    });
     move || {
         is_shown().then(|| {
             view! {
                 <Panel heading=words.text(|strings| strings.tonight.help.heading) test="help">
                     {move || {
+                        is_looked_for
+                            .get()
+                            .then(|| view! { <p class="aside">{words.text(|strings| strings.tonight.help.looking)}</p> })
+                    }}
+                    {move || {
                         is_hopeless
                             .get()
                             .then(|| view! { <p>{words.text(|strings| strings.tonight.help.nothing)}</p> })
                     }}
+                    {move || {
+                        is_only_likelier
+                            .get()
+                            .then(|| view! { <p>{words.text(|strings| strings.tonight.help.likelier)}</p> })
+                    }}
                     <ul class="tonight-help">
-                        {move || scene.helps.get().into_iter().map(line).collect_view()}
+                        {move || scene.helps.get().views.into_iter().map(line).collect_view()}
                     </ul>
                 </Panel>
             }
@@ -68,14 +101,19 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
 
 /// The cautions: the worst in sight, the rest in a fold.
 #[component]
-pub(super) fn Care(scene: Scene) -> impl IntoView {
-    let shell = scene.shell;
-    let dish = Memo::new(move |_| scene.plan.with(|plan| plan.dish));
+pub(super) fn Care(
+    /// What is cooked.
+    dish: Memo<Option<Dish>>,
+    /// On what.
+    cooker: Memo<Option<Cooker>>,
+) -> impl IntoView {
+    let shell = use_shell();
     let views = Memo::new(move |_| {
         let store = shell.estimates.store_now().get()?.ok()?;
-        scene.cooker.with(|cooker| {
+        let dish = dish.get()?;
+        cooker.with(|cooker| {
             let cooker = cooker.as_ref()?;
-            Some(say(shell, |voice| care(voice, dish.get(), cooker, &store)))
+            Some(say(shell, |voice| care(voice, dish, cooker, &store)))
         })
     });
     let line = |view: CareView| {
@@ -153,9 +191,15 @@ pub(super) fn Course(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let view = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
-            Asked::Answered(question, answer) => {
-                say(shell, |voice| course(voice, question, answer))
-            }
+            Asked::Answered(question, answer) => say(shell, |voice| {
+                let by_odds = scene.odds.get().and_then(|odds| {
+                    let belief = shell.estimates.belief().get()?;
+                    let times = times(question, answer)?;
+                    let bands = belief.course(&question.meal, question.put_in, times.into_iter());
+                    banded(voice, question, &odds, &bands)
+                });
+                by_odds.or_else(|| course(voice, question, answer))
+            }),
             Asked::Refused(..) | Asked::Nothing | Asked::NoEstimate => None,
         })
     });

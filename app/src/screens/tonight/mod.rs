@@ -10,6 +10,7 @@ mod amounts;
 mod answers;
 mod details;
 mod fields;
+mod further;
 mod planner;
 mod quantity;
 mod reading;

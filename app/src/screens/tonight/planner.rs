@@ -1,17 +1,19 @@
 //! The plan and its answer.
 
 use crate::reactive::*;
+use model::tonight::Verdict as Found;
 
 use super::answers::{Care, Course, Helps, WhereHeatGoes, Worn};
+use super::further::HowSure;
 use super::scene::{Asked, Scene, say};
 use super::store::StoreNow;
 use super::what::What;
 use crate::components::{ActionDock, Button, EmptyNote, Icon, LinkButton, Tone, Verdict};
 use crate::i18n::refusal::refusal;
-use crate::present::tonight::verdict::{refused, verdict};
-use crate::shell::use_shell;
-use crate::state::action::Action;
-use crate::state::plan::TimeOfDay;
+use crate::present::tonight::verdict::{refused, verdict, verdict_by_odds};
+use crate::shell::toasts::ToastAbout;
+use crate::shell::{begin_screen, use_shell};
+use crate::state::action::{Action, Done};
 use crate::state::refused::Refused;
 use crate::state::route::Route;
 
@@ -24,6 +26,7 @@ pub(super) fn Planner() -> impl IntoView {
             .asked
             .with(|asked| matches!(asked, Asked::Answered(..) | Asked::Refused(..)))
     });
+    let dish = Memo::new(move |_| Some(scene.plan.with(|plan| plan.dish)));
     view! {
         <div class="screen__body">
             {move || {
@@ -35,8 +38,9 @@ pub(super) fn Planner() -> impl IntoView {
             }}
             <What scene />
             <Helps scene />
+            <HowSure scene />
             <StoreNow />
-            <Care scene />
+            <Care dish cooker=scene.cooker />
             <Worn scene />
             <Course scene />
             <WhereHeatGoes scene />
@@ -52,7 +56,11 @@ fn TheAnswer(scene: Scene) -> impl IntoView {
     let shown = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
             Asked::Answered(question, answer) => {
-                Some(say(shell, |voice| verdict(voice, question, answer)))
+                let (odds, latest) = (scene.odds.get(), scene.further.get().latest);
+                Some(say(shell, |voice| match odds {
+                    Some(odds) => verdict_by_odds(voice, question, answer, &odds, latest),
+                    None => verdict(voice, question, answer),
+                }))
             }
             Asked::Refused(_, why) => Some(say(shell, |voice| refused(voice, *why))),
             Asked::Nothing | Asked::NoEstimate => None,
@@ -60,7 +68,34 @@ fn TheAnswer(scene: Scene) -> impl IntoView {
     });
     let first = shown.get_untracked()?;
     let view = Signal::derive(move || shown.get().unwrap_or_else(|| first.clone()));
-    Some(view! { <Verdict view test="verdict" /> })
+    Some(view! {
+        <Verdict view test="verdict">
+            <SunWanted scene />
+        </Verdict>
+    })
+}
+
+/// Leads to the diary where today's sun is not logged, which the answer hangs on most.
+#[component]
+fn SunWanted(scene: Scene) -> impl IntoView {
+    let words = scene.shell.words;
+    let is_wanted = Memo::new(move |_| {
+        scene
+            .asked
+            .with(|asked| matches!(asked, Asked::Answered(question, _) if question.lacks_sun))
+    });
+    move || {
+        is_wanted.get().then(|| {
+            view! {
+                <LinkButton
+                    href=Route::Diary(None).hash()
+                    label=words.text(|strings| strings.tonight.store.log_sky)
+                    icon=Icon::SunBroken
+                    test="verdict-log-sky"
+                />
+            }
+        })
+    }
 }
 
 /// What stands where the verdict would, when nothing can be worked out.
@@ -85,7 +120,17 @@ fn NoAnswer(scene: Scene) -> impl IntoView {
 fn StartDock(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let wrong = RwSignal::new(None::<Refused>);
-    let on_press = move |()| wrong.set(start(scene).err());
+    let on_press = Callback::new(move |()| wrong.set(start(scene).err()));
+    // What is not for now, or will not do, is no main thing to do.
+    let is_main = Memo::new(move |_| {
+        let now = shell.clock.now().get();
+        scene.asked.with(|asked| match asked {
+            Asked::Answered(question, answer) => {
+                answer.verdict != Found::No && question.put_in.day() == now.day()
+            }
+            Asked::Nothing | Asked::NoEstimate | Asked::Refused(..) => false,
+        })
+    });
     let error = move || {
         let refused = wrong.get()?;
         let said = say(shell, |voice| {
@@ -96,13 +141,18 @@ fn StartDock(scene: Scene) -> impl IntoView {
     view! {
         {error}
         <ActionDock>
-            <Button
-                label=shell.words.text(|strings| strings.tonight.plan.start_meal)
-                on_press=Callback::new(on_press)
-                tone=Tone::Primary
-                icon=Icon::Tonight
-                test="start-meal"
-            />
+            {move || {
+                let tone = if is_main.get() { Tone::Primary } else { Tone::Quiet };
+                view! {
+                    <Button
+                        label=shell.words.text(|strings| strings.tonight.plan.start_meal)
+                        on_press
+                        tone
+                        icon=Icon::Tonight
+                        test="start-meal"
+                    />
+                }
+            }}
         </ActionDock>
     }
 }
@@ -121,8 +171,11 @@ fn start(scene: Scene) -> Result<(), Refused> {
     let at = plan.started_at(now);
     let mut meal = plan.meal(usual, scene.air_c.get_untracked(), at);
     meal.eat_at = plan.eat.after(at);
-    shell.dispatch.run(Action::StartMeal { at, meal })?;
-    // The next plan begins with the hour at which this one was carried out.
-    scene.change(|plan| plan.put_in = Some(TimeOfDay::of(at)));
+    let done = shell.dispatch.run(Action::StartMeal { at, meal })?;
+    if let Done::AddedEntry(id) = done {
+        let undo = Some(Action::EraseEntry(id));
+        shell.toasts.show(ToastAbout::PotIn, undo);
+    }
+    begin_screen();
     Ok(())
 }

@@ -1,25 +1,29 @@
 //! A meal that is in the cooker, and the questions about it.
 
 use crate::reactive::*;
+use model::cooker::Cooker;
 use model::journal::{Meal, What};
 use model::local_time::LocalTime;
+use model::odds::Odds;
 use model::tonight::Answer;
 
 use super::after::After;
+use super::answers::Care;
 use super::scene::say;
 use super::store::StoreNow;
 use crate::chart::{HeatBar, LineChart};
-use crate::components::{ActionDock, Button, ClockLine, Icon, Panel, Tone};
+use crate::components::{ActionDock, Button, Caution, ClockLine, Icon, Panel, Tone};
 use crate::i18n::format::Sure;
 use crate::i18n::refusal::refusal;
 use crate::i18n::strings::Strings;
+use crate::present::tonight::care::CareView;
 use crate::present::tonight::course::course;
 use crate::present::tonight::heat::heat;
 use crate::present::tonight::running::{self as present, RunningView};
 use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::Question;
 use crate::shell::toasts::ToastAbout;
-use crate::shell::{Shell, use_shell};
+use crate::shell::{Shell, begin_screen, use_shell};
 use crate::state::action::{Action, Seen};
 use crate::state::document::Entry;
 use crate::state::ids::EntryId;
@@ -31,7 +35,10 @@ pub(super) struct Scene {
     pub(super) shell: Shell,
     id: EntryId,
     pub(super) meal: Memo<Option<(LocalTime, Meal)>>,
+    /// The cooker it is in.
+    cooker: Memo<Option<Cooker>>,
     asked: Memo<Option<(Question, Option<Answer>)>>,
+    odds: Memo<Option<Odds>>,
     wrong: RwSignal<Option<Refused>>,
 }
 
@@ -68,11 +75,25 @@ impl Scene {
             };
             Some((question, answer))
         });
+        let is_of_cooker_in_use = shell.store.read(move |document| {
+            let cooker = document.entry(id).map(|entry| entry.cooker);
+            cooker.is_some() && cooker == document.in_use
+        });
+        let odds = Memo::new(move |_| {
+            let belief = shell.estimates.belief().get()?;
+            belief.running().filter(|_| is_of_cooker_in_use.get())
+        });
+        let cooker = shell.store.read(move |document| {
+            let owned = document.cooker(document.entry(id)?.cooker)?;
+            Some(owned.cooker.clone())
+        });
         Self {
             shell,
             id,
             meal,
+            cooker,
             asked,
+            odds,
             wrong: RwSignal::new(None),
         }
     }
@@ -87,6 +108,9 @@ impl Scene {
         match self.shell.dispatch.run(Action::SeeMeal { id, seen }) {
             Ok(_) => {
                 self.wrong.set(None);
+                if matches!(seen, Seen::TakenOutAt(_)) {
+                    begin_screen();
+                }
                 let undo =
                     before.map(|Entry { id, at, what, .. }| Action::ChangeEntry { id, at, what });
                 self.shell.toasts.show(ToastAbout::Noted, undo);
@@ -129,6 +153,22 @@ pub(super) fn Running(id: EntryId) -> impl IntoView {
     }
 }
 
+/// What can make ill, told at once.
+#[component]
+pub(super) fn Danger(danger: Signal<Option<CareView>>) -> impl IntoView {
+    view! {
+        <div role="alert">
+            {move || {
+                danger
+                    .get()
+                    .map(|CareView { level, icon, word, text }| {
+                        view! { <Caution level icon word text test="meal-danger" /> }
+                    })
+            }}
+        </div>
+    }
+}
+
 /// What was refused, said once.
 #[component]
 pub(super) fn Wrong(scene: Scene) -> impl IntoView {
@@ -149,13 +189,20 @@ fn InTheCooker(scene: Scene) -> impl IntoView {
         scene.asked.with(|asked| {
             let (question, answer) = asked.as_ref()?;
             Some(say(shell, |voice| {
-                present::running(voice, question, answer.as_ref())
+                let odds = scene.odds.get();
+                present::running(voice, question, answer.as_ref(), odds.as_ref())
             }))
         })
     });
     let part = move |part: fn(&RunningView) -> String| {
         Signal::derive(move || view.with(|view| view.as_ref().map(part).unwrap_or_default()))
     };
+    let danger = Memo::new(move |_| view.with(|view| view.as_ref()?.danger.clone()));
+    let dish = Memo::new(move |_| {
+        scene
+            .meal
+            .with(|meal| meal.as_ref().map(|(_, meal)| meal.dish))
+    });
     let lines = Memo::new(move |_| {
         view.with(|view| view.as_ref().map(|view| view.lines.clone()))
             .unwrap_or_default()
@@ -170,11 +217,15 @@ fn InTheCooker(scene: Scene) -> impl IntoView {
     view! {
         <Panel heading=part(|view| view.heading.clone()) test="running">
             {clock_line}
+            <Danger danger=Signal::derive(move || danger.get()) />
             <p>{part(|view| view.since.clone())}</p>
-            {move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+            <div aria-live="polite" class="stack">
+                {move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+            </div>
         </Panel>
         <Questions scene />
         <StoreNow />
+        <Care dish cooker=scene.cooker />
         <Plots scene />
         <Wrong scene />
         <NextDock scene />
@@ -267,6 +318,16 @@ fn Questions(scene: Scene) -> impl IntoView {
                     />
                 }
             });
+            let not_done = (open.done && !open.boiled).then(|| {
+                view! {
+                    <Button
+                        label=scene.text(|strings| strings.tonight.running.not_done_yet)
+                        on_press=Callback::new(move |()| scene.see_now(Seen::NotDoneBy))
+                        icon=Icon::PotSimmers
+                        test="not-done-yet"
+                    />
+                }
+            });
             let others = [
                 (open.boiled, Next::Boils),
                 (open.done, Next::Done),
@@ -278,7 +339,7 @@ fn Questions(scene: Scene) -> impl IntoView {
             .collect_view();
             view! {
                 <Panel heading=scene.text(|strings| strings.tonight.running.ask) test="questions">
-                    <div class="row tonight-questions">{not_yet} {others}</div>
+                    <div class="row tonight-questions">{not_yet} {not_done} {others}</div>
                 </Panel>
             }
         })

@@ -3,14 +3,16 @@
 use crate::reactive::*;
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
+use model::odds::{Improvement, Odds};
 use model::sun::Daylight;
-use model::tonight::{Answer, Evening, Verdict};
+use model::tonight::{Answer, Evening, Offers, Verdict};
 
 use crate::present::tonight::Voice;
-use crate::present::tonight::help::{HelpView, help, that_fits};
+use crate::present::tonight::chances::Further;
+use crate::present::tonight::help::{HelpView, help, that_fits, with_odds};
 use crate::present::tonight::now::lacks_sun;
 use crate::present::tonight::store::store_sure;
-use crate::present::tonight::verdict::Question;
+use crate::present::tonight::verdict::{Question, is_good_enough, is_told_by_odds};
 use crate::shell::Shell;
 use crate::shell::estimates::SharedEvening;
 use crate::state::action::{Action, check_meal};
@@ -44,6 +46,15 @@ pub(super) enum Asked {
     Answered(Question, Box<Answer>),
 }
 
+/// What would help.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Helps {
+    /// How sure the meal would be with any of them.
+    pub(super) reach: Verdict,
+    /// Each in words.
+    pub(super) views: Vec<HelpView>,
+}
+
 /// The plan and what is known of it. Copies stand for the same one.
 #[derive(Clone, Copy)]
 pub(super) struct Scene {
@@ -55,7 +66,13 @@ pub(super) struct Scene {
     /// Temperature of what goes in, where the plan gives none. [°C]
     pub(super) air_c: Memo<f64>,
     pub(super) asked: Memo<Asked>,
-    pub(super) helps: Memo<Vec<HelpView>>,
+    /// The odds of what is asked; none where the answer is told without.
+    pub(super) odds: Memo<Option<Odds>>,
+    pub(super) helps: Memo<Helps>,
+    /// What takes longer than the answer.
+    pub(super) further: RwSignal<Further>,
+    /// The changes that help by the odds; none while they are looked for.
+    pub(super) found: RwSignal<Option<Vec<Improvement>>>,
 }
 
 impl Scene {
@@ -76,21 +93,33 @@ impl Scene {
             let at = plan.with(|plan| plan.put_in_at(now.get()));
             household.with(|household| household.as_ref().map_or(20.0, |it| air_at(it, at)))
         });
-        let scene = Scenery {
+        let scenery = Scenery {
             shell,
             plan,
             cooker,
             air_c,
         };
-        let asked = Memo::new(move |_| scene.ask());
-        Self {
+        let asked = Memo::new(move |_| scenery.ask());
+        let odds = Memo::new(move |_| asked.with(|asked| scenery.odds(asked)));
+        let found = RwSignal::new(None);
+        let scene = Self {
             shell,
             plan,
             cooker,
             air_c,
             asked,
-            helps: Memo::new(move |_| asked.with(|asked| scene.helps(asked))),
-        }
+            odds,
+            helps: Memo::new(move |_| {
+                asked.with(|asked| match odds.get() {
+                    Some(odds) => scenery.helps_by_odds(asked, &odds, found.get()),
+                    None => scenery.helps(asked),
+                })
+            }),
+            further: RwSignal::new(Further::default()),
+            found,
+        };
+        scene.work_further();
+        scene
     }
 
     /// Changes the plan.
@@ -184,27 +213,59 @@ impl Scenery {
         }
     }
 
-    fn helps(&self, asked: &Asked) -> Vec<HelpView> {
+    fn odds(&self, asked: &Asked) -> Option<Odds> {
+        let Asked::Answered(question, answer) = asked else {
+            return None;
+        };
+        let belief = self.shell.estimates.belief().get()?;
+        is_told_by_odds(question, answer).then(|| belief.ask(&question.meal, question.put_in))
+    }
+
+    fn helps_by_odds(&self, asked: &Asked, odds: &Odds, found: Option<Vec<Improvement>>) -> Helps {
+        let views = match asked {
+            Asked::Answered(question, _) if !is_good_enough(odds) => self.plan.with(|plan| {
+                say(self.shell, |voice| {
+                    let found = found.unwrap_or_default().into_iter();
+                    found
+                        .map(|found| with_odds(voice, plan, &question.meal, &found))
+                        .collect()
+                })
+            }),
+            _ => Vec::new(),
+        };
+        Helps {
+            reach: Verdict::Yes,
+            views,
+        }
+    }
+
+    fn helps(&self, asked: &Asked) -> Helps {
+        let all = |views| Helps {
+            reach: Verdict::Yes,
+            views,
+        };
         match asked {
-            Asked::Nothing | Asked::NoEstimate => Vec::new(),
-            Asked::Refused(question, _) => self
+            Asked::Nothing | Asked::NoEstimate => all(Vec::new()),
+            Asked::Refused(question, _) => all(self
                 .plan
-                .with(|plan| say(self.shell, |voice| that_fits(voice, plan, &question.meal))),
-            Asked::Answered(_, answer) if answer.verdict == Verdict::Yes => Vec::new(),
+                .with(|plan| say(self.shell, |voice| that_fits(voice, plan, &question.meal)))),
+            Asked::Answered(_, answer) if answer.verdict == Verdict::Yes => all(Vec::new()),
             Asked::Answered(question, _) => {
-                let found = self
+                let Some(Offers { reach, helps }) = self
                     .evening()
                     .and_then(|evening| evening.help(&question.meal, question.put_in).ok())
-                    .map(|offers| offers.helps)
-                    .unwrap_or_default();
-                self.plan.with(|plan| {
+                else {
+                    return all(Vec::new());
+                };
+                let views = self.plan.with(|plan| {
                     say(self.shell, |voice| {
-                        found
+                        helps
                             .into_iter()
                             .map(|found| help(voice, plan, &question.meal, found))
                             .collect()
                     })
-                })
+                });
+                Helps { reach, views }
             }
         }
     }

@@ -95,6 +95,7 @@ pub(super) fn see_meal(
         Seen::BoiledAt(seen_at) => meal.outcome.boiled_at = Some(seen_at),
         Seen::NotBoiledBy(seen_at) => meal.outcome.not_boiled_by = Some(seen_at),
         Seen::DoneAt(seen_at) => meal.outcome.done_at = Some(seen_at),
+        Seen::NotDoneBy(seen_at) => meal.outcome.not_done_by = Some(seen_at),
         Seen::TakenOutAt(seen_at) => meal.out = Some(seen_at),
     }
     change(document, id, at, What::Meal(meal), now)

@@ -119,7 +119,25 @@ impl Write for bool {
 
 impl Write for f64 {
     fn write(&self, out: &mut Writer) {
-        out.push_json(serde_json::to_string(self));
+        out.push(&number(*self));
+    }
+}
+
+/// A number as JSON has it: the fewest digits that read back as the same, with a point or an
+/// exponent that tells it from a whole number. `null` for what JSON has no number for.
+fn number(value: f64) -> String {
+    let size = value.abs();
+    if !value.is_finite() {
+        "null".to_owned()
+    } else if 0.0 < size && !(1e-5..1e16).contains(&size) {
+        let sign = if 1.0 < size { "e+" } else { "e" };
+        format!("{value:e}").replace('e', sign)
+    } else {
+        let mut text = value.to_string();
+        if !text.contains('.') {
+            text.push_str(".0");
+        }
+        text
     }
 }
 
@@ -185,5 +203,38 @@ impl<const N: usize> Write for [f64; N] {
             out.item(number);
         }
         out.close("]");
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::number;
+    use proptest::prelude::*;
+
+    proptest! {
+        // serde_json writes by an algorithm of its own.
+        #[test]
+        fn numbers_are_written_as_serde_json_writes_them(bits in any::<u64>(), value in -1e6..1e6_f64) {
+            for value in [f64::from_bits(bits), value, value.round(), value / 100.0] {
+                prop_assert_eq!(number(value), serde_json::to_string(&value).unwrap());
+            }
+        }
+    }
+
+    #[test]
+    fn the_edges_are_written_as_serde_json_writes_them() {
+        for value in [
+            0.0,
+            -0.0,
+            1e-5,
+            9.99e-6,
+            1e16,
+            9e15,
+            5e-324,
+            f64::MAX,
+            f64::NAN,
+        ] {
+            assert_eq!(number(value), serde_json::to_string(&value).unwrap());
+        }
     }
 }

@@ -23,6 +23,8 @@ const EVERYTHING_ELSE: [Change; 4] = [
 pub(super) struct Case<'a> {
     pub(super) body: &'a Body,
     pub(super) values: Values,
+    /// The same, leaning against the cook by what the fit does not know.
+    pub(super) careful: Values,
     pub(super) plan: Plan,
     /// The same with the pot left in.
     pub(super) long: Plan,
@@ -36,7 +38,10 @@ pub(super) struct Case<'a> {
 impl Case<'_> {
     pub(super) fn diagnosis(&self) -> Result<Diagnosis, ModelError> {
         let as_it_was = self.fate(Change::AsItWas)?;
-        let heat_suffices = self.fate_of(&EVERYTHING_ELSE)?.boils_s.is_some();
+        let heat_suffices = self
+            .fate_of(&self.values, &EVERYTHING_ELSE)?
+            .boils_s
+            .is_some();
         let mut limits = Vec::new();
         for (limit, change, all_but_gone) in self.trials()? {
             let fate = self.fate(change)?;
@@ -128,12 +133,22 @@ impl Case<'_> {
 
     /// What becomes of the pot with one thing changed.
     pub(super) fn fate(&self, change: Change) -> Result<Fate, ModelError> {
-        self.fate_of(&[change])
+        self.fate_of(&self.values, &[change])
+    }
+
+    /// Whether the pot boils with one thing changed, leaning against the cook too.
+    pub(super) fn surely_boils(&self, change: Change) -> Result<bool, ModelError> {
+        for values in [&self.values, &self.careful] {
+            if self.fate_of(values, &[change])?.boils_s.is_none() {
+                return Ok(false);
+            }
+        }
+        Ok(true)
     }
 
     /// What becomes of the pot with several.
-    fn fate_of(&self, changes: &[Change]) -> Result<Fate, ModelError> {
-        let mut values = self.values;
+    fn fate_of(&self, of: &Values, changes: &[Change]) -> Result<Fate, ModelError> {
+        let mut values = *of;
         let mut start = self.start.clone();
         let mut long = self.long.clone();
         for change in changes {
@@ -201,15 +216,17 @@ impl Case<'_> {
             .plan
             .follow(self.body, &net, &self.values, &self.start, &mut ())?;
         let stay = followed.stays.last();
-        Ok(stay.map_or_else(HeatAccount::default, |stay| {
-            HeatAccount::between(
-                &net,
-                &stay.before,
-                &stay.after,
-                &stay.ledger,
-                self.plan.air_c,
-            )
-        }))
+        let Some(stay) = stay else {
+            return Ok(HeatAccount::default());
+        };
+        let air_c = self.plan.air_c;
+        let account = HeatAccount::between(&net, &stay.before, &stay.after, &stay.ledger, air_c);
+        // What passes through the gap of a shut lid is the jacket's loss.
+        Ok(HeatAccount {
+            jacket_j: account.jacket_j + account.open_j,
+            open_j: 0.0,
+            ..account
+        })
     }
 }
 

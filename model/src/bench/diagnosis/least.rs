@@ -69,11 +69,9 @@ impl Case<'_> {
         scales
     }
 
-    /// The least of a change that makes the pot boil, and a tenth of it to spare.
+    /// The least of a change that makes the pot boil for sure, and a tenth of it to spare.
     pub(super) fn least(&self, scale: Scale) -> Result<Option<Advice>, ModelError> {
-        let boils = |part: f64| -> Result<bool, ModelError> {
-            Ok(self.fate((scale.change)(part))?.boils_s.is_some())
-        };
+        let boils = |part: f64| self.surely_boils((scale.change)(part));
         if !boils(1.0)? {
             return Ok(None);
         }

@@ -7,7 +7,7 @@ mod least;
 mod tests;
 
 use crate::bench::body::Body;
-use crate::bench::fit::Fit;
+use crate::bench::fit::{Fit, Parameter, Values};
 use crate::bench::plan::Plan;
 use crate::bench::run::Run;
 use crate::error::ModelError;
@@ -16,6 +16,9 @@ use case::Case;
 
 /// A pot that has not boiled within this never does. \[s\]
 const PATIENCE_S: f64 = 4.0 * 3600.0;
+/// Four doubts that pull alike, each moved by so many standard deviations, move the outcome as far as
+/// its tenth percentile when they are independent and weigh about the same: 1.28 / sqrt(4).
+const EACH_SD: f64 = 0.64;
 /// A change that gains less than this is none. \[K, share\]
 const GAINS_K: f64 = 0.3;
 const GAINS_SHARE: f64 = 0.02;
@@ -170,6 +173,7 @@ pub fn diagnose(
     let case = Case {
         body,
         values: fit.values,
+        careful: careful(fit),
         heated: plan.heated_before(pot.in_s),
         long: plan.clone().left_until(pot.in_s + PATIENCE_S),
         plan,
@@ -178,6 +182,23 @@ pub fn diagnose(
         circumstances: *circumstances,
     };
     case.diagnosis().map(Some)
+}
+
+/// The fitted values with each of the four that pull alike moved against the cook.
+fn careful(fit: &Fit) -> Values {
+    let mut values = fit.values;
+    for (parameter, sign) in [
+        (Parameter::Loss, 1.0),
+        (Parameter::PotLoss, 1.0),
+        (Parameter::StoreCapacity, -1.0),
+        (Parameter::Contact, -1.0),
+    ] {
+        if let Some(estimate) = fit.estimate(parameter).filter(|estimate| !estimate.held) {
+            let share = fit.sd_with_model(estimate) / estimate.value;
+            values.set(parameter, estimate.value * (sign * EACH_SD * share).exp());
+        }
+    }
+    values
 }
 
 impl Fate {

@@ -39,7 +39,7 @@ const LITRE: PotIn = PotIn {
 
 fn evening(contact_w_m2k: f64, capacity: f64) -> (Body, Run, Fit) {
     let body = Body::new(&site(), &cooker()).unwrap();
-    let truth = crate::bench::Values {
+    let truth = Values {
         contact_w_m2k,
         capacity,
         ..*body.described()

@@ -55,7 +55,7 @@ pub struct Values {
 /// Doubt of a jacket described by its layers, and of what it holds: as a share. Conductivity hot
 /// and moist, thickness, the gap of the lid. Wide, so that a run decides. Inferred.
 const LOSS_SHARE: f64 = 0.5;
-const JACKET_SHARE: f64 = 0.4;
+const JACKET_SHARE: f64 = 0.3;
 /// Of what a store holds: its weight, its specific heat, what else gets hot with it. Inferred.
 const CAPACITY_SHARE: f64 = 0.12;
 /// Of a melting point and of the width of melting, for technical qualities. Inferred. \[K, share\]
@@ -175,9 +175,9 @@ pub(super) struct Axis {
 
 /// Change of a logarithm by which slopes are found: large against the integrator's own error, small
 /// against the curve.
-const STEP_LN: f64 = 0.01;
+const STEP_LN: f64 = 0.005;
 /// The same for a temperature. \[K\]
-const STEP_K: f64 = 0.5;
+const STEP_K: f64 = 0.2;
 /// The search keeps within so many natural logarithms of the description.
 const FARTHEST_LN: f64 = 3.5;
 

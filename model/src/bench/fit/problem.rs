@@ -130,15 +130,17 @@ impl<'a> Problem<'a> {
         Some(all)
     }
 
-    /// Slopes of the raw residuals by the axes, by differences. \[K\]
+    /// Slopes of the raw residuals by the axes, by central differences. \[K\]
     pub(super) fn slopes(&self) -> Option<DMatrix<f64>> {
-        let here = self.raw_k.as_ref()?;
-        let mut slopes = DMatrix::zeros(here.len(), self.axes.len());
+        let mut slopes = DMatrix::zeros(self.scale.len(), self.axes.len());
         for (col, axis) in self.axes.iter().enumerate() {
             let step = axis.step();
-            let mut x = self.x.clone();
-            x[col] += step;
-            let (values, starts) = self.values_at(&x);
+            let moved = |by: f64| {
+                let mut x = self.x.clone();
+                x[col] += by;
+                self.values_at(&x)
+            };
+            let ((low, low_starts), (high, high_starts)) = (moved(-step), moved(step));
             let runs = match axis.unknown {
                 Unknown::Shared(_) => 0..self.plans.len(),
                 Unknown::StoreStart(run)
@@ -146,10 +148,11 @@ impl<'a> Problem<'a> {
                 | Unknown::PotStart(run, _) => run..run + 1,
             };
             for run in runs {
-                let moved = self.of_run(run, &values, starts.get(run)?)?;
+                let below = self.of_run(run, &low, low_starts.get(run)?)?;
+                let above = self.of_run(run, &high, high_starts.get(run)?)?;
                 let from = self.offsets[run];
-                for (idx, residual) in moved.iter().enumerate() {
-                    slopes[(from + idx, col)] = (residual - here[from + idx]) / step;
+                for (idx, (below, above)) in below.iter().zip(&above).enumerate() {
+                    slopes[(from + idx, col)] = (above - below) / (2.0 * step);
                 }
             }
         }

@@ -240,7 +240,7 @@ fn readings_far_off_do_not_move_the_answer() {
         Parameter::Contact,
     ] {
         let (a, b) = (clean.values.get(parameter), dirty.values.get(parameter));
-        assert!((a / b - 1.0).abs() < 0.02, "{parameter:?}: {a} {b}");
+        assert!((a / b - 1.0).abs() < 0.04, "{parameter:?}: {a} {b}");
     }
 }
 

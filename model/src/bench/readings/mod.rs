@@ -157,7 +157,8 @@ pub fn read(text: &str, hints: &Hints) -> Result<Readings, ReadingsError> {
     })
 }
 
-fn notes(text: &str) -> Vec<Note> {
+/// The lines `# key: value` of a text.
+pub fn notes(text: &str) -> Vec<Note> {
     let note = |(idx, line): (usize, &str)| {
         let (key, value) = line.trim().strip_prefix('#')?.split_once(':')?;
         Some(Note {

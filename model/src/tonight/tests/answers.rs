@@ -124,6 +124,14 @@ fn beans_seen_to_boil(boiled_at: LocalTime) -> Meal {
 }
 
 #[test]
+fn what_boils_in_the_minute_it_goes_in_boils() {
+    let evening = evening(&under(Sky::Grey));
+    let put_in = clock(17, 0);
+    let answer = evening.ask(&beans_seen_to_boil(put_in), put_in).unwrap();
+    assert!(answer.as_told.boils_at.unwrap().since_s(put_in) <= 1);
+}
+
+#[test]
 fn what_was_seen_to_boil_boils() {
     let evening = evening(&under(Sky::Grey));
     let unseen = Meal {
@@ -269,4 +277,15 @@ fn what_makes_it_likelier_is_offered_where_nothing_makes_it_sure() {
         }
     }
     assert!(0 < n_likelier);
+}
+
+/// Times are told to the minute, so a pot may go in and come out at the same time.
+#[test]
+fn a_pot_that_came_out_at_once_is_out() {
+    let at_once = Meal {
+        out: Some(clock(16, 59)),
+        ..meal(Dish::WhiteRice, 4.0)
+    };
+    let journal = after_clear_days_and(put_in_at(clock(16, 59), at_once));
+    assert!(!evening(&journal).store().unwrap().pot_is_in);
 }

@@ -6,6 +6,7 @@ pub(super) const FOLLOWS: Follows = Follows {
     heading: "What follows from this build",
     in_short: |capacity, hold, litre| format!("{capacity} · holds {hold} · {litre}"),
     in_short_litre: |time| format!("1\u{A0}L in {time}"),
+    in_short_heater: |gets, could| format!("heater gets {gets} of {could} in full sun"),
     in_short_never: "boils no litre",
     capacity: "Heat from the boil to the cut-out",
     capacity_detail: |litres| format!("brings about {litres} of water to the boil"),

@@ -6,6 +6,7 @@ pub(super) const FOLLOWS: Follows = Follows {
     heading: "Qué resulta de esta construcción",
     in_short: |capacity, hold, litre| format!("{capacity} · aguanta {hold} · {litre}"),
     in_short_litre: |time| format!("1\u{A0}L en {time}"),
+    in_short_heater: |gets, could| format!("la resistencia recibe {gets} de {could} a pleno sol"),
     in_short_never: "no hierve un litro",
     capacity: "Calor desde el hervor hasta el corte",
     capacity_detail: |litres| format!("hace hervir unos {litres} de agua"),

@@ -10,6 +10,8 @@ pub struct Follows {
     pub in_short: fn(capacity: &str, hold: &str, litre: &str) -> String,
     /// Of a litre, in that line.
     pub in_short_litre: fn(time: &str) -> String,
+    /// After that: what the heater gets in full sun of what the panels could give.
+    pub in_short_heater: fn(gets: &str, could: &str) -> String,
     /// It never boils, in that line.
     pub in_short_never: &'static str,
     /// Heat between the boil and the cut-out.

@@ -43,6 +43,8 @@ pub struct Running {
     pub not_boiled_by: fn(time: &str) -> String,
     /// Answered: it was done then.
     pub done_at: fn(time: &str) -> String,
+    /// Answered: it was not done then.
+    pub not_done_then: fn(time: &str) -> String,
     /// Answered: it came out then.
     pub out_at: fn(time: &str) -> String,
     /// Head of the questions while it is in.
@@ -51,6 +53,8 @@ pub struct Running {
     pub boils_now: &'static str,
     /// Button: it does not boil yet.
     pub not_yet: &'static str,
+    /// Button: it is not done yet.
+    pub not_done_yet: &'static str,
     /// Button: it is done.
     pub done_now: &'static str,
     /// Button: the pot is out.
@@ -63,6 +67,8 @@ pub struct Running {
     pub when_boiled: &'static str,
     /// Button: it did not boil.
     pub did_not_boil: &'static str,
+    /// Button: it was not done.
+    pub was_not_done: &'static str,
     /// Question: when was it done.
     pub when_done: &'static str,
     /// Question: when did it come out.

@@ -62,21 +62,24 @@ fn lengths_are_typed_in_minutes_and_hours() {
 }
 
 #[test]
-fn a_top_up_has_a_power_and_a_length() {
-    let (strings, formats) = english();
-    let mut draft = draft(Kind::TopUp);
-    let what = What::TopUp {
-        heat_w: 475.0,
-        for_s: 1800,
-    };
-    assert_eq!(draft.read(&formats).unwrap().1, what);
-    let again = Draft::of(DAY.at_s(60), &what, usual(), &formats);
-    assert_eq!((again.number.as_str(), again.power.as_str()), ("30", "475"));
-    draft.power = "0".into();
-    let mistake = draft.read(&formats).unwrap_err();
-    assert_eq!(mistake.field(), Field::TopUpW);
-    let said = mistake.words(strings, &formats, DAY).replace('\u{A0}', " ");
-    assert_eq!(said, "At least 1.0 W.");
+fn what_a_hand_told_and_what_was_not_done_stay_as_they_are() {
+    let (_, formats) = english();
+    let at = DAY.at_s(18 * 3600 + 20);
+    let what = What::Felt(Felt::Cold);
+    let mut felt = Draft::of(at, &what, usual(), &formats);
+    assert_eq!(felt.read(&formats).unwrap(), (at, what));
+    felt.felt = Felt::Hot;
+    assert_eq!(felt.read(&formats).unwrap().1, What::Felt(Felt::Hot));
+    let mut meal = usual();
+    meal.outcome.not_done_by = Some(at.plus_s(3000));
+    let what = What::Meal(Meal {
+        food_kg: 0.4,
+        water_kg: 0.72,
+        eat_at: at.plus_s(5400),
+        ..meal
+    });
+    let draft = Draft::of(at, &what, usual(), &formats);
+    assert_eq!(draft.read(&formats).unwrap(), (at, what));
 }
 
 #[test]
@@ -132,4 +135,22 @@ fn a_liquid_has_one_field() {
     assert!((read.food_kg + read.water_kg - 2.0).abs() < 1e-9);
     let mistake = Field::WaterKg.refuse(Wrong::TooLow { least: 0.1 }).into();
     assert_eq!(meal.place_of(&mistake), Field::FoodKg);
+}
+
+#[test]
+fn a_top_up_has_a_power_and_a_length() {
+    let (strings, formats) = english();
+    let mut draft = draft(Kind::TopUp);
+    let what = What::TopUp {
+        heat_w: 475.0,
+        for_s: 1800,
+    };
+    assert_eq!(draft.read(&formats).unwrap().1, what);
+    let again = Draft::of(DAY.at_s(60), &what, usual(), &formats);
+    assert_eq!((again.number.as_str(), again.power.as_str()), ("30", "475"));
+    draft.power = "0".into();
+    let mistake = draft.read(&formats).unwrap_err();
+    assert_eq!(mistake.field(), Field::TopUpW);
+    let said = mistake.words(strings, &formats, DAY).replace('\u{A0}', " ");
+    assert_eq!(said, "At least 1.0 W.");
 }

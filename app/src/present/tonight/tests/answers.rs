@@ -119,8 +119,6 @@ fn each_time_that_is_not_todays_has_its_day() {
         assert!(times == 0 || said.contains("tomorrow"), "{fact:?}");
     }
     let chart = in_english(|voice| course(voice, &told.question, &told.answer)).unwrap();
-    let first = chart.moments.first().unwrap();
-    assert_eq!(first.label, "in 09:00 tomorrow");
     assert!(chart.sentence.contains("tomorrow"));
 }
 

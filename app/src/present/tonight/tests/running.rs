@@ -10,7 +10,7 @@ fn view_at(mut told: Told, now: LocalTime, seen: Outcome) -> RunningView {
     let (meal, put_in) = (&told.question.meal, told.question.put_in);
     let answer = told.evening.ask(meal, put_in).unwrap();
     saying(Language::English, now, |voice| {
-        running(voice, &told.question, Some(&answer))
+        running(voice, &told.question, Some(&answer), None)
     })
 }
 

@@ -144,7 +144,7 @@ fn earliest(
     Some((earliest, String::new()))
 }
 
-fn comes_out(voice: &Voice<'_>, question: &Question, out_by: Option<OutBy>) -> Fact {
+pub(super) fn comes_out(voice: &Voice<'_>, question: &Question, out_by: Option<OutBy>) -> Fact {
     let words = &voice.strings.tonight.verdict.facts;
     let time = |at| voice.time(at, Sure::Known);
     let (label, value, icon) = match out_by {

@@ -101,7 +101,7 @@ fn check_outcome(at: LocalTime, meal: &Meal, now: LocalTime) -> Result<(), Refus
         (Field::BoiledAt, seen.boiled_at),
         (Field::NotBoiledBy, seen.not_boiled_by),
         (Field::DoneAt, seen.done_at),
-        (Field::DoneAt, seen.not_done_by),
+        (Field::NotDoneBy, seen.not_done_by),
     ] {
         let Some(seen_at) = seen_at else { continue };
         check_past(field, seen_at, now)?;

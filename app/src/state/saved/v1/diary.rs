@@ -110,8 +110,7 @@ impl Write for What {
             Self::Reading { store_c } => {
                 Record(&[("reading", &Record(&[("store_c", store_c)]))]).write(out);
             }
-            Self::Felt(Felt::Cold) => Record(&[("felt", &"cold".to_owned())]).write(out),
-            Self::Felt(Felt::Hot) => Record(&[("felt", &"hot".to_owned())]).write(out),
+            Self::Felt(felt) => Record(&[("felt", felt)]).write(out),
             Self::Meal(meal) => Record(&[("meal", meal)]).write(out),
             Self::LidOpen { for_s } => {
                 Record(&[("lid_open", &Record(&[("for_s", for_s)]))]).write(out);
@@ -133,11 +132,7 @@ impl Read for What {
             ("reading", what) => Ok(Self::Reading {
                 store_c: what.get("store_c")?,
             }),
-            ("felt", what) => match what.text()? {
-                "cold" => Ok(Self::Felt(Felt::Cold)),
-                "hot" => Ok(Self::Felt(Felt::Hot)),
-                _ => what.unknown(),
-            },
+            ("felt", what) => Felt::read(&what).map(Self::Felt),
             ("meal", what) => Meal::read(&what).map(Self::Meal),
             ("lid_open", what) => Ok(Self::LidOpen {
                 for_s: what.get("for_s")?,
@@ -186,6 +181,7 @@ impl Write for Meal {
             ("not_boiled_by", not_boiled_by),
             ("done_at", done_at),
         ];
+        // Older copies of the app can read whatever has no such field.
         if not_done_by.is_some() {
             fields.push(("not_done_by", not_done_by));
         }

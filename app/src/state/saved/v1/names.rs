@@ -3,6 +3,7 @@
 use model::dish::Dish;
 use model::insulation::Insulation;
 use model::jacket::LidFit;
+use model::journal::Felt;
 use model::media::Medium;
 use model::pot::{Lid, PotKind, PotSize, Wrap};
 use model::seat::Seat;
@@ -20,6 +21,11 @@ names!(Theme {
     Automatic: "automatic",
     Light: "light",
     Dark: "dark",
+});
+
+names!(Felt {
+    Cold: "cold",
+    Hot: "hot",
 });
 
 names!(Degrees {

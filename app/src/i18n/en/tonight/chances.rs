@@ -1,0 +1,44 @@
+//! English: how sure the answer is.
+
+use crate::i18n::strings::tonight::Chances;
+
+pub(super) const CHANCES: Chances = Chances {
+    heading: "How sure is it?",
+    expect_boil: |eaten| format!("We expect it to boil before {eaten}."),
+    expect_done: |eaten| format!("We expect it to boil, and to be done before {eaten}."),
+    expect_below: |eaten| format!("We expect it to be done before {eaten}, without boiling."),
+    may_stay_cold: "It may stay below the boil.",
+    may_be_late: |eaten| format!("It may boil only after {eaten}."),
+    may_not_be_done: |eaten| format!("At {eaten} it may not be done yet."),
+    may_boil_dry: "The water may be gone before the food is done.",
+    stays_cold: |boiling| format!("We expect it to stay below {boiling}, where water boils here."),
+    boils_late: |eaten, boils| format!("At {eaten} we expect it not to boil yet: {boils} it may."),
+    not_done: |eaten| format!("At {eaten} we expect it not to be done."),
+    done_late: |eaten, done| format!("At {eaten} we expect it not to be done yet: {done} it may."),
+    boils_dry: "We expect the water to be gone before the food is done.",
+    boils: "It boils",
+    done: |eaten| format!("It is ready by {eaten}"),
+    latest: |time, figure| format!("at the latest {time}, for {figure}"),
+    most: "The pot may hold",
+    up_to: |litres| format!("up to {litres}"),
+    for_odds: |figure| format!("food and water together, to be ready {figure}"),
+    nothing: "nothing yet",
+    reading: "A thermometer reading now",
+    reading_settles: |figure| format!("would settle it, {figure}"),
+    reading_little: "would tell little more",
+    breakfast: "Water for breakfast",
+    breakfast_water: |litres, from, by| {
+        format!("{litres} in at {from}, boiling by {by}, with tonight’s pot cooked")
+    },
+    then: |odds| format!("Then {odds}."),
+    store_goes: |from, to, time| {
+        format!("The store goes from about {from} to about {to} at {time}.")
+    },
+    store_between: |low, high| {
+        format!("In 8 of 10 such evenings it then lies between {low} and {high}.")
+    },
+    store_from: "from",
+    store_to: "to",
+    ready_by: |eaten, odds| format!("Ready by {eaten}: {odds}."),
+    may_not_boil: "may not boil",
+};

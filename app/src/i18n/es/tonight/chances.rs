@@ -1,0 +1,48 @@
+//! Spanish: how sure the answer is.
+
+use crate::i18n::strings::tonight::Chances;
+
+pub(super) const CHANCES: Chances = Chances {
+    heading: "¿Qué tan seguro es?",
+    expect_boil: |eaten| format!("Esperamos que hierva antes de las {eaten}."),
+    expect_done: |eaten| format!("Esperamos que hierva y esté lista antes de las {eaten}."),
+    expect_below: |eaten| format!("Esperamos que esté lista antes de las {eaten}, sin hervir."),
+    may_stay_cold: "Puede que no llegue a hervir.",
+    may_be_late: |eaten| format!("Puede que hierva solo después de las {eaten}."),
+    may_not_be_done: |eaten| format!("A las {eaten} puede que aún no esté lista."),
+    may_boil_dry: "Puede que el agua se acabe antes de que esté lista.",
+    stays_cold: |boiling| {
+        format!("Esperamos que no llegue a {boiling}, donde hierve el agua aquí.")
+    },
+    boils_late: |eaten, boils| {
+        format!("A las {eaten} esperamos que aún no hierva: {boils} puede ser.")
+    },
+    not_done: |eaten| format!("A las {eaten} esperamos que no esté lista."),
+    done_late: |eaten, done| {
+        format!("A las {eaten} esperamos que aún no esté lista: {done} puede ser.")
+    },
+    boils_dry: "Esperamos que el agua se acabe antes de que esté lista.",
+    boils: "Hierve",
+    done: |eaten| format!("Está lista a las {eaten}"),
+    latest: |time, figure| format!("a más tardar a las {time}, para {figure}"),
+    most: "En la olla caben",
+    up_to: |litres| format!("hasta {litres}"),
+    for_odds: |figure| format!("comida y agua juntas, para que esté lista {figure}"),
+    nothing: "todavía nada",
+    reading: "Leer ahora el termómetro",
+    reading_settles: |figure| format!("lo aclararía, {figure}"),
+    reading_little: "diría poco más",
+    breakfast: "Agua para el desayuno",
+    breakfast_water: |litres, from, by| {
+        format!("{litres} adentro a las {from}, hirviendo a las {by}, con la olla de hoy cocida")
+    },
+    then: |odds| format!("Entonces, {odds}."),
+    store_goes: |from, to, time| {
+        format!("El acumulador va de unos {from} a unos {to} a las {time}.")
+    },
+    store_between: |low, high| format!("En 8 de 10 noches así está entonces entre {low} y {high}."),
+    store_from: "desde",
+    store_to: "hasta",
+    ready_by: |eaten, odds| format!("Lista a las {eaten}: {odds}."),
+    may_not_boil: "puede que no hierva",
+};

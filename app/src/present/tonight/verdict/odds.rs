@@ -1,0 +1,299 @@
+//! The answer by the odds.
+//!
+//! One judgement, [`Judged`], stands behind headline, figure, sentence and times.
+
+use model::local_time::LocalTime;
+use model::odds::{Band, Chance, Odds, OddsWord};
+use model::tonight::Answer;
+
+use super::facts::comes_out;
+use super::{Course, Question, Voice, course, ended, is_done_at_the_boil, out_by};
+use crate::components::{Fact, Icon, VerdictTone, VerdictView};
+use crate::i18n::format::Sure;
+use crate::present::odds::{figure, odds as in_words};
+
+/// What is said of a pot, all from its odds.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Judged {
+    chance: Chance,
+    tone: VerdictTone,
+    /// Whether what goes well goes well by boiling.
+    boils: bool,
+    /// What goes wrong, where it does.
+    wrong: Wrong,
+}
+
+/// What goes wrong most.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Wrong {
+    /// It stays below the boil.
+    Cold,
+    /// It boils too late.
+    Late,
+    /// It is not done in time.
+    NotDone,
+    /// The water is gone first.
+    Dry,
+}
+
+impl Judged {
+    fn of(odds: &Odds) -> Self {
+        let chance = odds.ready();
+        let fails = 1.0 - odds.p_done;
+        let stays_below = 1.0 - odds.p_boil;
+        let wrong = if fails <= 2.0 * stays_below.min(fails) {
+            if odds.boils_at.p50.is_some() {
+                Wrong::Late
+            } else {
+                Wrong::Cold
+            }
+        } else if fails <= 2.0 * odds.p_dry {
+            Wrong::Dry
+        } else {
+            Wrong::NotDone
+        };
+        Self {
+            chance,
+            tone: match chance.word() {
+                OddsWord::NearlySure => VerdictTone::Sure,
+                OddsWord::VeryLikely | OddsWord::Likely => VerdictTone::Likely,
+                OddsWord::Even | OddsWord::Unlikely => VerdictTone::Doubtful,
+                OddsWord::VeryUnlikely | OddsWord::NearlyNever => VerdictTone::No,
+            },
+            // What is done without boiling is not told to boil.
+            boils: odds.p_done < odds.p_boil + 0.05,
+            wrong,
+        }
+    }
+
+    fn is_good(&self) -> bool {
+        matches!(self.tone, VerdictTone::Sure | VerdictTone::Likely)
+    }
+}
+
+/// Whether the odds are good enough to plan on, so that no help is needed.
+pub fn is_good_enough(odds: &Odds) -> bool {
+    Chance::NINE_IN_TEN <= odds.p_done
+}
+
+/// Whether the odds tell it. What would stand too long too cold must not be left in, however sure
+/// it is to be ready.
+pub fn is_told_by_odds(question: &Question, answer: &Answer) -> bool {
+    let course = course(&answer.as_told, question.meal.eat_at);
+    !matches!(course, Course::Spoils(_))
+}
+
+/// The answer by the odds; `latest` is the latest time for nine chances in ten, where it is known.
+pub fn verdict_by_odds(
+    voice: &Voice<'_>,
+    question: &Question,
+    answer: &Answer,
+    odds: &Odds,
+    latest: Option<LocalTime>,
+) -> VerdictView {
+    let judged = Judged::of(odds);
+    let mut said = sentence(voice, question, odds, judged);
+    if question.lacks_sun {
+        let sun_unknown = voice.strings.tonight.verdict.sentences.sun_unknown;
+        said = format!("{sun_unknown} {said}");
+    }
+    VerdictView {
+        tone: judged.tone,
+        headline: headline(voice, judged).to_owned(),
+        figure: in_words(voice.strings, voice.formats, judged.chance),
+        sentence: ended(said),
+        facts: facts(voice, question, answer, odds, judged, latest),
+    }
+}
+
+fn headline(voice: &Voice<'_>, judged: Judged) -> &'static str {
+    let words = &voice.strings.tonight.verdict.headlines;
+    match (judged.tone, judged.wrong) {
+        (VerdictTone::Sure, _) if judged.boils => words.will_boil,
+        (VerdictTone::Sure, _) => words.will_be_done,
+        (VerdictTone::Likely, _) if judged.boils => words.should_boil,
+        (VerdictTone::Likely, _) => words.should_be_done,
+        (VerdictTone::Doubtful, Wrong::Dry) => words.may_boil_dry,
+        (VerdictTone::Doubtful, Wrong::Cold | Wrong::Late) => words.may_boil,
+        (VerdictTone::Doubtful, Wrong::NotDone) => words.may_be_done,
+        (VerdictTone::No, Wrong::Dry) => words.boils_dry,
+        (VerdictTone::No, Wrong::Late) => words.too_late,
+        (VerdictTone::No, Wrong::Cold) => words.will_not_boil,
+        (VerdictTone::No, Wrong::NotDone) => words.not_done,
+    }
+}
+
+fn sentence(voice: &Voice<'_>, question: &Question, odds: &Odds, judged: Judged) -> String {
+    let words = &voice.strings.tonight.chances;
+    let eat_at = question.meal.eat_at;
+    let eaten = voice.time(eat_at, Sure::Known);
+    let about = |at| voice.about(at, Voice::beside(at, Sure::Rough, eat_at));
+    match (judged.tone, judged.wrong) {
+        _ if judged.is_good() && is_done_at_the_boil(question) => (words.expect_boil)(&eaten),
+        _ if judged.is_good() && judged.boils => (words.expect_done)(&eaten),
+        _ if judged.is_good() => (words.expect_below)(&eaten),
+        (VerdictTone::Doubtful, Wrong::Cold) => words.may_stay_cold.to_owned(),
+        (VerdictTone::Doubtful, Wrong::Late) => (words.may_be_late)(&eaten),
+        (VerdictTone::Doubtful, Wrong::NotDone) => (words.may_not_be_done)(&eaten),
+        (VerdictTone::Doubtful, Wrong::Dry) => words.may_boil_dry.to_owned(),
+        (_, Wrong::Cold) => {
+            let boiling = voice.formats.temperature(question.boiling_c, Sure::Known);
+            (words.stays_cold)(&boiling)
+        }
+        (_, Wrong::Late) => match odds.boils_at.p50 {
+            Some(boils_at) => (words.boils_late)(&eaten, &about(boils_at)),
+            None => (words.not_done)(&eaten),
+        },
+        (_, Wrong::NotDone) => match odds.ready_at.p50 {
+            Some(ready_at) => (words.done_late)(&eaten, &about(ready_at)),
+            None => (words.not_done)(&eaten),
+        },
+        (_, Wrong::Dry) => words.boils_dry.to_owned(),
+    }
+}
+
+fn facts(
+    voice: &Voice<'_>,
+    question: &Question,
+    answer: &Answer,
+    odds: &Odds,
+    judged: Judged,
+    latest: Option<LocalTime>,
+) -> Vec<Fact> {
+    let words = &voice.strings.tonight.verdict.facts;
+    let is_hopeless = judged.tone == VerdictTone::No;
+    let fact = |label: &str, icon, (value, detail)| Fact {
+        label: label.to_owned(),
+        value,
+        detail,
+        icon: Some(icon),
+    };
+    let boils = happens(voice, question, odds.boils_at, is_hopeless);
+    let done = happens(voice, question, odds.ready_at, is_hopeless);
+    let put_in = question.put_in;
+    let when = if put_in == voice.now {
+        words.now.to_owned()
+    } else {
+        (words.at)(&voice.time(put_in, Sure::Known))
+    };
+    let latest = latest
+        .map(|latest| Sure::Near.floor(latest))
+        .filter(|latest| put_in < *latest)
+        .map(|latest| {
+            let nine = Chance::new(Chance::NINE_IN_TEN);
+            let figure = figure(voice.strings, voice.formats, nine);
+            (voice.strings.tonight.chances.latest)(&voice.time(latest, Sure::Known), &figure)
+        });
+    let label = if is_hopeless {
+        words.goes_in
+    } else {
+        words.put_in
+    };
+    [
+        Some(fact(label, Icon::Clock, (when, latest.unwrap_or_default()))),
+        boils.map(|when| fact(words.boils, Icon::PotBoils, when)),
+        done.filter(|_| !is_done_at_the_boil(question))
+            .map(|when| fact(words.done, Icon::Bowl, when)),
+        judged
+            .is_good()
+            .then(|| comes_out(voice, question, out_by(answer, question.meal.eat_at))),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+/// When something happens in the middle of what may be, and in 8 of 10 cases; what is only hoped
+/// for has a beginning.
+fn happens(
+    voice: &Voice<'_>,
+    question: &Question,
+    band: Band<Option<LocalTime>>,
+    is_hopeless: bool,
+) -> Option<(String, String)> {
+    let words = &voice.strings.tonight.verdict.facts;
+    let early = band.p10?;
+    let earliest = || (words.at_the_earliest)(&voice.time(early, Sure::Near));
+    let Some(middle) = band.p50 else {
+        return (!is_hopeless).then(|| (earliest(), String::new()));
+    };
+    let estimate = voice.estimate(middle, band.p10.zip(band.p90), question.meal.eat_at);
+    let detail = match estimate.span {
+        Some((from, to)) => (words.between)(&from, &to),
+        None if band.p90.is_none() => earliest(),
+        None => String::new(),
+    };
+    Some((estimate.at, detail))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn odds(p_boil: f64, p_done: f64, p_dry: f64, boils: bool) -> Odds {
+        let band = |value| Band {
+            p05: value,
+            p10: value,
+            p25: value,
+            p50: value,
+            p75: value,
+            p90: value,
+            p95: value,
+        };
+        let at = Some(LocalTime(70_000));
+        Odds {
+            p_boil,
+            p_done,
+            boils_at: band(at.filter(|_| boils)),
+            ready_at: band(at),
+            boiled_away_kg: band_of(0.0),
+            p_dry,
+            store_before_c: band_of(180.0),
+            store_after_c: band_of(120.0),
+        }
+    }
+
+    fn band_of(value: f64) -> Band<f64> {
+        Band {
+            p05: value,
+            p10: value,
+            p25: value,
+            p50: value,
+            p75: value,
+            p90: value,
+            p95: value,
+        }
+    }
+
+    #[test]
+    fn the_tone_follows_the_scale_of_words() {
+        for (p, tone) in [
+            (1.0, VerdictTone::Sure),
+            (0.95, VerdictTone::Sure),
+            (0.94, VerdictTone::Likely),
+            (0.6, VerdictTone::Likely),
+            (0.59, VerdictTone::Doubtful),
+            (0.2, VerdictTone::Doubtful),
+            (0.19, VerdictTone::No),
+            (0.0, VerdictTone::No),
+        ] {
+            assert_eq!(Judged::of(&odds(1.0, p, 0.0, true)).tone, tone, "{p}");
+        }
+    }
+
+    #[test]
+    fn what_goes_wrong_is_what_goes_wrong_most() {
+        let wrong =
+            |p_boil, p_done, p_dry, boils| Judged::of(&odds(p_boil, p_done, p_dry, boils)).wrong;
+        assert_eq!(wrong(0.1, 0.1, 0.0, false), Wrong::Cold);
+        assert_eq!(wrong(0.1, 0.1, 0.0, true), Wrong::Late);
+        assert_eq!(wrong(0.95, 0.3, 0.0, true), Wrong::NotDone);
+        assert_eq!(wrong(0.95, 0.3, 0.6, true), Wrong::Dry);
+    }
+
+    #[test]
+    fn what_is_done_without_boiling_is_not_told_to_boil() {
+        assert!(!Judged::of(&odds(0.4, 0.97, 0.0, false)).boils);
+        assert!(Judged::of(&odds(0.99, 0.97, 0.0, true)).boils);
+    }
+}

@@ -1,0 +1,50 @@
+//! What takes long to work out, bit by bit, so that the screen answers in between.
+
+use std::sync::Arc;
+use std::time::Duration;
+
+use crate::reactive::*;
+use leptos::leptos_dom::helpers::TimeoutHandle;
+
+/// A change is let settle for this long before anything long is begun.
+const SETTLE: Duration = Duration::from_millis(350);
+/// Between two bits: enough for a tap to be answered.
+const PAUSE: Duration = Duration::from_millis(16);
+
+/// A bit, by its number; whether there is another.
+type Bit = Arc<dyn Fn(usize) -> bool + Send + Sync>;
+
+/// Works through the bits of a figure, one after another. Anew whenever something changes that
+/// `begin` reads; it says whether there is anything to work out.
+pub(super) fn bit_by_bit(
+    begin: impl Fn() -> bool + 'static,
+    bit: impl Fn(usize) -> bool + Send + Sync + 'static,
+) {
+    let waiting = StoredValue::new(None::<TimeoutHandle>);
+    let bit: Bit = Arc::new(bit);
+    effect(move || {
+        cancel(waiting);
+        if begin() {
+            wait(0, Arc::clone(&bit), waiting);
+        }
+    });
+    on_cleanup(move || cancel(waiting));
+}
+
+fn wait(n: usize, bit: Bit, waiting: StoredValue<Option<TimeoutHandle>>) {
+    let delay = if n == 0 { SETTLE } else { PAUSE };
+    let work = move || {
+        if bit(n) {
+            wait(n + 1, bit, waiting);
+        }
+    };
+    let handle = set_timeout_with_handle(work, delay).ok();
+    // The person may have left the page meanwhile.
+    waiting.try_update_value(|waiting| *waiting = handle);
+}
+
+fn cancel(waiting: StoredValue<Option<TimeoutHandle>>) {
+    if let Some(Some(handle)) = waiting.try_update_value(Option::take) {
+        handle.clear();
+    }
+}

@@ -1,0 +1,160 @@
+//! What takes longer than the answer: the latest time, how much, what would help, and the like.
+
+use crate::reactive::*;
+use model::dish::Dish;
+use model::journal::{Meal, Outcome};
+use model::local_time::LocalTime;
+use model::odds::{Belief, Improvement, KINDS_OF_HELP};
+use model::pot::{Lid, Pot};
+
+use super::scene::{Asked, Scene, air_at, say};
+use crate::components::{FactList, Panel};
+use crate::present::tonight::chances::{Breakfast, Further, chances};
+use crate::present::tonight::verdict::is_good_enough;
+use crate::screens::later::bit_by_bit;
+
+/// Everything is worked out anew after so long, since the evening goes on. \[s\]
+const ANEW_S: i64 = 600;
+/// Water for breakfast. \[L\]
+const BREAKFAST_L: f64 = 1.0;
+/// When it goes in, and by when it must boil. \[s\] of the day.
+const BREAKFAST_S: (i64, i64) = (6 * 3600, 7 * 3600);
+
+/// The bits before the changes that would help.
+const FIGURES: usize = 4;
+
+impl Scene {
+    /// Works out, bit by bit, what takes longer than the answer.
+    pub(super) fn work_further(self) {
+        let shell = self.shell;
+        let (further, found) = (self.further, self.found);
+        let now = shell.clock.now();
+        let turn = Memo::new(move |_| now.get().0.div_euclid(ANEW_S));
+        let is_asked = Memo::new(move |_| self.odds.with(Option::is_some));
+        let tried = StoredValue::new(Vec::<Improvement>::new());
+        bit_by_bit(
+            move || {
+                turn.track();
+                self.plan.track();
+                shell.estimates.beliefs().follow_diary();
+                further.set(Further::default());
+                found.set(None);
+                tried.set_value(Vec::new());
+                is_asked.get()
+            },
+            move |n| {
+                let Some((meal, put_in)) = self.meal_asked() else {
+                    return false;
+                };
+                let Some(belief) = shell.estimates.belief().get_untracked() else {
+                    return false;
+                };
+                let told = match n {
+                    0 => {
+                        let latest = belief.latest_put_in(&meal);
+                        further.try_update(|further| further.latest = latest)
+                    }
+                    1 => {
+                        let most = belief.most(&meal, put_in);
+                        further.try_update(|further| further.most = Some(most))
+                    }
+                    2 => {
+                        let worth = belief.reading_worth(&meal, put_in);
+                        further.try_update(|further| further.reading = Some(worth))
+                    }
+                    3 => {
+                        let breakfast = self.breakfast(&belief, &meal, put_in);
+                        further.try_update(|further| further.breakfast = breakfast)
+                    }
+                    _ => tried.try_update_value(|tried| {
+                        tried.extend(belief.improvement(&meal, put_in, n - FIGURES));
+                    }),
+                };
+                let is_needed = self
+                    .odds
+                    .with_untracked(|odds| odds.as_ref().is_some_and(|odds| !is_good_enough(odds)));
+                let n_bits = FIGURES + if is_needed { KINDS_OF_HELP } else { 0 };
+                if n + 1 < n_bits {
+                    return told.is_some();
+                }
+                if let Some(tried) = tried.try_get_value() {
+                    found.try_set(Some(belief.best(&meal, put_in, tried)));
+                }
+                false
+            },
+        );
+    }
+
+    /// What is asked about, not followed.
+    fn meal_asked(&self) -> Option<(Meal, LocalTime)> {
+        self.asked.with_untracked(|asked| match asked {
+            Asked::Answered(question, _) => Some((question.meal.clone(), question.put_in)),
+            Asked::Refused(..) | Asked::Nothing | Asked::NoEstimate => None,
+        })
+    }
+
+    fn breakfast(&self, belief: &Belief, meal: &Meal, put_in: LocalTime) -> Option<Breakfast> {
+        let household = self
+            .shell
+            .store
+            .now_is(|document| document.household.clone())?;
+        let out_at = meal.leaves_at();
+        let morning = out_at.day().at_s(BREAKFAST_S.0);
+        let day = if out_at < morning {
+            out_at.day()
+        } else {
+            out_at.day().plus(1)
+        };
+        let (from, by) = (day.at_s(BREAKFAST_S.0), day.at_s(BREAKFAST_S.1));
+        let water = water(meal.pot, air_at(&household, from).max(0.0), by);
+        let odds = belief.after(meal, put_in).ask(&water, from);
+        Some(Breakfast {
+            litres: BREAKFAST_L,
+            put_in: from,
+            by,
+            chance: odds.ready(),
+        })
+    }
+}
+
+fn water(pot: Pot, start_c: f64, by: LocalTime) -> Meal {
+    Meal {
+        dish: Dish::TeaWater,
+        food_kg: 0.0,
+        water_kg: BREAKFAST_L,
+        start_c,
+        pot,
+        lid: Lid::On,
+        out: None,
+        eat_at: by,
+        outcome: Outcome::default(),
+    }
+}
+
+/// How sure it is, in figures.
+#[component]
+pub(super) fn HowSure(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let facts = Memo::new(move |_| {
+        let further = scene.further.get();
+        scene.asked.with(|asked| match asked {
+            Asked::Answered(question, _) => scene.odds.with(|odds| {
+                let odds = odds.as_ref()?;
+                Some(say(shell, |voice| chances(voice, question, odds, &further)))
+            }),
+            Asked::Refused(..) | Asked::Nothing | Asked::NoEstimate => None,
+        })
+    });
+    let is_shown = Memo::new(move |_| facts.with(Option::is_some));
+    let listed = Signal::derive(move || facts.get().unwrap_or_default());
+    view! {
+        <Show when=move || is_shown.get()>
+            <Panel
+                heading=shell.words.text(|strings| strings.tonight.chances.heading)
+                test="chances"
+            >
+                <FactList facts=listed test="chances-facts" />
+            </Panel>
+        </Show>
+    }
+}

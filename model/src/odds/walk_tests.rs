@@ -1,0 +1,132 @@
+//! A diary walked in parts, and the way of an evening.
+
+use super::{Belief, Replay, Settings};
+use crate::dish::Dish;
+use crate::journal::{Event, Journal, Meal, Outcome, What};
+use crate::local_time::{Day, LocalTime};
+use crate::place::{AirYear, Place};
+use crate::pot::Lid;
+use crate::presets::Preset;
+use crate::sun::{DayLog, Sky};
+use crate::tonight::Site;
+
+const TODAY: Day = Day(20_000);
+
+fn site() -> Site {
+    let place = Place {
+        latitude_deg: 11.0,
+        longitude_deg: 38.0,
+        altitude_m: 1500.0,
+        utc_offset_min: 180,
+    };
+    let air = AirYear::guess(11.0, 1500.0).unwrap();
+    Site { place, air }
+}
+
+fn settings() -> Settings {
+    Settings {
+        members: 32,
+        ..Settings::default()
+    }
+}
+
+fn supper(day: Day, boiled: bool) -> Meal {
+    Meal {
+        dish: Dish::WhiteRice,
+        food_kg: 0.3,
+        water_kg: 0.55,
+        start_c: 20.0,
+        pot: Preset::AluminiumInPerlite.cooker(200.0, 11.0).pot,
+        lid: Lid::On,
+        out: None,
+        eat_at: day.at_s(20 * 3600),
+        outcome: Outcome {
+            boiled_at: boiled.then(|| day.at_s(18 * 3600 + 1500)),
+            ..Outcome::default()
+        },
+    }
+}
+
+fn diary(days: i32) -> Journal {
+    let mut journal = Journal::default();
+    for back in (0..days).rev() {
+        let day = TODAY.plus(-back);
+        let log = DayLog::Hourly([Some(Sky::Clear); 24]);
+        journal.skies.insert(day, log);
+        if 0 < back {
+            journal.events.push(Event {
+                at: day.at_s(18 * 3600),
+                what: What::Meal(supper(day, back % 2 == 0)),
+            });
+        }
+    }
+    journal
+}
+
+fn now() -> LocalTime {
+    TODAY.at_s(17 * 3600)
+}
+
+#[test]
+fn a_diary_walked_in_parts_ends_as_one_walked_at_once() {
+    let (site, journal) = (site(), diary(40));
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+    let whole = Belief::replay(&site, &cooker, &journal, now(), &settings()).unwrap();
+    let mut replay = Replay::new(settings());
+    let mut left = i32::MAX;
+    while 0 < left {
+        let before = left;
+        left = replay.walk_on(&site, &cooker, &journal, now(), 3).unwrap();
+        assert!(left < before);
+    }
+    let parts = replay.belief(&site, &cooker, &journal, now()).unwrap();
+    assert_eq!(parts.store(), whole.store());
+    assert_eq!(parts.learned(), whole.learned());
+    // What was changed today is today's only.
+    let mut journal = journal;
+    journal.skies.insert(TODAY, DayLog::SunHours(3.0));
+    let left = replay.walk_on(&site, &cooker, &journal, now(), 0).unwrap();
+    assert_eq!(left, 0);
+    journal.skies.insert(TODAY.plus(-5), DayLog::SunHours(3.0));
+    let left = replay.walk_on(&site, &cooker, &journal, now(), 0).unwrap();
+    assert_eq!(left, 5);
+}
+
+#[test]
+fn the_way_of_an_evening_begins_at_the_store_and_has_a_pot_while_one_is_in() {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+    let belief = Belief::replay(&site(), &cooker, &diary(3), now(), &settings()).unwrap();
+    let put_in = now().plus_s(3600);
+    let times = (0..9).map(|n| now().plus_s(n * 1800));
+    let course = belief.course(&supper(TODAY, false), put_in, times);
+    assert_eq!(course.len(), 9);
+    let has_pot: Vec<bool> = course.iter().map(|one| one.pot_c.is_some()).collect();
+    let expected = [false, false, true, true, true, true, true, false, false];
+    assert_eq!(has_pot, expected);
+    let first = belief.store().store_c.p50;
+    assert!((course[0].store_c.p50 - first).abs() < 10.0);
+    for one in course {
+        let quantiles = one.store_c.quantiles();
+        assert!(quantiles.windows(2).all(|pair| pair[0] <= pair[1]));
+    }
+}
+
+#[test]
+fn a_first_reading_is_believed_however_hot() {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+    for store_c in [30.0, 120.0, 240.0, 280.0] {
+        let mut journal = Journal::default();
+        journal.events.push(Event {
+            at: now().plus_s(-1800),
+            what: What::Reading { store_c },
+        });
+        let belief = Belief::replay(&site(), &cooker, &journal, now(), &settings()).unwrap();
+        let store = belief.store().store_c;
+        assert!((store.p50 - store_c).abs() < 20.0, "{store_c}: {store:?}");
+        assert!(belief.doubts().is_empty());
+        // As well on the morrow.
+        let later = now().plus_s(86_400);
+        let walked = Belief::replay(&site(), &cooker, &journal, later, &settings()).unwrap();
+        assert!(walked.doubts().is_empty());
+    }
+}

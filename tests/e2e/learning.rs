@@ -1,0 +1,94 @@
+//! What the household reports is learned from: two pots change what is known of the cooker and the
+//! odds, and a reload tells the same.
+
+use crate::browser::Theme;
+use crate::evenings::{afternoon, set_up, tap};
+use crate::page::Page;
+use crate::story::{Outcome, story_on};
+
+type Answer<T> = Result<T, Box<dyn std::error::Error>>;
+
+/// Writes a time of day into a time field, as the browser's own picker does.
+async fn put_time(page: &Page, test: &str, time: &str) -> Outcome {
+    page.test(test).await?;
+    page.evaluate(&format!(
+        "const field = document.querySelector('[data-test=\"{test}\"]');
+         field.value = '{time}';
+         field.dispatchEvent(new Event('input', {{ bubbles: true }}));"
+    ))
+    .await?;
+    Ok(())
+}
+
+/// The time in a time field, so many minutes later.
+async fn later(page: &Page, test: &str, minutes: u32) -> Answer<String> {
+    let value = page.test(test).await?.prop("value").await?;
+    let value = value.unwrap_or_default();
+    let (hour, minute) = value.split_once(':').ok_or("a time of day")?;
+    let at = hour.parse::<u32>()? * 60 + minute.parse::<u32>()? + minutes;
+    Ok(format!("{:02}:{:02}", at / 60 % 24, at % 60))
+}
+
+/// A pot on the day before the one that is shown, under a clear sky.
+async fn pot_of_the_day_before(page: &Page, seen: &str, after_min: u32) -> Outcome {
+    tap(page, "previous-day").await?;
+    tap(page, "day-clear").await?;
+    tap(page, "add-meal").await?;
+    let eaten = later(page, "entry-time", 90).await?;
+    put_time(page, "entry-eat", &eaten).await?;
+    let at = later(page, "entry-time", after_min).await?;
+    put_time(page, seen, &at).await?;
+    tap(page, "entry-save").await?;
+    page.test("entry").await?;
+    Ok(())
+}
+
+/// How sure tonight is, once all of it is worked out.
+async fn chances(page: &Page) -> Answer<String> {
+    page.open("#/tonight").await?;
+    page.until(
+        "all that is worked out of tonight",
+        "const facts = document.querySelector('[data-test=chances-facts]');
+         return facts !== null && !facts.textContent.includes('…')",
+    )
+    .await?;
+    Ok(page.test("chances-facts").await?.text().await?)
+}
+
+/// What was learned about the cooker.
+async fn learned(page: &Page) -> Answer<String> {
+    page.open("#/cooker").await?;
+    page.until(
+        "what was learned",
+        "const learned = document.querySelector('[data-test=cooker-learned]');
+         return learned !== null && !learned.textContent.includes('…')",
+    )
+    .await?;
+    let text = page
+        .evaluate("return document.querySelector('[data-test=cooker-learned]').textContent")
+        .await?;
+    Ok(text.as_str().unwrap_or_default().to_owned())
+}
+
+#[test]
+fn two_pots_teach_what_the_cooker_is_and_a_reload_knows_it() {
+    story_on(afternoon(Theme::Light, 1), "/", async |page| {
+        set_up(page).await?;
+        let (at_first, unlearned) = (chances(page).await?, learned(page).await?);
+        page.open("#/diary").await?;
+        pot_of_the_day_before(page, "entry-boiled", 50).await?;
+        let (after_one, learned_once) = (chances(page).await?, learned(page).await?);
+        assert_ne!(after_one, at_first);
+        assert_ne!(learned_once, unlearned);
+        page.open("#/diary").await?;
+        tap(page, "previous-day").await?;
+        pot_of_the_day_before(page, "entry-not-boiled", 80).await?;
+        let (after_two, learned_twice) = (chances(page).await?, learned(page).await?);
+        assert_ne!(learned_twice, learned_once);
+        page.screenshot("cooker-learned").await?;
+        page.reload().await?;
+        assert_eq!(learned(page).await?, learned_twice);
+        assert_eq!(chances(page).await?, after_two);
+        page.screenshot("tonight-chances").await
+    });
+}
