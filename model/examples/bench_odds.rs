@@ -53,6 +53,20 @@ fn main() -> Result<(), Box<dyn Error>> {
         let mut journal = diary(today, 365, &cooker);
         let mut replay = Replay::new(settings);
         replay.belief(&site, &cooker, &journal, now)?;
+        let bytes = replay.kept().unwrap_or_default();
+        let mut opened = f64::INFINITY;
+        for _ in 0..RUNS {
+            let begun = Instant::now();
+            let mut again = Replay::restored(settings, &bytes);
+            black_box(again.belief(&site, &cooker, &journal, now)?);
+            opened = opened.min(begun.elapsed().as_secs_f64());
+        }
+        writeln!(
+            out,
+            "  365 days from cold, {} kB put away: {:.1} ms",
+            bytes.len() / 1000,
+            1e3 * opened
+        )?;
         let supper = supper(today, &cooker, false);
         let (mut edited, mut asked) = (f64::INFINITY, f64::INFINITY);
         for run in 0..RUNS {

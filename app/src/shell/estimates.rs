@@ -9,7 +9,7 @@ use std::sync::Arc;
 
 use crate::reactive::*;
 use model::cooker::Cooker;
-use model::journal::Journal;
+use model::journal::{Journal, What};
 use model::local_time::LocalTime;
 use model::odds::Belief;
 use model::tonight::{Evening, Site, StoreNow, TonightError};
@@ -60,14 +60,19 @@ impl Estimates {
         let evening = Memo::new(move |_| in_use.get().map(carried));
         let running = store.read(running);
         let beliefs = Beliefs::new(store, clock);
+        let is_boiling = store.read(is_boiling);
         Self {
             evening,
             store_now: Memo::new(move |_| {
                 let estimate = evening.get()?;
                 let belief = beliefs.belief().get();
+                let boils = is_boiling.get();
                 Some(estimate.and_then(|evening| {
                     let store = evening.store()?;
-                    Ok(belief.map_or(store, |belief| believed(&belief, store)))
+                    let believed = belief.map_or(store, |belief| believed(&belief, store));
+                    // A pot that is seen to boil is not told that its store can't boil it.
+                    let is_denied = boils && believed.store_c < store.store_c;
+                    Ok(if is_denied { store } else { believed })
                 }))
             }),
             running: Memo::new(move |_| running.get().map(carried)),
@@ -137,6 +142,16 @@ fn believed(belief: &Belief, store: StoreNow) -> StoreNow {
     }
 }
 
+/// Whether the meal that is in the cooker was seen to boil.
+fn is_boiling(document: &Document) -> bool {
+    document
+        .running_meal()
+        .is_some_and(|entry| match &entry.what {
+            What::Meal(meal) => meal.out.is_none() && meal.outcome.boiled_at.is_some(),
+            _ => false,
+        })
+}
+
 fn site(document: &Document) -> Option<Site> {
     document.household.as_ref().map(|household| Site {
         place: household.place,
@@ -167,8 +182,6 @@ fn running(document: &Document) -> Option<Subject> {
 
 #[cfg(test)]
 mod tests {
-    use model::journal::What;
-
     use super::*;
     use crate::platform::storage::MemoryShelf;
     use crate::shell::keeper::Keeper;
@@ -256,6 +269,24 @@ mod tests {
         kitchen.store.act(entry).unwrap();
         let store = kitchen.estimates.store_now().get_untracked().unwrap();
         assert!((store.unwrap().store_c - 240.0).abs() < 10.0);
+    }
+
+    #[test]
+    fn a_store_that_boils_a_pot_is_not_said_to_be_too_cold() {
+        let kitchen = set_up();
+        let put_in = at(16, 40);
+        let meal = Plan::start(2, put_in).meal(pot(), 15.0, put_in);
+        let start = Action::StartMeal { at: put_in, meal };
+        let Ok(Done::AddedEntry(id)) = kitchen.store.act(start) else {
+            panic!("it starts")
+        };
+        let seen = Seen::BoiledAt(at(17, 0));
+        kitchen.store.act(Action::SeeMeal { id, seen }).unwrap();
+        let evening = kitchen.estimates.evening().get_untracked().unwrap();
+        let boiling_c = evening.unwrap().rig().boiling_c().unwrap();
+        let store = kitchen.estimates.store_now().get_untracked().unwrap();
+        let store_c = store.unwrap().store_c;
+        assert!(boiling_c < store_c, "{store_c} below {boiling_c}");
     }
 
     #[test]

@@ -7,6 +7,7 @@ use model::journal::{Meal, Outcome};
 use model::local_time::LocalTime;
 use model::odds::{Band, Belief, Believed, Chance, Multiplier, Report};
 use model::pot::Lid;
+use model::tonight::Help;
 
 /// Tomorrow's breakfast, by which the morning is judged: half a litre of water, put in at seven.
 const BREAKFAST_KG: f64 = 0.5;
@@ -77,7 +78,7 @@ pub(crate) fn meal(out: &mut String, belief: &Belief, meal: &Meal, put_in: Local
     for found in belief.help(&plan, put_in) {
         line(
             "would help",
-            format!("{:?}: {}", found.help, chance(found.ready())),
+            format!("{}: {}", change(found.help), chance(found.ready())),
         );
     }
     line(
@@ -90,6 +91,25 @@ pub(crate) fn meal(out: &mut String, belief: &Belief, meal: &Meal, put_in: Local
     );
     line("breakfast", breakfast(belief, &plan, put_in));
     line("reported", reported(meal));
+}
+
+fn change(help: Help) -> String {
+    match help {
+        Help::LidOn => "the lid on".to_owned(),
+        Help::EarlierIn { put_in } | Help::WaitForSun { put_in } => {
+            format!("in at {}", clock(put_in))
+        }
+        Help::Soak { dish } => format!("soaked, {dish:?}"),
+        Help::WarmWater { start_c } => format!("warmed in the sun to {start_c:.0} °C"),
+        Help::WrapPot => "the pot wrapped".to_owned(),
+        Help::SmallerPot { size } => format!("a pot of {} L", size.props().volume_l),
+        Help::Less { share } => format!("{:.0} % of it", 100.0 * share),
+        Help::MoreWater { water_kg } => format!("{water_kg:.2} kg of water"),
+        Help::EatLater { eat_at } => format!("eaten at {}", clock(eat_at)),
+        Help::OtherFire { minutes, start_c } => {
+            format!("{minutes:.0} min on another fire, to {start_c:.0} °C")
+        }
+    }
 }
 
 /// Water boiled the next morning, after this meal.

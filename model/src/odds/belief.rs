@@ -8,9 +8,10 @@ use super::digest::Digest;
 use super::doubt::Doubt;
 use super::edges::Edges;
 use super::ensemble::{Ensemble, column};
+use super::epoch::Epoch;
 use super::filter::effective;
 use super::prior::{MULTIPLIERS, Multiplier, cook_log_sd};
-use super::road::{Epoch, InPot, Past, Road};
+use super::road::{InPot, Past, Road};
 use super::sky::{STEP_S, SkyDay};
 use super::{Settings, band_of};
 use crate::cooker::Cooker;
@@ -20,6 +21,9 @@ use crate::local_time::{Day, LocalTime};
 use crate::pot::Lid;
 use crate::tonight::{Site, TonightError};
 
+/// Raise this with every change of the model that changes an answer: what was put away before is
+/// then walked anew.
+const MODEL: u64 = 1;
 /// A diary is walked from so many days back at most, to the nearest hundred.
 const MOST_DAYS: i32 = 1200;
 const ROUND_DAYS: i32 = 100;
@@ -34,18 +38,16 @@ const DAYS_AHEAD: i32 = 3;
 #[derive(Debug, Default)]
 pub struct Replay {
     settings: Settings,
-    marks: BTreeMap<Day, Mark>,
+    pub(super) marks: BTreeMap<Day, Mark>,
     epochs: Vec<Arc<Epoch>>,
-    /// Cookers that were put together so far.
-    n_epochs: u64,
 }
 
 /// A belief at the midnight that begins a day.
 #[derive(Debug)]
-struct Mark {
+pub(super) struct Mark {
     /// Of everything before.
-    fingerprint: Digest,
-    past: Past,
+    pub(super) fingerprint: Digest,
+    pub(super) past: Past,
 }
 
 impl Replay {
@@ -172,10 +174,7 @@ impl Replay {
             let known = all.find(|epoch| epoch.is_of(site, cooker));
             epochs.push(match known {
                 Some(epoch) => Arc::clone(epoch),
-                None => {
-                    self.n_epochs += 1;
-                    Arc::new(Epoch::new(site, cooker, self.n_epochs)?)
-                }
+                None => Arc::new(Epoch::new(site, cooker)?),
             });
         }
         self.epochs.clone_from(&epochs);
@@ -193,6 +192,7 @@ impl Replay {
     ) -> (Day, BTreeMap<Day, Digest>) {
         let settings = self.settings;
         let mut digest = Digest::new()
+            .word(MODEL)
             .word(settings.seed)
             .word(settings.members as u64)
             .number(settings.thermometer.sd_k)
@@ -208,7 +208,7 @@ impl Replay {
             let epoch = Road::epoch_at(journal, day.start());
             digest = digest
                 .sky(journal.skies.get(&day))
-                .word(epochs.get(epoch).map_or(0, |epoch| epoch.number));
+                .word(epochs.get(epoch).map_or(0, |epoch| epoch.fingerprint));
             for former in &journal.formerly {
                 if former.until.day() == day {
                     digest = digest.time(former.until);

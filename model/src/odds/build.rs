@@ -5,8 +5,10 @@
 //! it passes this door and the sky's, and is rounded there to 24 binary digits; from here on there
 //! are only the four operations and square roots, which IEEE 754 fixes, and `libm`'s functions.
 
-use crate::cooker::Carried;
+use super::digest::Digest;
+use crate::cooker::{Carried, Cooker};
 use crate::enthalpy::EnthalpyCurve;
+use crate::jacket::Jacket;
 use crate::local_time::LocalTime;
 use crate::network::{CookRate, JacketNode, JacketPair, MAX_NODES, Network, NodeRow, Pot};
 use crate::pot::loss::{EVAPORATION_FACTOR, POOL_W_M2PA};
@@ -23,6 +25,19 @@ const STORE_RANGE_C: (f64, f64) = (-60.0, 560.0);
 const VAPOUR_FROM_C: f64 = -60.0;
 /// Its length.
 const VAPOUR_CELLS: u8 = 200;
+/// The loss of a cool store is taken at this temperature, in air at the next. [°C]
+const COOL_STORE_C: f64 = 50.0;
+const FRESH_WATER_C: f64 = 20.0;
+/// Share of the loss that follows the conductivity of the insulation; the lid's gap does not.
+/// Inferred.
+const FOLLOWS_STORE: f64 = 0.75;
+/// Rise of a measured loss with the store: that of mineral insulation. From memory. \[1/K\]
+const MEASURED_RISE_K: f64 = 0.0012;
+/// A seat over the whole way to the boil beside one under a pot at 80 °C: the film of water grows to
+/// the boil, and the gap is hotter than its mean. Inferred, from a finer model with both.
+const SEAT_WHILE_WARMING: f64 = 1.05;
+/// The loss is never less or more than these shares of the told one.
+const LOSS_SHARES: (f64, f64) = (0.4, 1.6);
 /// Step of the table of cooking rates. [K]
 const COOK_STEP_K: f64 = 0.25;
 
@@ -111,6 +126,9 @@ pub(super) struct Build {
     pub(super) row: NodeRow,
     /// Half of the way from store to air, times two: store to jacket, and jacket to air. \[W/K\]
     pub(super) g_half_w_k: f64,
+    /// By what share the loss rises with the store, and where it is the one above: insulation
+    /// conducts better when it is hot. \[1/K, °C\]
+    loss_rise: (f64, f64),
     /// Conductances of the jacket as multiples of it: from the store, across from node to node, and to
     /// the air; a jacket of one node has nothing across.
     pub(super) jacket_way: [f64; 3],
@@ -128,6 +146,8 @@ pub(super) struct Build {
     pub(super) g_open_w_k: f64,
     /// Heat of the whole store about which the thermostat works. \[J\]
     pub(super) hold_j: f64,
+    /// And what it takes per kelvin there. \[J/K\]
+    pub(super) hold_j_k: f64,
     /// Temperature of the same. [°C]
     pub(super) cutout_c: f64,
     /// How it comes to the kitchen, where it is charged elsewhere.
@@ -177,6 +197,7 @@ impl Build {
         Ok(Self {
             row: rounded_row(parts.row),
             g_half_w_k: rounded(2.0 * parts.g_loss_w_k),
+            loss_rise: (0.0, 0.0),
             jacket_way,
             c_jacket_j_k: rounded(inner.capacity_j_k),
             c_outer_j_k,
@@ -188,6 +209,9 @@ impl Build {
             layer_elsewhere: parts.seat.layer.map_or(0.0, |layer| layer.elsewhere),
             g_open_w_k: rounded(open.parts().g_lid_w_k),
             hold_j: hold_j(&net),
+            hold_j_k: rounded(
+                curve.enthalpy_j(rig.cutout_c()) - curve.enthalpy_j(rig.cutout_c() - 1.0),
+            ),
             cutout_c: rig.cutout_c(),
             carried: rig.carried,
             boiling_c: rounded(net.boiling_point_c()),
@@ -198,6 +222,43 @@ impl Build {
             solid,
             vapour_pa: Table::new(VAPOUR_FROM_C, 1.0, vapour_pa.collect()),
         })
+    }
+
+    /// A fingerprint of every figure.
+    pub(super) fn digest(&self) -> Digest {
+        let row = &self.row;
+        let mut digest = Digest::new()
+            .word(row.count as u64)
+            .word(row.thermostat_node as u64);
+        let figures = [
+            self.g_half_w_k,
+            self.c_jacket_j_k,
+            self.g_seat_w_k,
+            self.layer_k_w,
+            self.layer_elsewhere,
+            self.g_open_w_k,
+            self.hold_j,
+            self.hold_j_k,
+            self.loss_rise.0,
+            self.loss_rise.1,
+            self.cutout_c,
+            self.boiling_c,
+            self.store_c.from,
+            self.store_c.per_step,
+        ];
+        let solid = self.solid.iter().flat_map(|solid| &solid.values);
+        for number in figures
+            .iter()
+            .chain(&row.mass_share)
+            .chain(&row.link_w_k)
+            .chain(&row.heater_share)
+            .chain(&row.jacket_share)
+            .chain(&self.store_c.values)
+            .chain(solid)
+        {
+            digest = digest.number(*number);
+        }
+        digest
     }
 
     /// Temperature of the store with this heat in the whole of it, and its slope. [°C, K/J]
@@ -245,6 +306,31 @@ impl Build {
     pub(super) fn steady_jacket_c(&self, store_c: f64, air_c: f64) -> (f64, f64) {
         let at = |warmth: f64| air_c + warmth * (store_c - air_c);
         (at(self.warmth.0), at(self.warmth.1))
+    }
+
+    /// The loss of a store at this temperature beside the one that is told.
+    #[inline]
+    pub(super) fn loss_share(&self, store_c: f64) -> f64 {
+        let (rise_k, told_c) = self.loss_rise;
+        (1.0 + rise_k * (store_c - told_c)).clamp(LOSS_SHARES.0, LOSS_SHARES.1)
+    }
+
+    /// Corrects for what a network of constant conductances leaves out: lets the loss rise with the store as this cooker's jacket does; a measured loss is taken to
+    /// be that of a store half-way to its cut-out too.
+    pub(super) fn corrected_for(mut self, cooker: &Cooker) -> Result<Self, TonightError> {
+        let told_c = 0.5 * (self.boiling_c + self.cutout_c.max(self.boiling_c));
+        let loss_w_k = |store_c| Ok(cooker.jacket.thermal(store_c, FRESH_WATER_C)?.loss_w_k);
+        let rise_k = match &cooker.jacket {
+            Jacket::Measured { .. } => MEASURED_RISE_K,
+            Jacket::Layers(_) | Jacket::Flask { .. } => {
+                let told: Result<f64, TonightError> = loss_w_k(told_c);
+                let cooler = 1.0 - loss_w_k(COOL_STORE_C)? / told?;
+                FOLLOWS_STORE * cooler / (told_c - COOL_STORE_C)
+            }
+        };
+        self.loss_rise = (rounded(rise_k), told_c);
+        self.g_seat_w_k *= SEAT_WHILE_WARMING;
+        Ok(self)
     }
 
     /// Vapour pressure of water and its slope. \[Pa, Pa/K\]

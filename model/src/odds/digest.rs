@@ -14,6 +14,14 @@ impl Digest {
         Self(0x6A09_E667_F3BC_C908)
     }
 
+    pub(super) fn of_value(value: u64) -> Self {
+        Self(value)
+    }
+
+    pub(super) fn value(self) -> u64 {
+        self.0
+    }
+
     pub(super) fn word(self, word: u64) -> Self {
         let z = (self.0.rotate_left(23) ^ word).wrapping_add(0x9E37_79B9_7F4A_7C15);
         let z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);

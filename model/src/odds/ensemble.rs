@@ -5,8 +5,8 @@ use super::edges::{Edges, inside};
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
 use super::prior::{
-    AIR_DAY_SD_K, CONTACT_POT_SD, LOSS_DAY_SD, MULTIPLIERS, Multiplier, START_SD_K, WATER_SD,
-    cook_log_sd, steam_log_sd,
+    AIR_DAY_SD_K, CONTACT_POT_SD, DRIFT_A_DAY, DRIFTING, LOSS_DAY_SD, MULTIPLIERS, Multiplier,
+    OFFSETS, Offset, START_SD_K, WATER_SD, cook_log_sd, steam_log_sd,
 };
 use super::seconds;
 use super::sky::{STEP_S, SkyDay, SkyStep};
@@ -16,7 +16,7 @@ use crate::network::MAX_NODES;
 
 /// Places of what a member carries, each a column over all members.
 pub(super) mod column {
-    use super::{MAX_NODES, MULTIPLIERS};
+    use super::{MAX_NODES, MULTIPLIERS, OFFSETS};
 
     pub(crate) const HEAT: usize = 0;
     pub(crate) const JACKET: usize = HEAT + MAX_NODES;
@@ -47,12 +47,14 @@ pub(super) mod column {
     /// The multipliers, and their logarithms in standard deviations of nothing.
     pub(crate) const FACTOR: usize = COOK_TIME + 1;
     pub(crate) const LOG: usize = FACTOR + MULTIPLIERS;
-    pub(crate) const COUNT: usize = LOG + MULTIPLIERS;
+    /// What is off by so many kelvins; it follows the logarithms, since both stay and are learned.
+    pub(crate) const OFFSET: usize = LOG + MULTIPLIERS;
+    pub(crate) const COUNT: usize = OFFSET + OFFSETS;
 }
 
 /// Store of a member before the first day that was logged: most are cold, some were in use. The
-/// share of the way from air to cut-out is this times the cube of an even chance. Inferred.
-const START_SHARE: f64 = 0.6;
+/// share of the way from air to cut-out is this times the square of an even chance. Inferred.
+const START_SHARE: f64 = 0.8;
 /// How far from a diary's first reading the store may be. Inferred. \[K\]
 const START_OFF_K: f64 = 25.0;
 
@@ -121,6 +123,16 @@ impl Ensemble {
         self.renew_factors();
     }
 
+    /// Draws what is off by some kelvins anew from its prior.
+    pub(super) fn draw_offset(&mut self, offset: Offset, sd_k: f64, noise: Noise) {
+        // Behind the multipliers' addresses.
+        let noise = noise.at(MULTIPLIERS as i64 + offset as i64);
+        for member in 0..self.members {
+            let off_k = sd_k * noise.normal(member);
+            self.set(column::OFFSET + offset.index(), member, off_k);
+        }
+    }
+
     /// Brings the multipliers in line with their logarithms.
     pub(super) fn renew_factors(&mut self) {
         for multiplier in 0..MULTIPLIERS {
@@ -135,7 +147,7 @@ impl Ensemble {
     pub(super) fn start(&mut self, build: &Build, air_c: f64, noise: Noise) {
         for member in 0..self.members {
             let even = noise.uniform(member);
-            let share = START_SHARE * even * even * even;
+            let share = START_SHARE * even * even;
             let store_c = air_c + share * (build.cutout_c - air_c).max(0.0);
             self.set_store_c(build, member, store_c);
             self.set_jacket(build, member, air_c);
@@ -198,6 +210,11 @@ impl Ensemble {
         }
     }
 
+    /// By how much a member's thermometer reads high. \[K\]
+    pub(super) fn thermometer_k(&self, member: usize) -> f64 {
+        self.get(column::OFFSET + Offset::Thermometer.index(), member)
+    }
+
     /// The day's own deviations begin.
     pub(super) fn begin_day(&mut self, day: Day, seed: u64) {
         let at = |purpose| Noise::new(seed, purpose).at(i64::from(day.0));
@@ -211,6 +228,21 @@ impl Ensemble {
             self.set(column::AIR, member, AIR_DAY_SD_K * air.normal(member));
             let factor = libm::exp(LOSS_DAY_SD * loss.normal(member));
             self.set(column::LOSS_DAY, member, factor);
+        }
+    }
+
+    /// What was learned grows a day older.
+    pub(super) fn drift(&mut self, log_sd: &[f64; MULTIPLIERS], day: Day, seed: u64) {
+        let noise = Noise::new(seed, Purpose::Drift).at(i64::from(day.0));
+        for multiplier in DRIFTING {
+            let place = multiplier.index();
+            let sd = DRIFT_A_DAY * log_sd.get(place).copied().unwrap_or(0.0);
+            let noise = noise.at(multiplier as i64);
+            for member in 0..self.members {
+                let log = self.get(column::LOG + place, member) + sd * noise.normal(member);
+                self.set(column::LOG + place, member, log);
+                self.set(column::FACTOR + place, member, libm::exp(log));
+            }
         }
     }
 
@@ -375,6 +407,7 @@ impl Ensemble {
             safe_at_s: get(column::SAFE_AT),
             dry_at_s: get(column::DRY_AT),
             capacity: factor(Multiplier::Capacity),
+            cut_out_k: get(column::OFFSET + Offset::CutOut.index()),
             loss: factor(Multiplier::Loss) * get(column::LOSS_DAY),
             contact: factor(Multiplier::Contact) * get(column::CONTACT_POT),
             pot_air: factor(Multiplier::PotLoss),

@@ -8,7 +8,7 @@
 use super::build::{Build, small};
 use super::ensemble::{Ensemble, column, systematic};
 use super::noise::{Noise, Purpose};
-use super::prior::{MULTIPLIERS, Multiplier};
+use super::prior::{Multiplier, STATICS};
 
 /// Effective members below this share are too few.
 const LEAST_EFFECTIVE: f64 = 1.0 / 3.0;
@@ -16,8 +16,8 @@ const LEAST_EFFECTIVE: f64 = 1.0 / 3.0;
 const DISCOUNT: f64 = 0.98;
 /// A report is taken in so many parts at most.
 const MOST_PARTS: i64 = 8;
-/// What is shrunk and jittered: the multipliers and the store's heat.
-const DIMS: usize = MULTIPLIERS + 1;
+/// What is shrunk and jittered: the multipliers, the offsets and the store's heat.
+const DIMS: usize = STATICS + 1;
 
 /// How many members the weights are worth: 1 / sum of squares, of weights that sum to 1.
 pub(super) fn effective(weight: &[f64]) -> f64 {
@@ -126,7 +126,7 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
             for (of, z) in root[dim].iter().zip(z).take(dim + 1) {
                 value += spread * of * z;
             }
-            if dim < MULTIPLIERS {
+            if dim < STATICS {
                 ensemble.set(column::LOG + dim, member, value);
             } else {
                 let moved_j = (value - was[dim]) * capacity;
@@ -161,10 +161,10 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
 /// Multipliers and heat of a member.
 fn point(ensemble: &Ensemble, build: &Build, member: usize) -> [f64; DIMS] {
     let mut point = [0.0; DIMS];
-    for (dim, value) in point.iter_mut().enumerate().take(MULTIPLIERS) {
+    for (dim, value) in point.iter_mut().enumerate().take(STATICS) {
         *value = ensemble.get(column::LOG + dim, member);
     }
-    point[MULTIPLIERS] = ensemble.store_j(build, member);
+    point[STATICS] = ensemble.store_j(build, member);
     point
 }
 

@@ -72,6 +72,8 @@ pub(super) struct Member<const N: usize> {
     pub(super) dry_at_s: f64,
     /// Multipliers.
     pub(super) capacity: f64,
+    /// How far the thermostat is off. \[K\]
+    pub(super) cut_out_k: f64,
     pub(super) loss: f64,
     pub(super) contact: f64,
     pub(super) pot_air: f64,
@@ -293,12 +295,14 @@ impl Course<'_> {
         for (whole, share) in whole.iter_mut().zip(row.mass_share).take(n) {
             *whole = 1.0 / (share * member.capacity);
         }
+        let heat_j: f64 = member.heat_j.iter().take(n).sum();
+        let store_c = self.build.store_c(heat_j / member.capacity).0;
         Fixed {
             course: self,
             phase: member.phase,
             is_liquid: member.is_liquid,
             whole,
-            g_half_w_k: self.build.g_half_w_k * member.loss,
+            g_half_w_k: self.build.g_half_w_k * member.loss * self.build.loss_share(store_c),
             g_open_w_k: if stretch.open {
                 self.build.g_open_w_k
             } else {
@@ -313,6 +317,7 @@ impl Course<'_> {
                 .map_or(0.0, |load| load.surface_w_pa * member.pot_steam),
             air_c: stretch.air_c,
             heater_w: stretch.heater_w,
+            hold_j: self.build.hold_j + member.cut_out_k * self.build.hold_j_k,
         }
     }
 

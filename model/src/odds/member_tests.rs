@@ -88,6 +88,7 @@ fn member(build: &Build, store_c: f64, capacity: f64) -> Member<MAX_NODES> {
         safe_at_s: f64::NEG_INFINITY,
         dry_at_s: f64::INFINITY,
         capacity,
+        cut_out_k: 0.0,
         loss: 1.0,
         contact: 1.0,
         pot_air: 1.0,

@@ -32,8 +32,10 @@ pub(super) enum Purpose {
     Kernel = 9,
     /// An imagined thermometer.
     Reading = 10,
+    /// How a multiplier wanders overnight.
+    Drift = 11,
     /// Where a melt freezes by itself.
-    Nucleation = 11,
+    Nucleation = 12,
 }
 
 /// Draws of one seed and purpose.

@@ -38,6 +38,30 @@ pub enum Multiplier {
 /// How many multipliers there are.
 pub(super) const MULTIPLIERS: usize = 9;
 
+/// What is off by so many kelvins, on this household's cooker alone: learned like the multipliers.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[repr(usize)]
+pub(super) enum Offset {
+    /// The thermometer, always to the same side.
+    Thermometer = 0,
+    /// The thermostat: its own error, and where in the store it sits.
+    CutOut = 1,
+}
+
+/// How many offsets there are, and how many figures of a cooker that stay.
+pub(super) const OFFSETS: usize = 2;
+pub(super) const STATICS: usize = MULTIPLIERS + OFFSETS;
+
+impl Offset {
+    /// Its place among the offsets.
+    pub(super) fn index(self) -> usize {
+        self as usize
+    }
+}
+
+/// Doubt of where a household's thermostat cuts out. Common practice, no source. \[K\]
+pub(super) const CUT_OUT_SD_K: f64 = 5.0;
+
 /// Doubt of a day's heat at the heater: dust, the panel's rating, the matching of the resistor.
 /// From memory.
 const CHARGING_SD: f64 = 0.12;
@@ -50,18 +74,30 @@ const MASS_SD: f64 = 0.05;
 const BUILT_SD: f64 = 0.1;
 /// Of the variance of a dish's cooking time, what the household's food and taste have in common
 /// from pot to pot. Inferred.
-const COOKING_IN_COMMON: f64 = 0.6;
+const COOKING_IN_COMMON: f64 = 0.5;
+/// One batch from another, and how a dish slows below the boil. Inferred.
+const COOKING_BATCH_SD: f64 = 0.08;
+
+/// What was learned grows old: each day these multipliers wander by this share of what was not known
+/// of them at first. Dust settles, a lid wears, and the model is not the cooker. Inferred.
+pub(super) const DRIFT_A_DAY: f64 = 0.16;
+pub(super) const DRIFTING: [Multiplier; 4] = [
+    Multiplier::Loss,
+    Multiplier::Contact,
+    Multiplier::Charging,
+    Multiplier::PotLoss,
+];
 
 /// A jacket differs from day to day by this: wind, a lid that sits better or worse. Inferred.
-pub(super) const LOSS_DAY_SD: f64 = 0.05;
+pub(super) const LOSS_DAY_SD: f64 = 0.1;
 /// A day's air differs from the month's by this. From memory. \[K\]
-pub(super) const AIR_DAY_SD_K: f64 = 2.5;
+pub(super) const AIR_DAY_SD_K: f64 = 3.0;
 /// A cup more or less: water poured by eye or by cup. Common practice, no source.
 pub(super) const WATER_SD: f64 = 0.07;
 /// Temperature of what goes in. Common practice, no source. \[K\]
 pub(super) const START_SD_K: f64 = 3.0;
 /// A pot sits a little otherwise each time. Inferred.
-pub(super) const CONTACT_POT_SD: f64 = 0.08;
+pub(super) const CONTACT_POT_SD: f64 = 0.15;
 
 impl Multiplier {
     /// Every multiplier.
@@ -143,7 +179,7 @@ pub(super) fn cook_log_sd(dish: Dish) -> (f64, f64) {
     let whole = log_of(dish.props().minutes_at_100_c.spread_share());
     (
         whole * COOKING_IN_COMMON.sqrt(),
-        whole * (1.0 - COOKING_IN_COMMON).sqrt(),
+        (whole * (1.0 - COOKING_IN_COMMON).sqrt()).hypot(COOKING_BATCH_SD),
     )
 }
 

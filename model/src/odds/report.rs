@@ -27,11 +27,23 @@ pub enum Sits {
 impl Thermometer {
     /// A kitchen thermometer. Common practice, no source.
     pub const KITCHEN: Self = Self {
-        sd_k: 4.0,
+        sd_k: 5.0,
         sits: Sits::InStore,
     };
+
+    /// The part of its error that is the same every day.
+    pub(super) fn offset_sd_k(self) -> f64 {
+        self.sd_k.max(0.1) * OFFSET_SHARE.sqrt()
+    }
+
+    /// The part that is each reading's own.
+    pub(super) fn own_sd_k(self) -> f64 {
+        self.sd_k.max(0.1) * (1.0 - OFFSET_SHARE).sqrt()
+    }
 }
 
+/// Of the variance of a reading, what a thermometer and its place are off by always. Inferred.
+const OFFSET_SHARE: f64 = 0.6;
 /// Share of reports that are slips. Inferred.
 const READING_SLIPS: f64 = 0.03;
 const SEEN_SLIPS: f64 = 0.05;
@@ -41,15 +53,16 @@ const READING_SPAN_K: f64 = 400.0;
 /// A slip of the clock may be anywhere in so many minutes.
 const CLOCK_SPAN_MIN: f64 = 300.0;
 
-/// When people notice a boil: a little late, by the kitchen clock. Common practice, no source.
-/// \[min\]
-const BOIL_LAG_MIN: f64 = 1.5;
-const BOIL_SD_MIN: f64 = 4.0;
+/// When people notice a boil: late, by a waiting time of this mean, never early but for the clock,
+/// which is read to five minutes when the pot goes in and when it boils. Common practice, no
+/// source. \[min\]
+const BOIL_LAG_MIN: f64 = 5.0;
+const BOIL_SD_MIN: f64 = 3.5;
 /// The same for food that is soft. \[min\]
-const DONE_LAG_MIN: f64 = 4.0;
-const DONE_SD_MIN: f64 = 8.0;
+const DONE_LAG_MIN: f64 = 6.0;
+const DONE_SD_MIN: f64 = 6.0;
 /// And what the model itself is off by, as a share of the time since the pot went in. Inferred.
-const MODEL_SD: f64 = 0.06;
+const MODEL_SD: f64 = 0.08;
 /// A palm stays on metal of 43 °C as long as it likes and on 51 °C for a minute; of 65 °C and more
 /// it is drawn back at once: ISO 13732-1:2006, from memory. [°C]
 const COLD_BELOW_C: f64 = 50.0;
@@ -95,12 +108,11 @@ impl Mixture {
     }
 }
 
-/// A thermometer's reading. Per kelvin.
-pub(super) fn reading(read_c: f64, store_c: f64, thermometer: Thermometer) -> f64 {
+/// A thermometer's reading where it would show this. Per kelvin.
+pub(super) fn reading(read_c: f64, shown_c: f64, thermometer: Thermometer) -> f64 {
     // What a hot store differs from place to place.
-    let place_k = 0.01 * (store_c - 20.0);
-    let sd_k = thermometer.sd_k.max(0.1).hypot(place_k);
-    normal_density(read_c - store_c, sd_k)
+    let place_k = 0.015 * (shown_c - 20.0);
+    normal_density(read_c - shown_c, thermometer.own_sd_k().hypot(place_k))
 }
 
 /// Seen to boil, or to be done, so many minutes after it did; it took so many since it went in.
@@ -110,7 +122,21 @@ fn seen_at(late_min: f64, took_min: f64, lag_min: f64, sd_min: f64) -> f64 {
         return 0.0;
     }
     let sd_min = sd_min.hypot(MODEL_SD * took_min);
-    normal_density(late_min - lag_min, sd_min)
+    late_density(late_min, lag_min, sd_min)
+}
+
+/// Density of a normal error and a waiting time of this mean, one added to the other: the
+/// exponentially modified Gaussian (Grushka, Anal. Chem. 44 (1972) 1733).
+fn late_density(late: f64, wait: f64, sd: f64) -> f64 {
+    let by_wait = sd / wait;
+    let place = by_wait - late / sd;
+    // Beyond this the exponential and the error function are out of range together; there the
+    // waiting time is short beside the distance, and the normal error alone is left.
+    if 12.0 < place {
+        return normal_density(late, sd) * sd / (wait * place);
+    }
+    let tail = libm::erfc(place * std::f64::consts::FRAC_1_SQRT_2);
+    0.5 / wait * libm::exp(by_wait * (0.5 * by_wait - late / sd)) * tail
 }
 
 pub(super) fn boiled_at(late_min: f64, took_min: f64) -> f64 {
@@ -187,7 +213,7 @@ mod tests {
 
     #[test]
     fn densities_have_the_weight_of_one() {
-        let sum: f64 = (-4000..4000)
+        let sum: f64 = (-4000..8000)
             .map(|n| 0.05 * boiled_at(f64::from(n) * 0.05, 40.0))
             .sum();
         assert!((sum - 1.0).abs() < 1e-6, "{sum}");

@@ -2,67 +2,25 @@
 
 use std::sync::Arc;
 
-use super::build::{Build, Load};
+use super::build::Load;
 use super::doubt::{Believed, Doubt, Report};
 use super::edges::Edges;
 use super::ensemble::{Ensemble, column};
+use super::epoch::Epoch;
 use super::filter::assimilate;
 use super::member::Course;
 use super::noise::{Noise, Purpose};
-use super::prior::{MULTIPLIERS, Multiplier};
+use super::prior::{CUT_OUT_SD_K, Multiplier, Offset};
 use super::report::{self, Mixture, Sits};
 use super::sky::{SkyDay, sky_day};
 use super::{Settings, band_of, seconds};
-use crate::cooker::Cooker;
 use crate::journal::{Felt, Journal, Meal, What};
 use crate::local_time::{Day, LocalTime};
-use crate::tonight::{Leaning, Rig, Site, TonightError};
+use crate::tonight::TonightError;
 
 /// A pot is followed so long past what was reported of it, so that a member that boils later says
 /// how much later. \[s\]
 const LOOK_AHEAD_S: i64 = 2700;
-
-/// A cooker as it was for a time.
-#[derive(Debug)]
-pub(super) struct Epoch {
-    pub(super) cooker: Cooker,
-    pub(super) rig: Rig,
-    pub(super) build: Build,
-    pub(super) log_sd: [f64; MULTIPLIERS],
-    site: Site,
-    /// No other cooker of the same replay has it.
-    pub(super) number: u64,
-}
-
-impl Epoch {
-    /// Whether it is of this cooker in this place.
-    pub(super) fn is_of(&self, site: &Site, cooker: &Cooker) -> bool {
-        self.site == *site && self.cooker == *cooker
-    }
-
-    pub(super) fn new(site: &Site, cooker: &Cooker, number: u64) -> Result<Self, TonightError> {
-        let rig = Rig::new(site, cooker)?;
-        Ok(Self {
-            build: Build::new(&rig)?,
-            log_sd: Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig)),
-            site: *site,
-            number,
-            cooker: cooker.clone(),
-            rig,
-        })
-    }
-
-    /// A pot of this meal. Its quantities are as told; members have their own.
-    pub(super) fn load(&self, meal: &Meal, put_in: LocalTime, air_c: f64) -> Load {
-        let pot = self.rig.load(meal, &Leaning::AS_TOLD, air_c);
-        let full_boil_s = meal
-            .dish
-            .props()
-            .full_boil
-            .map_or(0.0, |boil| 60.0 * boil.advised_min.value);
-        Load::new(&pot, full_boil_s, put_in, self.build.boiling_c)
-    }
-}
 
 /// A pot that is in.
 #[derive(Debug, Clone)]
@@ -181,6 +139,9 @@ impl<'a> Road<'a> {
         for (multiplier, log_sd) in Multiplier::ALL.into_iter().zip(epoch.log_sd) {
             ensemble.draw(multiplier, log_sd, noise);
         }
+        let thermometer_k = self.settings.thermometer.offset_sd_k();
+        ensemble.draw_offset(Offset::Thermometer, thermometer_k, noise);
+        ensemble.draw_offset(Offset::CutOut, CUT_OUT_SD_K, noise);
         let air_c = self
             .sky(at.day(), idx)?
             .first()
@@ -285,6 +246,7 @@ impl<'a> Road<'a> {
             ensemble.carry(&course, sky, &edges, seed, to.min(midnight));
             if ensemble.at == midnight {
                 ensemble.begin_day(midnight.day(), seed);
+                ensemble.drift(&epoch.log_sd, midnight.day(), seed);
             }
         }
         self.edges = edges;
@@ -358,7 +320,8 @@ impl<'a> Road<'a> {
             Mixture::READING,
             {
                 move |ensemble: &Ensemble, member: usize| {
-                    report::reading(read_c, store_c(ensemble, member), thermometer)
+                    let shown_c = store_c(ensemble, member) + ensemble.thermometer_k(member);
+                    report::reading(read_c, shown_c, thermometer)
                 }
             },
         )
@@ -485,6 +448,10 @@ impl<'a> Road<'a> {
         let nucleation = Noise::new(self.settings.seed, Purpose::Nucleation);
         past.ensemble.draw_nucleation(&new.build, nucleation);
         let air_c = self.air_c(at, idx)?;
+        if !Multiplier::Capacity.is_kept(&old.cooker, &new.cooker) {
+            past.ensemble
+                .draw_offset(Offset::CutOut, CUT_OUT_SD_K, noise);
+        }
         for (member, store_c) in store_c.into_iter().enumerate() {
             past.ensemble.set_store_c(&new.build, member, store_c);
             if old.build.warmth != new.build.warmth {

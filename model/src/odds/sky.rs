@@ -22,12 +22,27 @@ const FAN_PER_SD: f64 = 2.0;
 const BRIGHTEST: f64 = 1.06;
 /// Least relative deviation of an hour that is still to come. From memory.
 const COMING_SD: f64 = 0.45;
+/// What a word or a count is off by beside what the sky itself may do, as a share of a clear sky's
+/// light: a neighbour's word, an hour's slip, one word for a morning. Inferred.
+const WORD_SD: f64 = 0.14;
+/// Such slips lead towards the usual: an hour called dark was brighter now and then, a clear one
+/// duller. The share of the way, and the usual share of a clear sky's light. Inferred.
+const TO_USUAL: f64 = 0.05;
+const USUAL_INDEX: f64 = 0.65;
+/// Greatest relative deviation of an hour that was looked at: beyond it a lognormal is all tail.
+const MOST_SD: f64 = 0.9;
+/// Share of a clear sky's light in an hour that nobody saw, at each place of the fan. Such hours are
+/// bright or dull, seldom between: a third clear, two fifths thin or patchy, a quarter grey or dark,
+/// with the light that those words stand for. From memory: sunny places in all seasons.
+const UNSEEN_INDEX: [f64; FAN] = [
+    0.08, 0.1, 0.13, 0.18, 0.27, 0.45, 0.74, 0.92, 1.0, 1.02, 1.04, 1.05, 1.06,
+];
 /// Share of the variance of an hour that the whole day has in common: of an hour that was looked
 /// at, of a day known by its hours of sun, and of one that nobody saw, whose weather is one weather.
 /// Inferred.
 const COMMON_SEEN: f64 = 0.4;
-const COMMON_SUN_HOURS: f64 = 0.45;
-const COMMON_UNSEEN: f64 = 0.8;
+const COMMON_SUN_HOURS: f64 = 0.4;
+const COMMON_UNSEEN: f64 = 0.5;
 
 /// Light and air of half an hour.
 #[derive(Debug, Clone)]
@@ -104,8 +119,16 @@ pub(super) fn sky_day(
             } else {
                 step.relative_sd
             };
+            let nobody_saw = matches!(unlogged, Unlogged::As(_)) && !was_seen;
+            let light = if nobody_saw {
+                Light::Unseen
+            } else if was_seen {
+                Light::Seen(relative_sd)
+            } else {
+                Light::About(relative_sd)
+            };
             SkyStep {
-                fan_w: fan_w(rig, step, relative_sd),
+                fan_w: fan_w(rig, step, light),
                 day_weight: common.sqrt(),
                 hour_weight: (1.0 - common).sqrt(),
                 air_c: rounded(step.air_c),
@@ -114,22 +137,63 @@ pub(super) fn sky_day(
         .collect())
 }
 
+/// What is known of a step's light.
+#[derive(Debug, Clone, Copy)]
+enum Light {
+    /// Its mean, with a relative standard deviation.
+    About(f64),
+    /// The same from somebody's word.
+    Seen(f64),
+    /// Nothing but that it is day.
+    Unseen,
+}
+
 /// Heat by brightness, from the darkest to the brightest.
-fn fan_w(rig: &Rig, step: &SeriesStep, relative_sd: f64) -> Option<[f64; FAN]> {
+fn fan_w(rig: &Rig, step: &SeriesStep, light: Light) -> Option<[f64; FAN]> {
     if step.states.is_empty() {
         return None;
     }
-    let log_sd = libm::log(1.0 + relative_sd * relative_sd).sqrt();
     let clear = haurwitz_ghi_w_m2(step.sun.zenith_deg);
-    let brightest = (BRIGHTEST * clear / step.ghi_w_m2.max(1e-9)).max(1.0);
-    let mut fan = [0.0; FAN];
-    for (place, heat_w) in fan.iter_mut().enumerate() {
-        let sd = small(place) / FAN_PER_SD - FAN_SD;
-        let factor = libm::exp(log_sd * (sd - 0.5 * log_sd)).min(brightest);
-        *heat_w = rounded(mean_heat_w(rig, step, factor));
+    let index = (step.ghi_w_m2 / clear).max(1e-3);
+    let brightest = (BRIGHTEST / index).max(1.0);
+    let (mean, relative_sd) = match light {
+        Light::About(relative_sd) => (1.0, relative_sd),
+        Light::Seen(relative_sd) => (
+            1.0 + TO_USUAL * (USUAL_INDEX / index - 1.0),
+            relative_sd.hypot(WORD_SD / index).min(MOST_SD),
+        ),
+        Light::Unseen => (1.0, 0.0),
+    };
+    let log_sd = libm::log(1.0 + relative_sd * relative_sd).sqrt();
+    let mut factors = [0.0; FAN];
+    if let Light::Unseen = light {
+        factors = UNSEEN_INDEX.map(|of_clear| of_clear / index);
+    } else {
+        // No hour is brighter than the brightest, and the mean stays what was told all the same.
+        let mut middle = mean;
+        for _ in 0..4 {
+            for (place, factor) in factors.iter_mut().enumerate() {
+                let sd = small(place) / FAN_PER_SD - FAN_SD;
+                *factor = (middle * libm::exp(log_sd * sd)).min(brightest);
+            }
+            middle *= mean.min(brightest) / mean_of_fan(&factors);
+        }
     }
+    let fan = factors.map(|factor| rounded(mean_heat_w(rig, step, factor)));
     let most = fan.iter().fold(0.0_f64, |most, heat_w| most.max(*heat_w));
     (0.0 < most).then_some(fan)
+}
+
+/// Mean over a standard normal of values that stand at the places of the fan.
+fn mean_of_fan(values: &[f64; FAN]) -> f64 {
+    let (mut sum, mut whole) = (0.0, 0.0);
+    for (place, value) in values.iter().enumerate() {
+        let sd = small(place) / FAN_PER_SD - FAN_SD;
+        let weight = libm::exp(-0.5 * sd * sd);
+        sum += weight * value;
+        whole += weight;
+    }
+    sum / whole
 }
 
 /// Heat in the element when the hour's light is multiplied.

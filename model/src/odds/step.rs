@@ -77,6 +77,8 @@ pub(super) struct Fixed<'a, const N: usize> {
     pub(super) surface_w_pa: f64,
     pub(super) air_c: f64,
     pub(super) heater_w: f64,
+    /// Heat of the whole store about which this member's thermostat works. \[J\]
+    pub(super) hold_j: f64,
 }
 
 impl<const N: usize> Fixed<'_, N> {
@@ -333,7 +335,7 @@ impl<const N: usize> Fixed<'_, N> {
         let build = self.course.build;
         let place = build.row.thermostat_node.min(N - 1);
         let felt_j = |step: &Step<N>| step.heat_j[place] * self.whole[place];
-        if self.heater_w <= 0.0 || felt_j(&on) <= build.hold_j {
+        if self.heater_w <= 0.0 || felt_j(&on) <= self.hold_j {
             return on;
         }
         let without = Fixed {
@@ -342,7 +344,7 @@ impl<const N: usize> Fixed<'_, N> {
             ..*self
         };
         let off = without.step(from, &without.stage(from), pot_k_j, h_s);
-        let share = (build.hold_j - felt_j(&off)) / (felt_j(&on) - felt_j(&off));
+        let share = (self.hold_j - felt_j(&off)) / (felt_j(&on) - felt_j(&off));
         off.blended(&on, share.clamp(0.0, 1.0))
     }
 }

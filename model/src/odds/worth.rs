@@ -36,8 +36,9 @@ impl Belief {
         let build = &self.epoch.build;
         let fates = self.fates(meal, put_in, false);
         let (weight, members) = (&self.ensemble.weight, self.ensemble.members());
-        let store_c: Vec<f64> = (0..members)
-            .map(|member| self.ensemble.store_c(build, member))
+        let all = &self.ensemble;
+        let shown_c: Vec<f64> = (0..members)
+            .map(|member| all.store_c(build, member) + all.thermometer_k(member))
             .collect();
         let ready: Vec<bool> = (0..members).map(|member| fates.is_ready(member)).collect();
         let thermometer = self.settings.thermometer;
@@ -47,11 +48,11 @@ impl Belief {
             .iter()
             .enumerate()
             .filter_map(|(turn, truth)| {
-                let error_k = thermometer.sd_k * noise.normal(turn + 1);
-                let read_c = store_c.get(*truth)? + error_k;
+                let error_k = thermometer.own_sd_k() * noise.normal(turn + 1);
+                let read_c = shown_c.get(*truth)? + error_k;
                 let (mut all, mut good) = (0.0, 0.0);
-                for ((store_c, ready), weight) in store_c.iter().zip(&ready).zip(weight) {
-                    let likely = weight * report::reading(read_c, *store_c, thermometer);
+                for ((shown_c, ready), weight) in shown_c.iter().zip(&ready).zip(weight) {
+                    let likely = weight * report::reading(read_c, *shown_c, thermometer);
                     all += likely;
                     good += if *ready { likely } else { 0.0 };
                 }

@@ -119,7 +119,7 @@ pub(super) const MORE: More = More {
         ],
         not_known: "What it does not know",
         not_known_list: [
-            "The weather to come. The rest of today is taken to be like the last sky you logged; a day without a log, like sun and cloud.",
+            "The weather to come. The rest of today is taken to be like the last sky you logged; a day without a log, like sun and cloud; leaning in your favour, like a clear day, and against you, like a grey one.",
             "What nobody logged: a lid left open, a pot taken out early, shade or dust on the panel.",
             "How hot every spot of your store is. It knows the mean; near the heater it can be hotter.",
             "The age of your beans, how salty the water is, how thick the porridge. These can double a cooking time.",

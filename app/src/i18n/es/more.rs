@@ -119,7 +119,7 @@ pub(super) const MORE: More = More {
         ],
         not_known: "Qué no sabe",
         not_known_list: [
-            "El tiempo que vendrá. El resto de hoy se toma como el último cielo anotado; un día sin anotar, como sol y nubes.",
+            "El tiempo que vendrá. El resto de hoy se toma como el último cielo anotado; un día sin anotar, como sol y nubes; con las cifras a favor, como un día despejado, y en contra, como uno gris.",
             "Lo que nadie anotó: una tapa abierta, una olla sacada antes, sombra o polvo en el panel.",
             "El calor en cada punto del depósito. Conoce la media; junto a la resistencia puede estar más caliente.",
             "La edad de sus frijoles, la sal del agua, lo espeso de la papilla. Pueden duplicar el tiempo de cocción.",

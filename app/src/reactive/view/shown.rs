@@ -18,9 +18,22 @@ pub(super) enum Shown {
     Several(Vec<Self>, web_sys::Comment),
     Element(Box<ShownElement>),
     Followed {
-        place: Rc<RefCell<Option<Self>>>,
+        place: Place,
         _effect: RenderEffect<()>,
     },
+}
+
+/// Where what is followed is kept: here, and with the work that renews it.
+pub(super) struct Place(Rc<RefCell<Option<Shown>>>);
+
+impl Drop for Place {
+    /// The work may wait for its turn yet, and holds the place until then: what is in it must follow
+    /// nothing any longer, since what it would read is gone with the screen.
+    fn drop(&mut self) {
+        if let Ok(mut place) = self.0.try_borrow_mut() {
+            place.take();
+        }
+    }
 }
 
 pub(super) struct ShownElement {
@@ -55,6 +68,7 @@ impl Shown {
             Node::Followed(work) => {
                 let place = Rc::new(RefCell::new(None));
                 let _effect = follow(work, place.clone());
+                let place = Place(place);
                 Self::Followed { place, _effect }
             }
         }
@@ -128,7 +142,7 @@ impl Shown {
             }
             Self::Element(shown) => see(&shown.node),
             Self::Followed { place, .. } => {
-                if let Some(shown) = &*place.borrow() {
+                if let Some(shown) = &*place.0.borrow() {
                     shown.each_node(see);
                 }
             }

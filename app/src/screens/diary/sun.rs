@@ -138,6 +138,8 @@ fn Told(scene: Scene) -> impl IntoView {
             })
         })
     });
+    // What a tapped hour is now, for a screen reader.
+    let said = RwSignal::new(String::new());
     let on_tap = move |place: usize| {
         let daylight = scene.daylight.get_untracked();
         let log = scene.log.get_untracked();
@@ -145,6 +147,8 @@ fn Told(scene: Scene) -> impl IntoView {
             tapped(log.as_ref(), daylight.start + place, &daylight),
             true,
         );
+        let hour = hours.with_untracked(|hours| hours.get(place).map(|hour| hour.spoken.clone()));
+        said.set(hour.unwrap_or_default());
     };
     view! {
         <WholeDay scene />
@@ -156,6 +160,7 @@ fn Told(scene: Scene) -> impl IntoView {
             on_tap=Callback::new(on_tap)
             test="sun-hours"
         />
+        <p class="unseen" aria-live="polite">{move || said.get()}</p>
         {move || view! { <AsNumber scene day=scene.day.get() /> }}
     }
 }

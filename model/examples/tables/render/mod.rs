@@ -2,6 +2,7 @@
 
 mod cooker;
 mod food;
+mod odds;
 
 use model::ageing;
 use model::dish::{self, lethality};
@@ -28,6 +29,7 @@ pub(crate) fn tables() -> String {
         food::dish_rules(),
         single_figures(),
         food::food_heat(),
+        odds::words(),
         sources(),
     ]
     .join("\n")

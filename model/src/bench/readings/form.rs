@@ -1,5 +1,6 @@
 //! How a text is laid out: what stands between its columns, and what the columns are.
 
+use super::names::{column_of, degrees_of, elapsed_of};
 use super::number::Numbers;
 use super::remark::{ReadingsError, Remark, What};
 use super::stamp::{MonthFirst, is_date, is_moment};
@@ -375,73 +376,4 @@ fn by_name(names: &[String], first: &[String]) -> Vec<Column> {
         }
     }
     columns
-}
-
-fn has_any(name: &str, words: &[&str]) -> bool {
-    words.iter().any(|word| name.contains(word))
-}
-
-fn column_of(name: &str) -> Column {
-    let bare = name.split(['(', '[']).next().unwrap_or_default().trim();
-    let warm = degrees_of(name).is_some() || name.contains("temp");
-    if !warm
-        && has_any(
-            name,
-            &["irradiance", "insolation", "w/m", "sun", "solar", "light"],
-        )
-    {
-        Column::Irradiance
-    } else if !warm && (has_any(name, &["power", "watt", "heater"]) || name.ends_with("(w)")) {
-        Column::Power
-    } else if has_any(name, &["pot", "water", "food"]) {
-        Column::Pot
-    } else if has_any(name, &["air", "ambient", "room", "outside", "outdoor"]) {
-        Column::Air
-    } else if has_any(
-        name,
-        &[
-            "store", "storage", "block", "core", "plate", "metal", "salt", "stone", "sand",
-        ],
-    ) {
-        Column::Store
-    } else if has_any(
-        name,
-        &["time", "clock", "elapsed", "hour", "minute", "second"],
-    ) || matches!(bare, "t" | "h" | "s" | "min" | "hh:mm" | "hh:mm:ss")
-    {
-        Column::Time
-    } else if has_any(name, &["date", "day"]) {
-        Column::Date
-    } else {
-        Column::Unused
-    }
-}
-
-fn degrees_of(name: &str) -> Option<Degrees> {
-    if has_any(
-        name,
-        &["\u{b0}f", "(f)", "[f]", "degf", "deg f", "fahrenheit", "_f"],
-    ) {
-        Some(Degrees::Fahrenheit)
-    } else if has_any(name, &["\u{b0}c", "(c)", "[c]", "degc", "deg c", "celsius"])
-        || name.ends_with("_c")
-    {
-        Some(Degrees::Celsius)
-    } else {
-        None
-    }
-}
-
-fn elapsed_of(name: &str) -> Option<ElapsedUnit> {
-    let words: Vec<&str> = name.split(|c: char| !c.is_alphanumeric()).collect();
-    let has = |units: &[&str]| words.iter().any(|word| units.contains(word));
-    if has(&["s", "sec", "second", "seconds"]) {
-        Some(ElapsedUnit::Seconds)
-    } else if has(&["min", "mins", "minute", "minutes"]) {
-        Some(ElapsedUnit::Minutes)
-    } else if has(&["h", "hr", "hour", "hours"]) {
-        Some(ElapsedUnit::Hours)
-    } else {
-        None
-    }
 }

@@ -12,6 +12,7 @@
 
 mod checks;
 mod form;
+mod names;
 mod number;
 mod remark;
 mod stamp;

@@ -1,3 +1,5 @@
+//! Drafts are read as they are meant.
+
 use model::pot::{Pot, PotKind, PotSize, Wrap};
 
 use super::*;

@@ -114,8 +114,9 @@ fn headline(voice: &Voice<'_>, judged: Judged) -> &'static str {
         (VerdictTone::Likely, _) if judged.boils => words.should_boil,
         (VerdictTone::Likely, _) => words.should_be_done,
         (VerdictTone::Doubtful, Wrong::Dry) => words.may_boil_dry,
-        (VerdictTone::Doubtful, Wrong::Cold | Wrong::Late) => words.may_boil,
-        (VerdictTone::Doubtful, Wrong::NotDone) => words.may_be_done,
+        // The figure beside it is the chance to be done: of boiling only where that is the same.
+        (VerdictTone::Doubtful, Wrong::Cold | Wrong::Late) if judged.boils => words.may_boil,
+        (VerdictTone::Doubtful, _) => words.may_be_done,
         (VerdictTone::No, Wrong::Dry) => words.boils_dry,
         (VerdictTone::No, Wrong::Late) => words.too_late,
         (VerdictTone::No, Wrong::Cold) => words.will_not_boil,

@@ -1,6 +1,8 @@
 //! A run made ready to be gone through again and again: stretches of constant power and air, the
 //! pots, and the readings to be met.
 
+mod prepare;
+
 use crate::bench::body::Body;
 use crate::bench::fit::Values;
 use crate::bench::readings::Row;
@@ -9,21 +11,14 @@ use crate::error::ModelError;
 use crate::network::{Ledger, Network, PotPhase, PotState, Span, State, Watch, run};
 use crate::sun::faiman_cell_c;
 use crate::tonight::{Leaning, WIND_M_S, water};
+use prepare::{Series, first_store_c, start_of, stretches, thinned};
 
 /// Longest stretch with one power, air, loss and contact. \[s\]
 const STRETCH_S: f64 = 300.0;
 /// The same with a pot in, whose film and contact change as it warms. \[s\]
 const POT_STRETCH_S: f64 = 60.0;
-/// Ends of the first stretches after a pot goes in. \[s\]
-const POT_FIRST_S: [f64; 3] = [5.0, 15.0, 30.0];
-/// Power that changes by more than this between two rows cuts a stretch there. \[W\]
-const JUMP_W: f64 = 15.0;
-/// A fit reads no more times than this of one run; more are brought together.
-const MOST_SAMPLES: usize = 900;
 /// Times closer than this are the same. \[s\]
 const SAME_TIME_S: f64 = 1e-3;
-/// The pot's first reading is its start, not something to be met. \[s\]
-const POT_SETTLES_S: f64 = 1.0;
 
 /// Store and pot at one time.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -73,58 +68,6 @@ pub(crate) struct Plan {
     pub(crate) power_measured: bool,
     /// Whether the heater was on at all.
     pub(crate) heated: bool,
-}
-
-/// Values at times, straight between them, and the same at the ends.
-struct Series {
-    times_s: Vec<f64>,
-    values: Vec<f64>,
-    /// Integral from the first time to each.
-    sums: Vec<f64>,
-}
-
-impl Series {
-    fn new(points: impl Iterator<Item = (f64, f64)>) -> Option<Self> {
-        let (times_s, values): (Vec<f64>, Vec<f64>) = points.unzip();
-        let mut sums = vec![0.0];
-        for idx in 1..times_s.len() {
-            let step_s = times_s[idx] - times_s[idx - 1];
-            sums.push(sums[idx - 1] + 0.5 * step_s * (values[idx] + values[idx - 1]));
-        }
-        (!times_s.is_empty()).then_some(Self {
-            times_s,
-            values,
-            sums,
-        })
-    }
-
-    fn constant(value: f64) -> Self {
-        Self {
-            times_s: vec![0.0],
-            values: vec![value],
-            sums: vec![0.0],
-        }
-    }
-
-    fn integral_to(&self, at_s: f64) -> f64 {
-        let next = self.times_s.partition_point(|time_s| *time_s <= at_s);
-        let last = self.times_s.len() - 1;
-        if next == 0 {
-            return (at_s - self.times_s[0]) * self.values[0];
-        }
-        let idx = next - 1;
-        let past_s = at_s - self.times_s[idx];
-        if idx == last {
-            return self.sums[last] + past_s * self.values[last];
-        }
-        let slope =
-            (self.values[next] - self.values[idx]) / (self.times_s[next] - self.times_s[idx]);
-        self.sums[idx] + past_s * (self.values[idx] + 0.5 * slope * past_s)
-    }
-
-    fn mean(&self, from_s: f64, to_s: f64) -> f64 {
-        (self.integral_to(to_s) - self.integral_to(from_s)) / (to_s - from_s)
-    }
 }
 
 impl Plan {
@@ -330,105 +273,6 @@ fn pot_with(
     let mut load = body.rig().load(&meal, &Leaning::AS_TOLD, air_c);
     load.g_air_w_k *= values.pot_loss;
     load
-}
-
-fn first_store_c(samples: &[Sample]) -> Option<f64> {
-    let mut first: Vec<f64> = samples
-        .iter()
-        .filter_map(|sample| sample.store_c)
-        .take(5)
-        .collect();
-    first.sort_by(f64::total_cmp);
-    first.get(first.len() / 2).copied()
-}
-
-fn start_of(pot: &PotIn, of: &Run, air_c: f64) -> f64 {
-    let read = || {
-        of.rows
-            .iter()
-            .find(|row| pot.in_s <= row.time_s)
-            .and_then(|row| row.pot_c)
-    };
-    pot.start_c.or_else(read).unwrap_or(air_c)
-}
-
-fn stretches(of: &Run, end_s: f64, power: &Series, air: &Series) -> Vec<Stretch> {
-    let mut cuts: Vec<f64> = vec![0.0, end_s];
-    let mut at_s = STRETCH_S;
-    while at_s < end_s {
-        cuts.push(at_s);
-        at_s += STRETCH_S;
-    }
-    for pot in &of.pots {
-        let out_s = pot.out_s.unwrap_or(end_s);
-        let mut at_s = pot.in_s;
-        while at_s < out_s {
-            cuts.push(at_s);
-            at_s += POT_STRETCH_S;
-        }
-        // A cold pot warms fastest at first.
-        cuts.extend(POT_FIRST_S.map(|first_s| pot.in_s + first_s));
-    }
-    cuts.extend(of.pots.iter().filter_map(|pot| pot.out_s));
-    for idx in 1..power.times_s.len() {
-        if (power.values[idx] - power.values[idx - 1]).abs() > JUMP_W {
-            cuts.extend([power.times_s[idx - 1], power.times_s[idx]]);
-        }
-    }
-    cuts.retain(|cut_s| (0.0..=end_s).contains(cut_s));
-    cuts.sort_by(f64::total_cmp);
-    cuts.dedup_by(|next, before| *next - *before < SAME_TIME_S);
-    cuts.windows(2)
-        .map(|cut| Stretch {
-            from_s: cut[0],
-            to_s: cut[1],
-            heater_w: power.mean(cut[0], cut[1]).max(0.0),
-            air_c: air.mean(cut[0], cut[1]),
-        })
-        .collect()
-}
-
-/// The readings to be met, brought together where there are very many.
-fn thinned(of: &Run) -> Vec<Sample> {
-    let pot_in = |time_s: f64| {
-        of.pots.iter().position(|pot| {
-            pot.in_s + POT_SETTLES_S < time_s && pot.out_s.is_none_or(|out_s| time_s <= out_s)
-        })
-    };
-    let read: Vec<Sample> = of
-        .rows
-        .iter()
-        .map(|row| Sample {
-            time_s: row.time_s,
-            store_c: row.store_c,
-            pot_c: row.pot_c.filter(|_| pot_in(row.time_s).is_some()),
-        })
-        .filter(|sample| sample.store_c.is_some() || sample.pot_c.is_some())
-        .collect();
-    let together = read.len().div_ceil(MOST_SAMPLES);
-    if together <= 1 {
-        return read;
-    }
-    let mut thin = Vec::with_capacity(MOST_SAMPLES);
-    let by_pot = read.chunk_by(|a, b| pot_in(a.time_s) == pot_in(b.time_s));
-    for alike in by_pot {
-        for chunk in alike.chunks(together) {
-            let middle = |read: fn(&Sample) -> Option<f64>| {
-                let mut values: Vec<f64> = chunk.iter().filter_map(read).collect();
-                values.sort_by(f64::total_cmp);
-                values.get(values.len() / 2).copied()
-            };
-            let time = |sample: &Sample| Some(sample.time_s);
-            if let Some(time_s) = middle(time) {
-                thin.push(Sample {
-                    time_s,
-                    store_c: middle(|sample| sample.store_c),
-                    pot_c: middle(|sample| sample.pot_c),
-                });
-            }
-        }
-    }
-    thin
 }
 
 /// Keeps store and pot at the times of the samples.

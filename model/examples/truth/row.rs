@@ -1,0 +1,384 @@
+//! Shells of store and jacket in one row, and one implicit step through them.
+//!
+//! ```text
+//! water - wall - contact - store shells - jacket shells - film - air
+//! ```
+//!
+//! The state of each shell is its heat; the step solves for the temperatures at its end with the heat
+//! capacities of its beginning, and books the very flows of that solution, so heat is kept whatever
+//! the step. The innermost shell of the jacket touches every shell of the store that has an outer
+//! face: one column beside an otherwise tridiagonal system, eliminated by a second right-hand side
+//! of the same sweep (Thomas's algorithm).
+
+use super::heat::HeatTable;
+use super::shell::{Conducts, Jacket, Shell};
+
+/// The shells of a store.
+#[derive(Debug, Clone)]
+pub(crate) struct Store {
+    pub(crate) shells: Vec<Shell>,
+    pub(crate) mass_kg: Vec<f64>,
+    pub(crate) heat_j: Vec<f64>,
+    pub(crate) conducts: Conducts,
+    /// Shares of the heater's power.
+    pub(crate) heater_share: Vec<f64>,
+    /// Shares of the face that the jacket covers.
+    pub(crate) jacket_share: Vec<f64>,
+    /// What passes by the jacket, lid's gap and rods. \[W/K\]
+    pub(crate) leak_w_k: f64,
+}
+
+/// What sits on the seat, as the row sees it in one step.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct OnSeat {
+    pub(crate) water_c: f64,
+    pub(crate) wall_c: f64,
+    pub(crate) water_j_k: f64,
+    pub(crate) wall_j_k: f64,
+    /// Water and wall. \[W/K\]
+    pub(crate) film_w_k: f64,
+    /// Wall and face of the store. \[W/K\]
+    pub(crate) contact_w_k: f64,
+    pub(crate) air_w_k: f64,
+    /// Evaporation at `water_c` and its slope. \[W, W/K\]
+    pub(crate) evaporation: (f64, f64),
+    /// Held at the boil: the temperature.
+    pub(crate) held_c: Option<f64>,
+}
+
+/// What a step did.
+#[derive(Debug, Clone, Copy, Default)]
+pub(crate) struct Flow {
+    pub(crate) water_c: f64,
+    pub(crate) wall_c: f64,
+    pub(crate) jacket_air_j: f64,
+    pub(crate) leak_j: f64,
+    pub(crate) pot_air_j: f64,
+    /// Latent heat of what evaporated below the boil.
+    pub(crate) evaporated_j: f64,
+    /// What a pot that is held at the boil got beyond its losses.
+    pub(crate) surplus_j: f64,
+}
+
+/// Store and jacket with the room to work in.
+#[derive(Debug, Clone)]
+pub(crate) struct Row {
+    pub(crate) store: Store,
+    pub(crate) jacket: Jacket,
+    pub(crate) table: HeatTable,
+    store_c: Vec<f64>,
+    store_j_k: Vec<f64>,
+    store_link_w_k: Vec<f64>,
+    jacket_c: Vec<f64>,
+    jacket_link_w_k: Vec<f64>,
+    to_jacket_w_k: Vec<f64>,
+    since_links_s: f64,
+    /// Place of the first shell behind pot and wall.
+    first: usize,
+    jacket_upper: Vec<f64>,
+    jacket_right: Vec<f64>,
+    upper: Vec<f64>,
+    right: Vec<f64>,
+    beside: Vec<f64>,
+}
+
+/// Conductances that follow the temperature are taken anew after so much time. \[s\]
+const LINKS_S: f64 = 20.0;
+
+impl Row {
+    pub(crate) fn new(store: Store, jacket: Jacket, table: HeatTable) -> Self {
+        let (n, m) = (store.shells.len(), jacket.shells.len());
+        let mut row = Self {
+            store_c: vec![0.0; n],
+            store_j_k: vec![0.0; n],
+            store_link_w_k: vec![0.0; n],
+            jacket_c: vec![0.0; m],
+            jacket_link_w_k: vec![0.0; m],
+            to_jacket_w_k: vec![0.0; n],
+            since_links_s: LINKS_S,
+            first: 0,
+            jacket_upper: vec![0.0; m],
+            jacket_right: vec![0.0; m],
+            upper: vec![0.0; n + 2],
+            right: vec![0.0; n + 2],
+            beside: vec![0.0; n + 2],
+            store,
+            jacket,
+            table,
+        };
+        row.read();
+        row
+    }
+
+    /// Puts store and jacket at temperatures: the jacket on a straight line to the air.
+    pub(crate) fn set(&mut self, store_c: f64, air_c: f64) {
+        let heat_j_kg = self.table.heat_j_kg(store_c);
+        for (heat_j, mass_kg) in self.store.heat_j.iter_mut().zip(&self.store.mass_kg) {
+            *heat_j = heat_j_kg * mass_kg;
+        }
+        let shells = self.jacket.shells.len();
+        for idx in 0..shells {
+            let out = (idx as f64 + 0.5) / shells as f64;
+            self.jacket.heat_j[idx] = self
+                .jacket
+                .heat_at_j(idx, store_c + out * (air_c - store_c));
+        }
+        self.since_links_s = LINKS_S;
+        self.read();
+    }
+
+    /// Temperatures and capacities from heats.
+    fn read(&mut self) {
+        for (idx, (heat_j, mass_kg)) in self
+            .store
+            .heat_j
+            .iter()
+            .zip(&self.store.mass_kg)
+            .enumerate()
+        {
+            let (at_c, j_kgk) = self.table.at(heat_j / mass_kg);
+            self.store_c[idx] = at_c;
+            self.store_j_k[idx] = j_kgk * mass_kg;
+        }
+        for idx in 0..self.jacket_c.len() {
+            self.jacket_c[idx] = self.jacket.temperature_c(idx);
+        }
+    }
+
+    fn link(&mut self) {
+        let n = self.store_c.len();
+        let shells = &self.store.shells;
+        for idx in 0..n {
+            let here = self.store.conducts.w_mk(self.store_c[idx]);
+            let outward = shells[idx].outer_per_m / here;
+            self.store_link_w_k[idx] = if idx + 1 < n {
+                let next = self.store.conducts.w_mk(self.store_c[idx + 1]);
+                1.0 / (outward + shells[idx + 1].inner_per_m / next)
+            } else {
+                0.0
+            };
+        }
+        let m = self.jacket_c.len();
+        let conductivity = |at_c: f64| self.jacket.conductivity_w_mk(at_c);
+        let mut here = conductivity(self.jacket_c[0]);
+        let jacket_w_k = here / self.jacket.shells[0].inner_per_m;
+        for idx in 0..n {
+            // The heat that leaves through the outermost face crosses half a shell to get there.
+            let own = if idx + 1 == n {
+                self.store.shells[idx].outer_per_m / self.store.conducts.w_mk(self.store_c[idx])
+            } else {
+                0.0
+            };
+            let share_w_k = self.store.jacket_share[idx] * jacket_w_k;
+            self.to_jacket_w_k[idx] = share_w_k / (1.0 + own * share_w_k);
+        }
+        for idx in 0..m {
+            let outward = self.jacket.shells[idx].outer_per_m / here;
+            self.jacket_link_w_k[idx] = if idx + 1 < m {
+                let next = conductivity(self.jacket_c[idx + 1]);
+                let inward = self.jacket.shells[idx + 1].inner_per_m / next;
+                here = next;
+                1.0 / (outward + inward)
+            } else {
+                1.0 / (outward + 1.0 / self.jacket.film_w_k)
+            };
+        }
+        self.since_links_s = 0.0;
+    }
+
+    /// Conductance from the middle of the first shell to the face that the pot meets. \[W/K\]
+    fn face_w_k(&self) -> f64 {
+        self.store.conducts.w_mk(self.store_c[0]) / self.store.shells[0].inner_per_m
+    }
+
+    /// Solves one step of the whole row; nothing changes before [`Row::commit`].
+    pub(crate) fn solve(
+        &mut self,
+        dt_s: f64,
+        heater_w: f64,
+        air_c: f64,
+        pot: Option<&OnSeat>,
+    ) -> Flow {
+        self.since_links_s += dt_s;
+        if LINKS_S <= self.since_links_s || self.store.conducts.range_c.0.is_finite() {
+            self.link();
+        }
+        let per_s = 1.0 / dt_s;
+        let n = self.store_c.len();
+        let first = if pot.is_some() { 2 } else { 0 };
+
+        // Inwards out: what stands before an unknown is eliminated as soon as it is met.
+        let mut link_in = 0.0;
+        if let Some(pot) = pot {
+            let (own, right) = match pot.held_c {
+                Some(held_c) => (1.0, held_c),
+                None => {
+                    let (evaporation_w, slope_w_k) = pot.evaporation;
+                    (
+                        pot.water_j_k * per_s + pot.film_w_k + pot.air_w_k + slope_w_k,
+                        pot.water_j_k * per_s * pot.water_c + pot.air_w_k * air_c - evaporation_w
+                            + slope_w_k * pot.water_c,
+                    )
+                }
+            };
+            let coupled = if pot.held_c.is_some() {
+                0.0
+            } else {
+                pot.film_w_k
+            };
+            self.upper[0] = coupled / own;
+            self.right[0] = right / own;
+            self.beside[0] = 0.0;
+            let seat_w_k = 1.0 / (1.0 / pot.contact_w_k + 1.0 / self.face_w_k());
+            let own = pot.wall_j_k * per_s + pot.film_w_k + seat_w_k;
+            let pivot = 1.0 / (own - pot.film_w_k * self.upper[0]);
+            self.upper[1] = seat_w_k * pivot;
+            self.right[1] =
+                (pot.wall_j_k * per_s * pot.wall_c + pot.film_w_k * self.right[0]) * pivot;
+            self.beside[1] = 0.0;
+            link_in = seat_w_k;
+        }
+        let (mut touch, mut touch_right, mut touch_beside) = (0.0, 0.0, 0.0);
+        for idx in 0..n {
+            let at = first + idx;
+            let link_out = self.store_link_w_k[idx];
+            let to_jacket = self.to_jacket_w_k[idx];
+            let leak = self.store.jacket_share[idx] * self.store.leak_w_k;
+            let held = self.store_j_k[idx] * per_s;
+            let own = held + link_in + link_out + to_jacket + leak;
+            let (before_upper, before_right, before_beside) = if at == 0 {
+                (0.0, 0.0, 0.0)
+            } else {
+                (self.upper[at - 1], self.right[at - 1], self.beside[at - 1])
+            };
+            let pivot = 1.0 / (own - link_in * before_upper);
+            self.upper[at] = link_out * pivot;
+            self.right[at] = (held * self.store_c[idx]
+                + heater_w * self.store.heater_share[idx]
+                + leak * air_c
+                + link_in * before_right)
+                * pivot;
+            self.beside[at] = (to_jacket + link_in * before_beside) * pivot;
+            link_in = link_out;
+        }
+        for at in (0..first + n).rev() {
+            if at + 1 < first + n {
+                self.right[at] += self.upper[at] * self.right[at + 1];
+                self.beside[at] += self.upper[at] * self.beside[at + 1];
+            }
+            if first <= at {
+                let to_jacket = self.to_jacket_w_k[at - first];
+                touch += to_jacket;
+                touch_right += to_jacket * self.right[at];
+                touch_beside += to_jacket * self.beside[at];
+            }
+        }
+
+        // The jacket from the air inwards, so that the shell on the store comes last.
+        let m = self.jacket_c.len();
+        let (mut carried, mut carried_right) = (0.0, air_c);
+        for idx in (0..m).rev() {
+            let outward = self.jacket_link_w_k[idx];
+            let inward = if idx == 0 {
+                0.0
+            } else {
+                self.jacket_link_w_k[idx - 1]
+            };
+            let held = self.jacket_j_k(idx) * per_s;
+            let mut own = held + outward + inward - outward * carried;
+            let mut right = held * self.jacket_c[idx] + outward * carried_right;
+            if idx == 0 {
+                own += touch - touch_beside;
+                right += touch_right;
+            }
+            carried = inward / own;
+            carried_right = right / own;
+            self.jacket_upper[idx] = carried;
+            self.jacket_right[idx] = carried_right;
+        }
+        self.flow(dt_s, air_c, pot)
+    }
+
+    /// Heat capacity of a shell of the jacket. \[J/K\]
+    fn jacket_j_k(&self, idx: usize) -> f64 {
+        let rise = self.jacket.capacity_rise_k * self.jacket_c[idx];
+        self.jacket.capacity_j_k(idx) * (1.0 + rise)
+    }
+
+    /// Finishes the solution and reads what flows in it.
+    fn flow(&mut self, dt_s: f64, air_c: f64, pot: Option<&OnSeat>) -> Flow {
+        let mut flow = Flow::default();
+        let last = self.jacket_c.len() - 1;
+        for idx in 1..=last {
+            self.jacket_right[idx] += self.jacket_upper[idx] * self.jacket_right[idx - 1];
+        }
+        let film_w_k = self.jacket_link_w_k[last];
+        flow.jacket_air_j = film_w_k * (self.jacket_right[last] - air_c) * dt_s;
+        let touching_c = self.jacket_right[0];
+        self.first = if pot.is_some() { 2 } else { 0 };
+        for idx in 0..self.store_c.len() {
+            let at = self.first + idx;
+            self.right[at] += self.beside[at] * touching_c;
+            let leak_w_k = self.store.jacket_share[idx] * self.store.leak_w_k;
+            flow.leak_j += leak_w_k * (self.right[at] - air_c) * dt_s;
+        }
+        if let Some(pot) = pot {
+            flow.water_c = self.right[0] + self.beside[0] * touching_c;
+            flow.wall_c = self.right[1] + self.beside[1] * touching_c;
+            flow.pot_air_j = pot.air_w_k * (flow.water_c - air_c) * dt_s;
+            let (evaporation_w, slope_w_k) = pot.evaporation;
+            if let Some(held_c) = pot.held_c {
+                let gained_j = pot.film_w_k * (flow.wall_c - held_c) * dt_s;
+                flow.surplus_j = gained_j - flow.pot_air_j - pot.water_j_k * (held_c - pot.water_c);
+            } else {
+                flow.evaporated_j =
+                    (evaporation_w + slope_w_k * (flow.water_c - pot.water_c)) * dt_s;
+            }
+        }
+        flow
+    }
+
+    /// Takes the last solution over into the heats.
+    pub(crate) fn commit(&mut self) {
+        for idx in 0..self.jacket_c.len() {
+            let rise_k = self.jacket_right[idx] - self.jacket_c[idx];
+            self.jacket.heat_j[idx] += self.jacket_j_k(idx) * rise_k;
+        }
+        for idx in 0..self.store_c.len() {
+            let rise_k = self.right[self.first + idx] - self.store_c[idx];
+            self.store.heat_j[idx] += self.store_j_k[idx] * rise_k;
+        }
+        self.read();
+    }
+
+    /// Temperature of the shell at this share of the mass from the seat. \[°C\]
+    pub(crate) fn store_c_at(&self, share: f64) -> f64 {
+        let whole_kg: f64 = self.store.mass_kg.iter().sum();
+        let mut rest_kg = share * whole_kg;
+        for (at_c, mass_kg) in self.store_c.iter().zip(&self.store.mass_kg) {
+            rest_kg -= mass_kg;
+            if rest_kg <= 0.0 {
+                return *at_c;
+            }
+        }
+        self.store_c[self.store_c.len() - 1]
+    }
+
+    /// Temperature that the store would have if it were mixed. \[°C\]
+    pub(crate) fn mixed_c(&self) -> f64 {
+        let whole_kg: f64 = self.store.mass_kg.iter().sum();
+        self.table
+            .at(self.store.heat_j.iter().sum::<f64>() / whole_kg)
+            .0
+    }
+
+    /// Temperature of the face that meets the pot, by its shell. \[°C\]
+    pub(crate) fn seat_c(&self) -> f64 {
+        self.store_c[0]
+    }
+
+    /// Heat in store and jacket above 0 °C. \[J\]
+    pub(crate) fn held_j(&self) -> f64 {
+        self.store.heat_j.iter().sum::<f64>() + self.jacket.heat_j.iter().sum::<f64>()
+    }
+}

@@ -1,0 +1,82 @@
+//! A cooker as it was until it was changed, put together for members.
+
+use super::build::{Build, Load};
+use super::prior::{MULTIPLIERS, Multiplier};
+use crate::cooker::Cooker;
+use crate::journal::Meal;
+use crate::local_time::LocalTime;
+use crate::tonight::{Leaning, Rig, Site, TonightError};
+
+/// A cooker as it was for a time.
+#[derive(Debug)]
+pub(super) struct Epoch {
+    pub(super) cooker: Cooker,
+    pub(super) rig: Rig,
+    pub(super) build: Build,
+    pub(super) log_sd: [f64; MULTIPLIERS],
+    site: Site,
+    /// Of all by which it makes a difference.
+    pub(super) fingerprint: u64,
+}
+
+impl Epoch {
+    /// Whether it is of this cooker in this place.
+    pub(super) fn is_of(&self, site: &Site, cooker: &Cooker) -> bool {
+        self.site == *site && self.cooker == *cooker
+    }
+
+    pub(super) fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
+        let rig = Rig::new(site, cooker)?;
+        let build = Build::new(&rig)?.corrected_for(cooker)?;
+        let log_sd = Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig));
+        Ok(Self {
+            fingerprint: fingerprint(site, &rig, &build, &log_sd),
+            build,
+            log_sd,
+            site: *site,
+            cooker: cooker.clone(),
+            rig,
+        })
+    }
+
+    /// A pot of this meal. Its quantities are as told; members have their own.
+    pub(super) fn load(&self, meal: &Meal, put_in: LocalTime, air_c: f64) -> Load {
+        let pot = self.rig.load(meal, &Leaning::AS_TOLD, air_c);
+        let full_boil_s = meal
+            .dish
+            .props()
+            .full_boil
+            .map_or(0.0, |boil| 60.0 * boil.advised_min.value);
+        Load::new(&pot, full_boil_s, put_in, self.build.boiling_c)
+    }
+}
+
+/// A fingerprint of a cooker's physics: what makes no difference to it does not show.
+fn fingerprint(site: &Site, rig: &Rig, build: &Build, log_sd: &[f64; MULTIPLIERS]) -> u64 {
+    let place = site.place;
+    let plane = rig.setting.plane;
+    let mut digest = build
+        .digest()
+        .word(u64::from(place.utc_offset_min.cast_unsigned()));
+    for number in [
+        place.latitude_deg,
+        place.longitude_deg,
+        place.altitude_m,
+        plane.tilt_deg,
+        plane.azimuth_deg,
+    ]
+    .iter()
+    .chain(log_sd)
+    .chain(&site.air.day_c)
+    .chain(&site.air.night_c)
+    {
+        digest = digest.number(*number);
+    }
+    // What the panels make of some lights, their cells cool and warm.
+    for light in (1..=26).map(|step| 50.0 * f64::from(step)) {
+        digest = digest
+            .number(rig.heat.heat_w(light, 10.0))
+            .number(rig.heat.heat_w(light, 50.0));
+    }
+    digest.value()
+}
