@@ -24,9 +24,8 @@ const KINK_SHARE: f64 = 0.4;
 const KINK_K: f64 = 1.5;
 /// Closer than this to the boil is at the boil. \[K\]
 const AT_BOIL_K: f64 = 1e-9;
-/// A step may change the conductance of a seat on which something freezes by this share of it.
+/// By how much a step may change the conductance of a seat that freezes, and the shortest such. \[s\]
 const LAYER_SHARE: f64 = 0.2;
-/// The shortest step that this asks for. \[s\]
 const SHORTEST_S: f64 = 1.0;
 /// So far past its nucleation a melt is sure to freeze. \[K\]
 const WAKE_K: f64 = 0.01;
@@ -205,9 +204,13 @@ impl Course<'_> {
             return None;
         }
         let at_c = |heat_j: &[f64; N]| self.build.liquid_c(heat_j[0] / member.capacity).0;
-        let (before_c, after_c) = (at_c(&member.heat_j), at_c(&step.heat_j));
-        let falls = after_c < member.nucleation_c && member.nucleation_c < before_c;
-        falls.then(|| (before_c - member.nucleation_c + WAKE_K) / (before_c - after_c))
+        let (before_c, after_c, wakes_c) = (
+            at_c(&member.heat_j),
+            at_c(&step.heat_j),
+            member.nucleation_c,
+        );
+        (after_c < wakes_c && wakes_c < before_c)
+            .then(|| (before_c - wakes_c + WAKE_K) / (before_c - after_c))
     }
 
     /// Whether the melt is liquid by now.
