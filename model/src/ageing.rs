@@ -91,6 +91,16 @@ impl Ageing {
         self.rate_per_h * (self.activation_j_mol / GAS_J_MOLK * inverse_k).exp()
     }
 
+    /// Temperature at which so much of what is left is converted in an hour, degC: the other way
+    /// round. As cold as can be for none.
+    #[must_use]
+    pub fn temperature_c(&self, rate_per_h: f64) -> f64 {
+        let log_ratio = (rate_per_h.max(1e-30) / self.rate_per_h).ln();
+        let inverse =
+            1.0 / (self.reference_c + ZERO_C_K) - GAS_J_MOLK / self.activation_j_mol * log_ratio;
+        (1.0 / inverse - ZERO_C_K).max(0.0)
+    }
+
     /// Share converted, 0 for fresh to 1, after a history on top of what was converted before.
     ///
     /// # Errors
@@ -341,6 +351,7 @@ mod tests {
             let after = ageing.converted(0.0, &[spell]).unwrap();
             let longer = ageing.converted(0.0, &[Spell { molten_h: 1.1 * hours, ..spell }]).unwrap();
             let warmer = ageing.converted(0.0, &[Spell { melt_c: melt_c + hotter, ..spell }]).unwrap();
+            prop_assert!((ageing.temperature_c(ageing.rate_per_h(melt_c)) - melt_c).abs() < 1e-6);
             prop_assert!((0.0..1.0).contains(&after) && after <= longer && after <= warmer);
             let melt_now = ageing.aged(melt(), after);
             let melt_then = ageing.aged(melt(), warmer);

@@ -1,6 +1,8 @@
 //! A charged can that is carried from where it was charged to the kitchen, and set down or turned
 //! over there.
 
+use serde::{Deserialize, Serialize};
+
 use crate::air;
 use crate::conduction::in_series;
 use crate::error::{ModelError, positive, within};
@@ -11,7 +13,7 @@ use crate::network::Layer;
 const CONVECTION_W_M2K: f64 = 9.0;
 
 /// A can as it is carried.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct CarriedCan {
     /// Its whole surface. \[m2\]
     pub area_m2: f64,

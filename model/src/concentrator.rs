@@ -1,5 +1,7 @@
 //! A tracked mirror or lens in place of a panel: the beam alone, gathered on a receiver.
 
+use serde::{Deserialize, Serialize};
+
 use crate::sun::IrradianceSeries;
 
 /// 0 degC in kelvin.
@@ -8,7 +10,7 @@ const ZERO_C_K: f64 = 273.15;
 const STEFAN_BOLTZMANN_W_M2K4: f64 = 5.670_374_419e-8;
 
 /// A concentrator that follows the sun.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Concentrator {
     /// Area that the beam falls on, square to the sun. \[m2\]
     pub aperture_m2: f64,
@@ -19,7 +21,7 @@ pub struct Concentrator {
 }
 
 /// The face on which the beam is gathered, open to the air while it is.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Receiver {
     /// Area. \[m2\]
     pub area_m2: f64,

@@ -1,8 +1,15 @@
 //! A cooker as a household describes it: its parts, before any physics.
 
+use serde::{Deserialize, Serialize};
+
+use crate::carry::CarriedCan;
+use crate::concentrator::Concentrator;
+use crate::error::ModelError;
+use crate::filling::{Filling, Fins};
 use crate::jacket::Jacket;
+use crate::local_time::Day;
 use crate::media::Medium;
-use crate::panel::{Array, Datasheet, Heater, PanelError};
+use crate::panel::{Array, Datasheet, Element, Heater, PanelError, Taps};
 use crate::pot::Pot;
 use crate::seat::Seat;
 
@@ -21,6 +28,76 @@ pub struct Cooker {
     pub contact: Contact,
     /// The pot that is used most.
     pub pot: Pot,
+    /// What else charges it than one element on the panels.
+    pub charging: Charging,
+    /// How it comes to the kitchen, where it is charged elsewhere.
+    pub carried: Option<Carried>,
+}
+
+impl Cooker {
+    /// What the panels heat: the heater's element, or those on its switch.
+    ///
+    /// # Errors
+    ///
+    /// As [`Heater::checked`] and [`Taps::new`].
+    pub fn element(&self) -> Result<Element, PanelError> {
+        if self.charging.more_elements_ohm.is_empty() {
+            return Ok(Element::One(self.heater.checked()?));
+        }
+        let mut elements_ohm = vec![self.heater.resistance_ohm];
+        elements_ohm.extend(&self.charging.more_elements_ohm);
+        let Heater {
+            wire_ohm,
+            alpha_per_k,
+            ..
+        } = self.heater;
+        Ok(Element::Switched(Taps::new(
+            &elements_ohm,
+            wire_ohm,
+            alpha_per_k,
+        )?))
+    }
+}
+
+/// What charges a cooker beside the panels and their one element, or in their place.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Charging {
+    /// Further elements beside the heater's own, at most two, on one switch that joins them as
+    /// suits the light; straight on the panels, whatever the heater's drive. \[Ω\]
+    pub more_elements_ohm: Vec<f64>,
+    /// A tracked mirror or lens in place of the panels.
+    pub concentrator: Option<Concentrator>,
+    /// A second charge that the household can turn on.
+    pub second: Option<SecondCharge>,
+}
+
+/// A second charge: the grid, a generator or a fire.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct SecondCharge {
+    /// Power that is paid for. \[W\]
+    pub power_w: f64,
+    /// Share of it that reaches the store: 1 for an element inside it, 0.1 to 0.3 for a fire under
+    /// it (common practice, no source).
+    pub share: f64,
+}
+
+impl SecondCharge {
+    /// Heat that reaches the store while it is on. \[W\]
+    pub fn heat_w(&self) -> f64 {
+        self.power_w * self.share
+    }
+}
+
+/// A store that is charged outside and carried to the kitchen.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Carried {
+    /// What it loses on the way.
+    pub can: CarriedCan,
+    /// How long that takes. \[s\]
+    pub way_s: f64,
+    /// Whether it is turned over there, so that what is still solid lies away from the pot.
+    pub turned_over: bool,
 }
 
 /// The photovoltaic modules and where they look.
@@ -66,14 +143,126 @@ impl Panels {
 /// What holds the heat.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Store {
-    /// The media in it, all at one temperature or nearly so.
+    /// The media in it, all at one temperature or nearly so; none where the element heats the pot
+    /// without a store.
     pub charges: Vec<Charge>,
-    /// Metal fins, foam or wires carry the heat through a poorly conducting medium.
-    pub finned: bool,
+    /// Metal that carries the heat through a poorly conducting medium.
+    pub metal: Option<Metal>,
     /// Thickness of the medium under the seat. \[m\]
     pub depth_m: f64,
     /// Temperature at which the thermostat takes the heater off. [°C]
     pub cutout_c: f64,
+    /// The day on which a medium that ages was filled in fresh; `None` where nobody knows.
+    pub filled_on: Option<Day>,
+    /// Share of such a medium that its hours molten have converted: 0 fresh, 1 all.
+    pub converted: f64,
+}
+
+/// Metal within a medium, from the seat through its depth.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum Metal {
+    /// Straight fins that stand on the seat.
+    Fins {
+        /// What they are made of; a metal.
+        of: Medium,
+        /// Thickness of one. \[m\]
+        thickness_m: f64,
+        /// From one to the next; more than the thickness. \[m\]
+        pitch_m: f64,
+    },
+    /// Open foam, or crumpled foil and wire that touch.
+    Foam {
+        /// What it is made of; a metal.
+        of: Medium,
+        /// Share of the volume, up to about 0.15.
+        share: f64,
+    },
+}
+
+impl Metal {
+    /// Fins as they are commonly cut: 2 mm of aluminium every 15 mm. Common practice, no source.
+    pub const USUAL_FINS: Self = Self::Fins {
+        of: Medium::Aluminium,
+        thickness_m: 0.002,
+        pitch_m: 0.015,
+    };
+    /// A tenth of the volume, crumpled aluminium. Common practice, no source.
+    pub const USUAL_FOAM: Self = Self::Foam {
+        of: Medium::Aluminium,
+        share: 0.1,
+    };
+
+    /// The metal itself, if its measures make sense.
+    ///
+    /// # Errors
+    ///
+    /// [`ModelError`] with the first value that is out of range.
+    pub fn checked(self) -> Result<Self, ModelError> {
+        self.layer_w_mk(1.0, 0.1, 0.01)?;
+        Ok(self)
+    }
+
+    /// Conductivity of the medium with the metal in it, along the metal. \[W/mK\]
+    ///
+    /// # Errors
+    ///
+    /// As [`Metal::checked`].
+    pub fn through_w_mk(self, medium_w_mk: f64) -> Result<f64, ModelError> {
+        Ok(match self {
+            Self::Fins {
+                of,
+                thickness_m,
+                pitch_m,
+            } => Filling::new(conductivity(of), medium_w_mk, thickness_m / pitch_m)?
+                .in_parallel_w_mk(),
+            Self::Foam { of, share } => {
+                Filling::new(conductivity(of), medium_w_mk, share)?.foam_w_mk()
+            }
+        })
+    }
+
+    /// Conductivity that the network's frozen layer needs. \[W/mK\]
+    ///
+    /// # Arguments
+    ///
+    /// * `medium_w_mk`: of the solid medium.
+    /// * `depth_m`: of the layer when all is solid; the fins reach as far.
+    /// * `seat_m2`: that the metal stands on.
+    ///
+    /// # Errors
+    ///
+    /// As [`Metal::checked`].
+    pub fn layer_w_mk(
+        self,
+        medium_w_mk: f64,
+        depth_m: f64,
+        seat_m2: f64,
+    ) -> Result<f64, ModelError> {
+        match self {
+            Self::Fins {
+                of,
+                thickness_m,
+                pitch_m,
+            } => {
+                let fins = Fins {
+                    metal_w_mk: conductivity(of),
+                    thickness_m,
+                    length_m: depth_m,
+                    pitch_m,
+                    seat_m2,
+                };
+                Ok(fins
+                    .checked()?
+                    .layer_conductivity_w_mk(medium_w_mk, depth_m))
+            }
+            Self::Foam { .. } => self.through_w_mk(medium_w_mk),
+        }
+    }
+}
+
+fn conductivity(of: Medium) -> f64 {
+    of.props().conductivity_w_mk.value
 }
 
 /// One medium of a store.

@@ -7,6 +7,8 @@
 
 use std::f64::consts::PI;
 
+use serde::{Deserialize, Serialize};
+
 use crate::air;
 use crate::conduction::{in_series, wall_w_k};
 use crate::jacket::{JacketThermal, OUTER_FILM_W_M2K};
@@ -31,7 +33,7 @@ const GAS_J_KGK: f64 = 287.053;
 const ZERO_C_K: f64 = 273.15;
 
 /// A flask with a neck.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Flask {
     /// Radius of the inner wall, m.
     pub inner_radius_m: f64,
@@ -48,7 +50,7 @@ pub struct Flask {
 }
 
 /// The way for heat along the neck, and through the stopper.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Neck {
     /// Conductivity of the wall, W/mK: glass 1.1, stainless steel 16.
     pub wall_w_mk: f64,
@@ -158,6 +160,7 @@ impl Flask {
         Ok(JacketThermal {
             loss_w_k: self.loss(hot_c, air_c)?.whole_w_k,
             capacity_j_k: in_range(Quantity::MeasuredCapacity, wall_j_k, 1.0, 1e6)?,
+            pair: None,
             outer_face_c: None,
         })
     }

@@ -62,6 +62,13 @@ pub enum What {
         /// For how long. \[s\]
         for_s: i64,
     },
+    /// Heat came from elsewhere: the grid, a generator, a fire.
+    TopUp {
+        /// What reaches the store. \[W\]
+        heat_w: f64,
+        /// For how long. \[s\]
+        for_s: i64,
+    },
 }
 
 /// What a hand near the store tells.

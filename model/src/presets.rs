@@ -3,13 +3,15 @@
 //! Common practice, no source: masses, sizes and panels are what such builds commonly have; each
 //! household changes them to what stands in its kitchen.
 
-use crate::cooker::{Charge, Contact, Cooker, Panels, Store};
-use crate::insulation::Insulation;
+mod recipe;
+
+use crate::carry::CarriedCan;
+use crate::concentrator::{Concentrator, Receiver};
+use crate::cooker::{Carried, Charge, Charging, Contact, Cooker, Panels, SecondCharge, Store};
+use crate::flask::{Flask, Neck, SILVERED_EMISSIVITY, SOUND_PA};
 use crate::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
-use crate::media::Medium;
 use crate::panel::{Drive, Heater};
-use crate::pot::{Pot, PotKind, PotSize, Wrap};
-use crate::seat::Seat;
+use crate::pot::{Pot, PotKind, Wrap};
 
 /// A way of building.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -26,31 +28,44 @@ pub enum Preset {
     ErythritolInGlassWool,
     /// Nitrate salt with metal fins in a steel can, in ceramic fibre.
     NitrateInCeramicFibre,
-}
-
-/// What a preset is made of.
-struct Recipe {
-    charges: &'static [(Medium, f64)],
-    finned: bool,
-    depth_m: f64,
-    cutout_c: f64,
-    insulation: Insulation,
-    radius_m: f64,
-    height_m: f64,
-    thickness_m: f64,
-    seat: Seat,
-    size: PotSize,
+    /// The element under the pot, no store.
+    StraightToPot,
+    /// Erythritol with metal fins in a can under the pot.
+    ErythritolUnderPot,
+    /// Concrete in rock wool.
+    ConcreteInRockWool,
+    /// A heater cast in mortar in a bucket of perlite, the pot above it over a gap of air.
+    MortarUnderAirGap,
+    /// Nitrate salt in a can without fins.
+    BareNitrate,
+    /// The same can, charged outside, carried to the kitchen and turned over.
+    NitrateCarried,
+    /// Nitrate salt with fins, charged by a dish that follows the sun.
+    NitrateUnderDish,
+    /// A block of aluminium in a wide vacuum flask.
+    AluminiumInFlask,
+    /// A block of aluminium in perlite, with an element on the grid for dark days.
+    AluminiumAndGrid,
 }
 
 impl Preset {
     /// Every preset, the commonest first.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 15] = [
         Self::AluminiumInPerlite,
         Self::SteelInRockWool,
         Self::SoapstoneInVermiculite,
         Self::SandInPerlite,
         Self::ErythritolInGlassWool,
         Self::NitrateInCeramicFibre,
+        Self::StraightToPot,
+        Self::ErythritolUnderPot,
+        Self::ConcreteInRockWool,
+        Self::MortarUnderAirGap,
+        Self::BareNitrate,
+        Self::NitrateCarried,
+        Self::NitrateUnderDish,
+        Self::AluminiumInFlask,
+        Self::AluminiumAndGrid,
     ];
 
     /// A stable name, for forms and tests.
@@ -62,87 +77,22 @@ impl Preset {
             Self::SandInPerlite => "sand_in_perlite",
             Self::ErythritolInGlassWool => "erythritol_in_glass_wool",
             Self::NitrateInCeramicFibre => "nitrate_in_ceramic_fibre",
+            Self::StraightToPot => "straight_to_pot",
+            Self::ErythritolUnderPot => "erythritol_under_pot",
+            Self::ConcreteInRockWool => "concrete_in_rock_wool",
+            Self::MortarUnderAirGap => "mortar_under_air_gap",
+            Self::BareNitrate => "bare_nitrate",
+            Self::NitrateCarried => "nitrate_carried",
+            Self::NitrateUnderDish => "nitrate_under_dish",
+            Self::AluminiumInFlask => "aluminium_in_flask",
+            Self::AluminiumAndGrid => "aluminium_and_grid",
         }
     }
 
-    const fn recipe(self) -> Recipe {
-        match self {
-            Self::AluminiumInPerlite => Recipe {
-                charges: &[(Medium::Aluminium, 7.0)],
-                finned: false,
-                depth_m: 0.08,
-                cutout_c: 280.0,
-                insulation: Insulation::Perlite,
-                radius_m: 0.11,
-                height_m: 0.2,
-                thickness_m: 0.12,
-                seat: Seat::DryFlat,
-                size: PotSize::Litres2_5,
-            },
-            Self::SteelInRockWool => Recipe {
-                charges: &[(Medium::MildSteel, 14.0)],
-                finned: false,
-                depth_m: 0.05,
-                cutout_c: 300.0,
-                insulation: Insulation::RockWool,
-                radius_m: 0.11,
-                height_m: 0.18,
-                thickness_m: 0.12,
-                seat: Seat::DryOrdinary,
-                size: PotSize::Litres2_5,
-            },
-            Self::SoapstoneInVermiculite => Recipe {
-                charges: &[(Medium::Soapstone, 14.0)],
-                finned: false,
-                depth_m: 0.1,
-                cutout_c: 280.0,
-                insulation: Insulation::Vermiculite,
-                radius_m: 0.13,
-                height_m: 0.22,
-                thickness_m: 0.14,
-                seat: Seat::DryFlat,
-                size: PotSize::Litres2_5,
-            },
-            Self::SandInPerlite => Recipe {
-                charges: &[(Medium::DrySand, 16.0)],
-                finned: false,
-                depth_m: 0.08,
-                cutout_c: 300.0,
-                insulation: Insulation::Perlite,
-                radius_m: 0.15,
-                height_m: 0.25,
-                thickness_m: 0.12,
-                seat: Seat::Sleeve,
-                size: PotSize::Litres2_5,
-            },
-            Self::ErythritolInGlassWool => Recipe {
-                charges: &[(Medium::Erythritol, 5.0), (Medium::Aluminium, 1.0)],
-                finned: true,
-                depth_m: 0.06,
-                cutout_c: 135.0,
-                insulation: Insulation::GlassWool,
-                radius_m: 0.12,
-                height_m: 0.2,
-                thickness_m: 0.1,
-                seat: Seat::SunkInMelt,
-                size: PotSize::Litres2_5,
-            },
-            Self::NitrateInCeramicFibre => Recipe {
-                charges: &[
-                    (Medium::SodiumPotassiumNitrate, 8.0),
-                    (Medium::MildSteel, 3.0),
-                ],
-                finned: true,
-                depth_m: 0.08,
-                cutout_c: 320.0,
-                insulation: Insulation::CeramicFibre,
-                radius_m: 0.12,
-                height_m: 0.2,
-                thickness_m: 0.12,
-                seat: Seat::DryFlat,
-                size: PotSize::Litres4,
-            },
-        }
+    /// Whether its store holds a nitrate, which must meet nothing that burns.
+    pub fn holds_nitrate(self) -> bool {
+        let mut charges = self.recipe().charges.iter();
+        charges.any(|(medium, _)| medium.props().chemistry.is_oxidiser())
     }
 
     /// The cooker, on so many watts of panels that look at the sun from this latitude.
@@ -181,24 +131,13 @@ impl Preset {
                     .iter()
                     .map(|&(medium, mass_kg)| Charge { medium, mass_kg })
                     .collect(),
-                finned: recipe.finned,
+                metal: recipe.metal,
                 depth_m: recipe.depth_m,
                 cutout_c: recipe.cutout_c,
+                filled_on: None,
+                converted: 0.0,
             },
-            jacket: Jacket::Layers(LayeredJacket {
-                shape: JacketShape::Cylinder {
-                    inner_radius_m: recipe.radius_m,
-                    inner_height_m: recipe.height_m,
-                },
-                layers: vec![JacketLayer {
-                    kind: LayerKind::Insulation {
-                        material: recipe.insulation,
-                    },
-                    thickness_m: recipe.thickness_m,
-                }],
-                lid: LidFit::Ordinary,
-                through_rods: 0,
-            }),
+            jacket: self.jacket(),
             contact: Contact {
                 seat: recipe.seat,
                 measured_w_m2k: None,
@@ -208,9 +147,92 @@ impl Preset {
                 size: recipe.size,
                 wrap: Wrap::SunkInCooker,
             },
+            charging: self.charging(),
+            carried: self.carried(),
         }
     }
+
+    fn jacket(self) -> Jacket {
+        if self == Self::AluminiumInFlask {
+            return Jacket::Flask {
+                flask: WIDE_FLASK,
+                wall_j_k: 400.0,
+            };
+        }
+        let recipe = self.recipe();
+        Jacket::Layers(LayeredJacket {
+            shape: JacketShape::Cylinder {
+                inner_radius_m: recipe.radius_m,
+                inner_height_m: recipe.height_m,
+            },
+            layers: vec![JacketLayer {
+                kind: LayerKind::Insulation {
+                    material: recipe.insulation,
+                },
+                thickness_m: recipe.thickness_m,
+            }],
+            lid: LidFit::Ordinary,
+            through_rods: 0,
+        })
+    }
+
+    fn charging(self) -> Charging {
+        Charging {
+            more_elements_ohm: Vec::new(),
+            concentrator: (self == Self::NitrateUnderDish).then_some(DISH),
+            second: (self == Self::AluminiumAndGrid).then_some(GRID),
+        }
+    }
+
+    fn carried(self) -> Option<Carried> {
+        (self == Self::NitrateCarried).then_some(Carried {
+            can: WRAPPED_CAN,
+            way_s: 600.0,
+            turned_over: true,
+        })
+    }
 }
+
+/// A wide silvered flask of steel.
+pub const WIDE_FLASK: Flask = Flask {
+    inner_radius_m: 0.11,
+    inner_height_m: 0.2,
+    gap_m: 0.008,
+    emissivity: SILVERED_EMISSIVITY.value,
+    pressure_pa: SOUND_PA.value,
+    neck: Neck {
+        wall_w_mk: 16.0,
+        wall_m: 0.5e-3,
+        radius_m: 0.1,
+        length_m: 0.06,
+        stopper_w_mk: 0.06,
+    },
+};
+
+/// A dish that one person turns: a metre and a half, a black plate as receiver.
+pub const DISH: Concentrator = Concentrator {
+    aperture_m2: 1.5,
+    optical_efficiency: 0.6,
+    receiver: Receiver {
+        area_m2: 0.03,
+        emissivity: 0.9,
+        convection_w_m2k: 12.0,
+    },
+};
+
+/// An element on the grid.
+pub const GRID: SecondCharge = SecondCharge {
+    power_w: 500.0,
+    share: 0.95,
+};
+
+/// A can of some nine kilograms of salt, in a cloth of mineral fibre while it is carried.
+pub const WRAPPED_CAN: CarriedCan = CarriedCan {
+    area_m2: 0.16,
+    emissivity: 0.8,
+    wrap_m: 0.03,
+    wrap_w_mk: 0.07,
+};
 
 /// The resistance that fits 12 V panels of so many watts at three quarters of full sun: about
 /// 17 V hot, over the current that such light gives, to a tenth of an ohm. \[Ω\]
@@ -226,7 +248,7 @@ fn resistance_ohm(panels_w: f64) -> f64 {
 mod tests {
     use super::*;
     use crate::place::{AirYear, Place};
-    use crate::safety::{Build, layers_in_place};
+    use crate::safety::Build;
     use crate::tonight::{Rig, Site};
 
     #[test]
@@ -244,22 +266,7 @@ mod tests {
         for preset in Preset::ALL {
             let cooker = preset.cooker(200.0, 11.0);
             Rig::new(&site, &cooker).unwrap();
-            let Jacket::Layers(jacket) = &cooker.jacket else {
-                unreachable!()
-            };
-            let build = Build {
-                media: cooker
-                    .store
-                    .charges
-                    .iter()
-                    .map(|charge| charge.medium)
-                    .collect(),
-                cut_out_c: cooker.store.cutout_c,
-                seat: cooker.contact.seat,
-                layers: layers_in_place(jacket, cooker.store.cutout_c, 20.0).unwrap(),
-                open_circuit_v: 25.0,
-                sealed_vessel: false,
-            };
+            let build = Build::of(&cooker, 20.0, 0.0).unwrap();
             assert_eq!(build.refusals(), Vec::new(), "{preset:?}");
         }
     }

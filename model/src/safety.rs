@@ -281,7 +281,7 @@ impl Build {
         let store = &cooker.store;
         let layers = match &cooker.jacket {
             Jacket::Layers(jacket) => layers_in_place(jacket, store.cutout_c, air_c)?,
-            Jacket::Measured { .. } => Vec::new(),
+            Jacket::Measured { .. } | Jacket::Flask { .. } => Vec::new(),
         };
         let open_circuit_v = cooker.panels.array().map_or(f64::NAN, |array| {
             array.open_circuit_v(FULL_SUN_W_M2, coldest_c)

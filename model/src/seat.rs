@@ -48,6 +48,8 @@ pub enum Seat {
     Sleeve,
     /// The pot's wall in the molten medium, or in a film of water below 100 degC.
     SunkInMelt,
+    /// Over a gap of about 8 mm that the heat crosses as radiation and by the air: both faces dark.
+    RadiantGap,
 }
 
 /// What fills the seat.
@@ -63,7 +65,19 @@ pub enum Joint {
         /// Conductance, W/m2K.
         conductance_w_m2k: Datum,
     },
+    /// Air between dark faces, wide enough to see through: it moves, and they radiate.
+    Open {
+        /// Width, m.
+        gap_m: Datum,
+    },
 }
+
+/// Mean gap under a pot in a well, which it stands on, m.
+pub const SLEEVE_BASE_GAP_M: Datum = Datum::relative(0.18e-3, 0.5, Source::Inferred);
+/// Gap round a pot in a well, which it must slide past, m.
+pub const SLEEVE_SIDE_GAP_M: Datum = Datum::relative(1.0e-3, 0.4, Source::Inferred);
+/// Emissivity of a pot's sooty base, and of mortar or oxidised plate under it, 0.85 to 0.95.
+pub const DARK_EMISSIVITY: Datum = Datum::new(0.9, 0.05, Source::Memory);
 
 /// Emissivity of the store's face, oxidised metal (from memory).
 const STORE_EMISSIVITY: f64 = 0.3;
@@ -72,7 +86,7 @@ const BASE_EMISSIVITY: f64 = 0.2;
 
 impl Seat {
     /// Every seat, best first among the dry ones.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::MachinedClamped,
         Self::DryFlat,
         Self::DryOrdinary,
@@ -81,6 +95,7 @@ impl Seat {
         Self::OilFilm,
         Self::Sleeve,
         Self::SunkInMelt,
+        Self::RadiantGap,
     ];
 
     /// What fills it. The gaps give about 1500, 500, 200, 80 and 40 W/m2K between 200 and 100 degC.
@@ -97,7 +112,12 @@ impl Seat {
             Self::DryOrdinary => gap(0.18, 0.5),
             Self::DryWarped => gap(0.46, 0.5),
             Self::BadlyWarped => gap(0.95, 0.5),
-            Self::Sleeve => gap(1.0, 0.4),
+            Self::Sleeve => Joint::Gap {
+                mean_gap_m: SLEEVE_SIDE_GAP_M,
+            },
+            Self::RadiantGap => Joint::Open {
+                gap_m: Datum::relative(8e-3, 0.3, Source::CommonPractice),
+            },
             Self::OilFilm => Joint::Film {
                 conductance_w_m2k: Datum::relative(800.0, 0.4, Source::Inferred),
             },
@@ -119,6 +139,13 @@ impl Seat {
                 BASE_EMISSIVITY,
             ),
             Joint::Film { conductance_w_m2k } => conductance_w_m2k.value,
+            Joint::Open { gap_m } => air::layer_from_below_w_m2k(
+                gap_m.value,
+                store_c,
+                pot_c,
+                DARK_EMISSIVITY.value,
+                DARK_EMISSIVITY.value,
+            ),
         }
     }
 
@@ -128,6 +155,7 @@ impl Seat {
         match self.joint() {
             Joint::Gap { mean_gap_m } => mean_gap_m.spread_share(),
             Joint::Film { conductance_w_m2k } => conductance_w_m2k.spread_share(),
+            Joint::Open { gap_m } => gap_m.spread_share(),
         }
     }
 
@@ -330,7 +358,7 @@ mod tests {
         fn every_seat_conducts(seat_idx in 0..Seat::ALL.len(), store_c in 20.0..400.0_f64) {
             let seat = Seat::ALL[seat_idx];
             let contact = seat.contact_w_m2k(store_c, 60.0);
-            prop_assert!(10.0 < contact && contact < 3000.0);
+            prop_assert!(5.0 < contact && contact < 3000.0);
             let whole = store_to_food_w_m2k(contact, INNER_FILM_W_M2K.value);
             prop_assert!(whole < contact && whole < INNER_FILM_W_M2K.value);
             prop_assert!(0.3 <= seat.spread_share());

@@ -4,7 +4,7 @@
 
 use model::bench::readings::Row;
 use model::bench::{Body, Parameter, PotIn, Run, RunKind, Settings, fit};
-use model::cooker::{Charge, Contact, Cooker, Panels, Store};
+use model::cooker::{Charge, Charging, Contact, Cooker, Metal, Panels, Store};
 use model::jacket::Jacket;
 use model::media::Medium;
 use model::panel::{Drive, Heater};
@@ -58,9 +58,16 @@ fn cooker(case: &Value) -> Cooker {
                 .iter()
                 .map(charge)
                 .collect(),
-            finned: true,
+            // So much metal that nothing chokes the seat: the reference has no frozen layer.
+            metal: Some(Metal::Fins {
+                of: Medium::Copper,
+                thickness_m: 0.004,
+                pitch_m: 0.005,
+            }),
             depth_m: 0.04,
             cutout_c: 300.0,
+            filled_on: None,
+            converted: 0.0,
         },
         jacket: Jacket::Measured {
             loss_w_k: case["described"]["loss_w_k"].as_f64().unwrap(),
@@ -71,6 +78,8 @@ fn cooker(case: &Value) -> Cooker {
             measured_w_m2k: None,
         },
         pot: POT,
+        charging: Charging::default(),
+        carried: None,
     }
 }
 

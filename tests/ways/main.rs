@@ -13,3 +13,4 @@ mod kit;
 mod melts;
 mod solids;
 mod vessels;
+mod whole;

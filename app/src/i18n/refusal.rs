@@ -48,6 +48,7 @@ fn bound(formats: &Formats, field: Field, value: f64) -> String {
             formats.temperature(value, Sure::Known)
         }
         Field::SunHours => formats.sun_hours(value),
+        Field::TopUpW => formats.watts(value),
         Field::ForS => formats.duration(value, Sure::Known),
         Field::FoodKg | Field::ChargeKg => formats.mass(value),
         Field::WaterKg => formats.litres(value),
@@ -55,7 +56,7 @@ fn bound(formats: &Formats, field: Field, value: f64) -> String {
         Field::DepthM | Field::JacketSizeM | Field::LayerM => formats.centimetres(value),
         Field::ModuleW => formats.watts(value),
         Field::Ohm => formats.ohms(value),
-        Field::TrackerEfficiency => formats.percent(value),
+        Field::TrackerEfficiency | Field::Share => formats.percent(value),
         Field::UtcOffsetMin => formats.number(value / 60.0, 0),
         Field::LatitudeDeg | Field::LongitudeDeg | Field::TiltDeg | Field::AzimuthDeg => {
             format!("{}°", formats.field(value, 1))
@@ -77,6 +78,8 @@ fn bound(formats: &Formats, field: Field, value: f64) -> String {
         | Field::Datasheet
         | Field::ElementAlpha
         | Field::Charges
+        | Field::Elements
+        | Field::ApertureM2
         | Field::Layers
         | Field::Emissivity
         | Field::Rods

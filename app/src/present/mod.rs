@@ -10,6 +10,7 @@ pub mod first_start;
 pub mod odds;
 pub mod tonight;
 pub mod typed;
+pub mod wear;
 
 #[cfg(test)]
 mod tests;

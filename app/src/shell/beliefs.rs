@@ -8,9 +8,9 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use crate::reactive::*;
-use model::local_time::LocalTime;
+use model::local_time::{Day, LocalTime};
 use model::odds::{Belief, Replay, Settings};
-use model::tonight::TonightError;
+use model::tonight::{TonightError, worn};
 
 use crate::shell::clock::Clock;
 use crate::shell::estimates::{Subject, in_use};
@@ -69,8 +69,10 @@ pub struct Beliefs {
 impl Beliefs {
     /// Follows the household and the clock.
     pub fn new(store: Store, clock: Clock) -> Self {
-        let subject = store.read(in_use);
+        let told = store.read(in_use);
         let now = clock.now();
+        let today = Memo::new(move |_| now.get().day());
+        let subject = Memo::new(move |_| told.get().map(|told| told.as_of(clock, today.get())));
         let replay = StoredValue::new(Replay::new(Settings::default()));
         let walks = RwSignal::new(0);
         let cooker = store.in_use();
@@ -182,6 +184,16 @@ impl Beliefs {
 }
 
 impl Subject {
+    /// The same with its clock and its wear as they are on a day.
+    fn as_of(mut self, clock: Clock, today: Day) -> Self {
+        self.site.place = clock.place_on(self.site.place, today);
+        // What can't be worked out is told by the estimate.
+        if let Ok(cooker) = worn(&self.site, &self.cooker, &self.journal, today) {
+            self.cooker = cooker;
+        }
+        self
+    }
+
     fn walk_on(&self, replay: &mut Replay, now: LocalTime, days: i32) -> Result<i32, TonightError> {
         replay.walk_on(&self.site, &self.cooker, &self.journal, now, days)
     }

@@ -1,7 +1,10 @@
 //! Now, as a signal: one for all screens.
 
 use crate::reactive::*;
-use model::local_time::LocalTime;
+use model::local_time::{Day, LocalTime};
+use model::place::Place;
+
+use crate::state::zones::offset_on_min;
 
 /// The clock of the kitchen. Copies stand for the same one.
 #[derive(Clone, Copy)]
@@ -10,7 +13,11 @@ pub struct Clock {
     shown: RwSignal<LocalTime>,
     pinned: RwSignal<Option<LocalTime>>,
     now: Memo<LocalTime>,
+    zone: StoredValue<Option<Zone>>,
 }
+
+/// How far the device's clock is ahead of universal time on a day. \[min\]
+pub type Zone = fn(Day) -> i32;
 
 impl Clock {
     /// A clock that reads the device's through `device`.
@@ -22,6 +29,27 @@ impl Clock {
             shown,
             pinned,
             now: Memo::new(move |_| pinned.get().unwrap_or_else(|| shown.get())),
+            zone: StoredValue::new(None),
+        }
+    }
+
+    /// The same in the time zone that the device knows.
+    pub fn in_zone(self, zone: Zone) -> Self {
+        self.zone.set_value(Some(zone));
+        self
+    }
+
+    /// A place with its clock as it is set on a day: summer time shifts it, where the device is in
+    /// the zone that the household told.
+    pub fn place_on(&self, place: Place, day: Day) -> Place {
+        let utc_offset_min = self.zone.with_value(|zone| {
+            zone.map_or(place.utc_offset_min, |zone| {
+                offset_on_min(place.utc_offset_min, day, zone)
+            })
+        });
+        Place {
+            utc_offset_min,
+            ..place
         }
     }
 

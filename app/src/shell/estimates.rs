@@ -56,7 +56,8 @@ impl Estimates {
     pub fn new(store: Store, clock: Clock) -> Self {
         let now = clock.now();
         let in_use = store.read(in_use);
-        let evening = Memo::new(move |_| in_use.get().map(|subject| subject.evening(now.get())));
+        let carried = move |subject: Subject| subject.evening(clock, now.get());
+        let evening = Memo::new(move |_| in_use.get().map(carried));
         let running = store.read(running);
         let beliefs = Beliefs::new(store, clock);
         let is_boiling = store.read(is_boiling);
@@ -74,7 +75,7 @@ impl Estimates {
                     Ok(if is_denied { store } else { believed })
                 }))
             }),
-            running: Memo::new(move |_| running.get().map(|subject| subject.evening(now.get()))),
+            running: Memo::new(move |_| running.get().map(carried)),
             beliefs,
         }
     }
@@ -118,9 +119,13 @@ pub(super) struct Subject {
 }
 
 impl Subject {
-    fn evening(&self, now: LocalTime) -> Estimate {
+    fn evening(&self, clock: Clock, now: LocalTime) -> Estimate {
         let from = self.from.unwrap_or(now);
-        Evening::new(&self.site, &self.cooker, &self.journal, now, from)
+        let site = Site {
+            place: clock.place_on(self.site.place, now.day()),
+            ..self.site
+        };
+        Evening::new(&site, &self.cooker, &self.journal, now, from)
             .map(|evening| SharedEvening(Arc::new(evening)))
     }
 }

@@ -114,7 +114,7 @@ pub fn App() -> impl IntoView {
 }
 
 fn build() -> Shell {
-    let clock = Clock::new(device_clock::now);
+    let clock = Clock::new(device_clock::now).in_zone(device_clock::utc_offset_on_min);
     let toasts = Toasts::default();
     let keeper = Keeper::new(Box::new(DeviceShelf));
     let store = Store::open(keeper, wiring::last_shown(), clock, toasts);

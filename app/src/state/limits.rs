@@ -106,8 +106,8 @@ pub const ELEMENT_ALPHA: (f64, f64) = (-0.005, 0.02);
 /// Share of the panel's power that a tracker passes on; below half it is broken.
 pub const TRACKER_EFFICIENCY: (f64, f64) = (0.5, 1.0);
 
-/// Media in one store.
-pub const CHARGES: (usize, usize) = (1, 8);
+/// Media in one store; none where the element heats the pot alone.
+pub const CHARGES: (usize, usize) = (0, 8);
 
 /// One medium of a store: up to a brick oven's. \[kg\]
 pub const CHARGE_KG: (f64, f64) = (0.05, 2000.0);
@@ -130,6 +130,9 @@ pub const LAYER_M: (f64, f64) = (0.001, 1.0);
 /// Emissivity: a mirror to soot.
 pub const EMISSIVITY: (f64, f64) = (0.01, 1.0);
 
+/// Between the walls of a flask, where air stands still. \[m\]
+pub const FLASK_GAP_M: (f64, f64) = (0.001, 0.010);
+
 /// Rods through a jacket.
 pub const RODS: (u32, u32) = (0, 50);
 
@@ -141,6 +144,36 @@ pub const CAPACITY_J_K: (f64, f64) = (1.0, 1e6);
 
 /// Measured contact conductance: a pot on pebbles to one soldered on. \[W/(m² K)\]
 pub const CONTACT_W_M2K: (f64, f64) = (1.0, 50_000.0);
+
+/// A fin: foil to a bar. \[m\]
+pub const FIN_M: (f64, f64) = (0.0001, 0.02);
+
+/// From fin to fin. \[m\]
+pub const PITCH_M: (f64, f64) = (0.001, 0.2);
+
+/// Share of the volume that foam or wire takes up: as far as its formula holds, and some more.
+pub const FOAM_SHARE: (f64, f64) = (0.0, 0.3);
+
+/// Elements on a switch beside the first.
+pub const MORE_ELEMENTS: usize = 2;
+
+/// What a dish catches: a shaving mirror to a village's. \[m²\]
+pub const APERTURE_M2: (f64, f64) = (0.05, 50.0);
+
+/// A share of what is paid for or caught that arrives.
+pub const SHARE: (f64, f64) = (0.01, 1.0);
+
+/// The way to the kitchen. \[s\]
+pub const WAY_S: (f64, f64) = (0.0, 21_600.0);
+
+/// What a can is wrapped in on the way. \[m\]
+pub const WRAP_M: (f64, f64) = (0.0, 0.5);
+
+/// Heat of a top-up into the store: a candle to a kitchen's wiring. \[W\]
+pub const TOP_UP_W: (f64, f64) = (1.0, 5000.0);
+
+/// How long a top-up is on: a minute to a day. \[s\]
+pub const TOP_UP_S: (i64, i64) = (60, 86_400);
 
 /// Volume that food takes up in a filled pot, by the kilogram: grain and pulses sink into their
 /// water, roots and meat weigh about as much as water. Common practice, no source. \[L/kg\]

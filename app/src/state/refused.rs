@@ -39,6 +39,14 @@ pub enum Field {
     ReadingC,
     /// How long the lid stood open or the heater got nothing. \[s\]
     ForS,
+    /// Heat of a top-up into the store, or power of a second charge. \[W\]
+    TopUpW,
+    /// Elements on a switch, as a list.
+    Elements,
+    /// A share of what is caught or paid for that arrives, or of metal in a medium.
+    Share,
+    /// Aperture of a dish. \[m²\]
+    ApertureM2,
     /// Dry or raw food. \[kg\]
     FoodKg,
     /// Water. \[kg\]

@@ -1,6 +1,6 @@
 //! A made-up household in a made-up hill town, and random ones, for tests.
 
-use model::cooker::{Charge, Contact, Cooker, Panels, Store};
+use model::cooker::{Charge, Charging, Contact, Cooker, Metal, Panels, Store};
 use model::dish::Dish;
 use model::insulation::Insulation;
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
@@ -57,9 +57,11 @@ pub(crate) fn cooker() -> Cooker {
                 medium: Medium::Aluminium,
                 mass_kg: 12.5,
             }],
-            finned: false,
+            metal: None,
             depth_m: 0.1,
             cutout_c: 300.0,
+            filled_on: None,
+            converted: 0.0,
         },
         jacket: Jacket::Layers(LayeredJacket {
             shape: JacketShape::Cylinder {
@@ -80,6 +82,8 @@ pub(crate) fn cooker() -> Cooker {
             measured_w_m2k: None,
         },
         pot: pot(),
+        charging: Charging::default(),
+        carried: None,
     }
 }
 
@@ -114,7 +118,7 @@ pub(crate) fn elaborate_cooker() -> Cooker {
                     mass_kg: 1.1,
                 },
             ],
-            finned: true,
+            metal: Some(Metal::USUAL_FINS),
             ..plain.store
         },
         jacket: Jacket::Layers(LayeredJacket {
@@ -150,6 +154,8 @@ pub(crate) fn elaborate_cooker() -> Cooker {
             size: PotSize::Litres2_5,
             wrap: Wrap::SunkInCooker,
         },
+        charging: Charging::default(),
+        carried: None,
     }
 }
 
@@ -329,6 +335,8 @@ pub(crate) fn any_action() -> impl Strategy<Value = Action> {
         proptest::bool::ANY.prop_map(|hot| What::Felt(if hot { Felt::Hot } else { Felt::Cold })),
         (-100..200_000_i64).prop_map(|for_s| What::LidOpen { for_s }),
         (-100..9_000_000_i64).prop_map(|for_s| What::HeaterOff { for_s }),
+        (number.clone(), -100..200_000_i64)
+            .prop_map(|(heat_w, for_s)| What::TopUp { heat_w, for_s }),
         any_meal().prop_map(What::Meal),
     ];
     let name = "[a-z ]{0,50}";

@@ -5,6 +5,8 @@
 //! `zone.tab` and the links to its zones. Two old names that the database links to a zone far
 //! away stand with their own places.
 
+use model::local_time::Day;
+
 use crate::state::limits;
 use crate::state::parse::decimal;
 
@@ -132,6 +134,25 @@ impl ZonePlace {
     }
 }
 
+/// Between two looks at a zone's clock, days: no summer time is shorter.
+const LOOK_DAYS: i32 = 28;
+/// Looks that make a year, and some more.
+const LOOKS: i32 = 14;
+
+/// How far a household's clock is ahead of universal time on a day. \[min\]
+///
+/// What it told once holds for the season in which it told it. Where the device's zone has that
+/// offset at some time of the year, it is the household's zone, and the device knows the rest; where
+/// it never has, the household knows better than its device.
+///
+/// `zone` gives the device's offset on a day.
+pub fn offset_on_min(told_min: i32, day: Day, zone: impl Fn(Day) -> i32) -> i32 {
+    let on_day_min = zone(day);
+    let is_its_zone = on_day_min == told_min
+        || (1..LOOKS).any(|look| zone(day.plus(LOOK_DAYS * look)) == told_min);
+    if is_its_zone { on_day_min } else { told_min }
+}
+
 /// Where a clock stands that is so far ahead of universal time, when nothing else is known: the
 /// longitude whose sun it follows. Within the limits of a place. [deg]
 pub fn longitude_of_clock(utc_offset_min: i32) -> f64 {
@@ -212,6 +233,24 @@ mod tests {
             assert!(ZonePlace::of(zone).is_some(), "{zone}");
             assert!(LOWLAND_M < height_m, "{zone}");
         }
+    }
+
+    /// Summer time as in the European Union: from the last Sunday of March to the last of October.
+    #[test]
+    fn summer_time_shifts_the_clock_of_its_own_zone() {
+        let change = |month, day| Day::from_ymd(2026, month, day).unwrap();
+        let (spring, autumn) = (change(3, 29), change(10, 25));
+        let madrid = |day: Day| {
+            let in_summer = (spring..autumn).contains(&Day(day.0));
+            if in_summer { 120 } else { 60 }
+        };
+        let (winter_day, summer_day) = (change(2, 1), change(7, 1));
+        for told_min in [60, 120] {
+            assert_eq!(offset_on_min(told_min, winter_day, madrid), 60);
+            assert_eq!(offset_on_min(told_min, summer_day, madrid), 120);
+        }
+        // A device that stands in another zone than the household says.
+        assert_eq!(offset_on_min(-180, summer_day, madrid), -180);
     }
 
     #[test]

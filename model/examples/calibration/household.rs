@@ -189,7 +189,7 @@ fn cooker(random: &mut Random, latitude_deg: f64) -> (Preset, Cooker) {
         Preset::ErythritolInGlassWool | Preset::NitrateInCeramicFibre
     );
     if melts && random.chance(0.12) {
-        cooker.store.finned = false;
+        cooker.store.metal = None;
     }
     if !matches!(cooker.contact.seat, Seat::Sleeve | Seat::SunkInMelt) {
         let oil = if preset == Preset::NitrateInCeramicFibre {

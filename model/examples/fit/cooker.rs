@@ -1,6 +1,6 @@
 //! The cooker, as the app saves it.
 
-use model::cooker::{Charge, Contact, Cooker, Panels, Store};
+use model::cooker::{Charge, Contact, Cooker, Metal, Panels, Store};
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket};
 use model::panel::{Datasheet, Drive, Heater};
 use model::pot::Pot;
@@ -11,7 +11,9 @@ use crate::fields::{Fields, refused};
 pub(crate) fn read(text: &str) -> Result<Cooker, String> {
     let value: Value = serde_json::from_str(text).map_err(|error| error.to_string())?;
     let top = Fields::new(&value, "")?;
-    top.only(&["panels", "heater", "store", "jacket", "contact", "pot"])?;
+    top.only(&[
+        "panels", "heater", "store", "jacket", "contact", "pot", "charging", "carried",
+    ])?;
     let inner = |key: &'static str| Ok::<_, String>((top.get(key)?, key));
     let contact = Fields::new(top.get("contact")?, "contact")?;
     contact.only(&["seat", "measured_w_m2k"])?;
@@ -29,7 +31,21 @@ pub(crate) fn read(text: &str) -> Result<Cooker, String> {
             },
         },
         pot: pot(inner("pot")?)?,
+        charging: maybe(&top, "charging")?.unwrap_or_default(),
+        carried: maybe(&top, "carried")?,
     })
+}
+
+/// A part that not every cooker has.
+fn maybe<T: serde::de::DeserializeOwned>(
+    fields: &Fields<'_>,
+    key: &str,
+) -> Result<Option<T>, String> {
+    if !fields.has(key) {
+        return Ok(None);
+    }
+    serde_json::from_value(fields.get(key)?.clone())
+        .map_err(|error| refused(&fields.path(key), &error.to_string()))
 }
 
 /// A row of one of the model's tables by its name.
@@ -109,7 +125,8 @@ fn heater((value, path): (&Value, &str)) -> Result<Heater, String> {
 
 fn store((value, path): (&Value, &str)) -> Result<Store, String> {
     let fields = Fields::new(value, path)?;
-    fields.only(&["charges", "finned", "depth_m", "cutout_c"])?;
+    fields.only(&["charges", "finned", "metal", "depth_m", "cutout_c"])?;
+    let metal: Option<Metal> = maybe(&fields, "metal")?;
     let mut charges = Vec::new();
     for (idx, charge) in fields.list("charges")?.iter().enumerate() {
         let path = format!("store.charges[{idx}]");
@@ -124,9 +141,11 @@ fn store((value, path): (&Value, &str)) -> Result<Store, String> {
     }
     Ok(Store {
         charges,
-        finned: truth(&fields, "finned")?,
+        metal: truth(&fields, "finned")?.then(|| metal.unwrap_or(Metal::USUAL_FINS)),
         depth_m: fields.positive("depth_m")?,
         cutout_c: fields.temperature("cutout_c")?,
+        filled_on: None,
+        converted: 0.0,
     })
 }
 

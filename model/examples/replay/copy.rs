@@ -2,21 +2,19 @@
 
 use std::collections::BTreeMap;
 
-use model::cooker::{Charge, Contact, Cooker, Panels, Store};
+use model::cooker::Cooker;
 use model::dish::Dish;
-use model::insulation::Insulation;
-use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
 use model::journal::{Event, Felt, Journal, Meal, Outcome, What};
 use model::local_time::{Day, LocalTime};
-use model::media::Medium;
-use model::panel::{Datasheet, Drive, Heater};
 use model::place::{AirYear, Place};
 use model::pot::{Lid, Pot};
-use model::seat::Seat;
 use model::sun::{DayLog, Sky};
 use model::tonight::Site;
 use serde::de::Error;
 use serde::{Deserialize, Deserializer};
+
+use crate::cooker::SavedCooker;
+use crate::when::{day, instant, maybe_instant};
 
 /// A household as far as its cookers are concerned.
 pub(crate) struct Household {
@@ -110,6 +108,12 @@ fn checked(what: &What) -> Result<(), String> {
             within("meal.start_c", meal.start_c, -20.0, 110.0)
         }
         What::LidOpen { for_s } if *for_s < 0 => Err(format!("lid_open.for_s: {for_s} is below 0")),
+        What::TopUp { heat_w, for_s } => {
+            if *for_s < 0 {
+                return Err(format!("top_up.for_s: {for_s} is below 0"));
+            }
+            within("top_up.heat_w", *heat_w, 0.0, 20_000.0)
+        }
         What::HeaterOff { for_s } if *for_s < 0 => {
             Err(format!("heater_off.for_s: {for_s} is below 0"))
         }
@@ -157,108 +161,6 @@ struct SavedOwned {
 }
 
 #[derive(Deserialize)]
-struct SavedCooker {
-    panels: SavedPanels,
-    heater: SavedHeater,
-    store: SavedStore,
-    jacket: SavedJacket,
-    contact: SavedContact,
-    pot: Pot,
-}
-
-#[derive(Deserialize)]
-struct SavedPanels {
-    module_w: f64,
-    sheet: Option<SavedSheet>,
-    in_series: u32,
-    in_parallel: u32,
-    tilt_deg: f64,
-    azimuth_deg: f64,
-}
-
-#[derive(Deserialize)]
-struct SavedSheet {
-    v_mp_v: f64,
-    i_mp_a: f64,
-    v_oc_v: f64,
-    i_sc_a: f64,
-    alpha_sc_a_k: f64,
-    beta_voc_v_k: f64,
-    cells: u32,
-}
-
-#[derive(Deserialize)]
-struct SavedHeater {
-    tracker_efficiency: Option<f64>,
-    resistance_ohm: f64,
-    wire_ohm: f64,
-    alpha_per_k: f64,
-}
-
-#[derive(Deserialize)]
-struct SavedStore {
-    charges: Vec<SavedCharge>,
-    finned: bool,
-    depth_m: f64,
-    cutout_c: f64,
-}
-
-#[derive(Deserialize)]
-struct SavedCharge {
-    medium: Medium,
-    mass_kg: f64,
-}
-
-#[derive(Deserialize)]
-#[serde(rename_all = "snake_case", tag = "known_by")]
-enum SavedJacket {
-    Layers {
-        shape: SavedShape,
-        layers: Vec<SavedLayer>,
-        lid: LidFit,
-        through_rods: u32,
-    },
-    Measured {
-        loss_w_k: f64,
-        capacity_j_k: f64,
-    },
-}
-
-#[derive(Deserialize)]
-#[serde(rename_all = "snake_case", tag = "kind")]
-enum SavedShape {
-    Cylinder {
-        inner_radius_m: f64,
-        inner_height_m: f64,
-    },
-    Box {
-        inner_length_m: f64,
-        inner_width_m: f64,
-        inner_height_m: f64,
-    },
-}
-
-#[derive(Deserialize)]
-#[serde(rename_all = "snake_case", tag = "kind")]
-enum SavedLayer {
-    Insulation {
-        material: Insulation,
-        thickness_m: f64,
-    },
-    StillAir {
-        hot_emissivity: f64,
-        cold_emissivity: f64,
-        thickness_m: f64,
-    },
-}
-
-#[derive(Deserialize)]
-struct SavedContact {
-    seat: Seat,
-    measured_w_m2k: Option<f64>,
-}
-
-#[derive(Deserialize)]
 #[serde(rename_all = "snake_case")]
 enum SavedSky {
     SunHours(f64),
@@ -281,6 +183,7 @@ enum SavedWhat {
     Meal(Box<SavedMeal>),
     LidOpen { for_s: i64 },
     HeaterOff { for_s: i64 },
+    TopUp { heat_w: f64, for_s: i64 },
 }
 
 #[derive(Deserialize)]
@@ -312,124 +215,6 @@ struct SavedMeal {
     not_done_by: Option<LocalTime>,
 }
 
-impl SavedCooker {
-    fn cooker(self) -> Cooker {
-        let (panels, heater, store) = (self.panels, self.heater, self.store);
-        Cooker {
-            panels: Panels {
-                module_w: panels.module_w,
-                sheet: panels.sheet.map(|sheet| Datasheet {
-                    v_mp_v: sheet.v_mp_v,
-                    i_mp_a: sheet.i_mp_a,
-                    v_oc_v: sheet.v_oc_v,
-                    i_sc_a: sheet.i_sc_a,
-                    alpha_sc_a_k: sheet.alpha_sc_a_k,
-                    beta_voc_v_k: sheet.beta_voc_v_k,
-                    cells: sheet.cells,
-                }),
-                in_series: panels.in_series,
-                in_parallel: panels.in_parallel,
-                tilt_deg: panels.tilt_deg,
-                azimuth_deg: panels.azimuth_deg,
-            },
-            heater: Heater {
-                drive: heater
-                    .tracker_efficiency
-                    .map_or(Drive::Direct, |efficiency| Drive::Tracker { efficiency }),
-                resistance_ohm: heater.resistance_ohm,
-                wire_ohm: heater.wire_ohm,
-                alpha_per_k: heater.alpha_per_k,
-            },
-            store: Store {
-                charges: store
-                    .charges
-                    .into_iter()
-                    .map(|charge| Charge {
-                        medium: charge.medium,
-                        mass_kg: charge.mass_kg,
-                    })
-                    .collect(),
-                finned: store.finned,
-                depth_m: store.depth_m,
-                cutout_c: store.cutout_c,
-            },
-            jacket: self.jacket.jacket(),
-            contact: Contact {
-                seat: self.contact.seat,
-                measured_w_m2k: self.contact.measured_w_m2k,
-            },
-            pot: self.pot,
-        }
-    }
-}
-
-impl SavedJacket {
-    fn jacket(self) -> Jacket {
-        match self {
-            Self::Measured {
-                loss_w_k,
-                capacity_j_k,
-            } => Jacket::Measured {
-                loss_w_k,
-                capacity_j_k,
-            },
-            Self::Layers {
-                shape,
-                layers,
-                lid,
-                through_rods,
-            } => Jacket::Layers(LayeredJacket {
-                shape: match shape {
-                    SavedShape::Cylinder {
-                        inner_radius_m,
-                        inner_height_m,
-                    } => JacketShape::Cylinder {
-                        inner_radius_m,
-                        inner_height_m,
-                    },
-                    SavedShape::Box {
-                        inner_length_m,
-                        inner_width_m,
-                        inner_height_m,
-                    } => JacketShape::Box {
-                        inner_length_m,
-                        inner_width_m,
-                        inner_height_m,
-                    },
-                },
-                layers: layers.into_iter().map(SavedLayer::layer).collect(),
-                lid,
-                through_rods,
-            }),
-        }
-    }
-}
-
-impl SavedLayer {
-    fn layer(self) -> JacketLayer {
-        match self {
-            Self::Insulation {
-                material,
-                thickness_m,
-            } => JacketLayer {
-                kind: LayerKind::Insulation { material },
-                thickness_m,
-            },
-            Self::StillAir {
-                hot_emissivity,
-                cold_emissivity,
-                thickness_m,
-            } => JacketLayer {
-                kind: LayerKind::StillAir {
-                    hot_emissivity,
-                    cold_emissivity,
-                },
-                thickness_m,
-            },
-        }
-    }
-}
-
 impl SavedWhat {
     fn what(&self) -> What {
         match self {
@@ -438,6 +223,10 @@ impl SavedWhat {
             Self::Felt(SavedFelt::Hot) => What::Felt(Felt::Hot),
             Self::LidOpen { for_s } => What::LidOpen { for_s: *for_s },
             Self::HeaterOff { for_s } => What::HeaterOff { for_s: *for_s },
+            Self::TopUp { heat_w, for_s } => What::TopUp {
+                heat_w: *heat_w,
+                for_s: *for_s,
+            },
             Self::Meal(meal) => What::Meal(Meal {
                 dish: meal.dish,
                 food_kg: meal.food_kg,
@@ -492,42 +281,4 @@ fn skies<'d, D: Deserializer<'d>>(from: D) -> Result<BTreeMap<Day, DayLog>, D::E
         skies.insert(day, log);
     }
     Ok(skies)
-}
-
-fn instant<'d, D: Deserializer<'d>>(from: D) -> Result<LocalTime, D::Error> {
-    let text = String::deserialize(from)?;
-    time(&text)
-        .ok_or_else(|| D::Error::custom(format!("{text:?} is no time like 2026-11-25T18:40:00")))
-}
-
-fn maybe_instant<'d, D: Deserializer<'d>>(from: D) -> Result<Option<LocalTime>, D::Error> {
-    match Option::<String>::deserialize(from)? {
-        None => Ok(None),
-        Some(text) => time(&text)
-            .map(Some)
-            .ok_or_else(|| D::Error::custom(format!("{text:?} is no time"))),
-    }
-}
-
-/// ISO 8601-1:2019, extended, without an offset.
-fn time(text: &str) -> Option<LocalTime> {
-    let (date, clock) = text.split_once('T')?;
-    let mut parts = clock.splitn(3, ':').map(str::parse::<i64>);
-    let (hour, minute, second) = (
-        parts.next()?.ok()?,
-        parts.next()?.ok()?,
-        parts.next()?.ok()?,
-    );
-    let is_clock =
-        (0..24).contains(&hour) && (0..60).contains(&minute) && (0..60).contains(&second);
-    let seconds = 3600 * hour + 60 * minute + second;
-    day(date).filter(|_| is_clock).map(|day| day.at_s(seconds))
-}
-
-fn day(text: &str) -> Option<Day> {
-    let mut parts = text.splitn(3, '-');
-    let year = parts.next()?.parse().ok()?;
-    let month = parts.next()?.parse().ok()?;
-    let day = parts.next()?.parse().ok()?;
-    Day::from_ymd(year, month, day)
 }

@@ -6,9 +6,11 @@
 //! A sky that was noted later for an earlier day counts as noted on its day, since a copy does not
 //! say. Bad input gives one line on stderr that names the field, exit code 2, and nothing on stdout.
 
+mod cooker;
 mod copy;
 mod cut;
 mod say;
+mod when;
 
 use std::io::Write;
 use std::process::ExitCode;

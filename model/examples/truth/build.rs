@@ -255,7 +255,7 @@ fn store(
         });
     }
     let (_, mut conducts) = main.ok_or("a store of nothing")?;
-    if cooker.store.finned {
+    if cooker.store.metal.is_some() {
         let fins = metal_m3 / volume_m3 * metal_w_mk * random.between(FIN_SHARE.0, FIN_SHARE.1);
         conducts.solid_w_mk += fins;
         conducts.melt_w_mk += fins;
@@ -370,7 +370,9 @@ fn cups(volume_m3: f64, deep_m: f64, radius_m: f64) -> Cut {
 fn joint(cooker: &Cooker, width: f64, random: &mut Random) -> Joint {
     let factor = random.factor(width * cooker.contact.seat.spread_share());
     match cooker.contact.seat.joint() {
-        seat::Joint::Gap { mean_gap_m } => Joint::Gap(mean_gap_m.value / factor),
+        seat::Joint::Gap { mean_gap_m: gap_m } | seat::Joint::Open { gap_m } => {
+            Joint::Gap(gap_m.value / factor)
+        }
         seat::Joint::Film { conductance_w_m2k } => Joint::Film(conductance_w_m2k.value * factor),
     }
 }

@@ -251,9 +251,12 @@ fn rice(cooker: &Cooker) -> Meal {
     }
 }
 
+/// The truth knows stores on panels: these stand first among the presets.
+const STORES_ON_PANELS: usize = 6;
+
 #[test]
 fn every_joule_is_booked() {
-    for preset in Preset::ALL {
+    for preset in Preset::ALL.into_iter().take(STORES_ON_PANELS) {
         let (cooker, mut truth) = truth(preset, 1.0);
         let before_j = truth.kitchen.held_j();
         let start_s = truth.kitchen.now_s;
@@ -274,7 +277,7 @@ fn every_joule_is_booked() {
 /// The longer steps of rest and sun against one second throughout, over three days with a pot each.
 #[test]
 fn the_chosen_pace_is_as_good_as_seconds() {
-    for preset in Preset::ALL {
+    for preset in Preset::ALL.into_iter().take(STORES_ON_PANELS) {
         let mut stores = Vec::new();
         for pace in [Pace::Chosen, Pace::Seconds] {
             let (cooker, mut truth) = truth(preset, 1.0);
@@ -345,7 +348,7 @@ fn a_pot_warms_by_its_time_constant() {
 #[test]
 fn a_true_cooker_works_like_its_preset() {
     // Common practice, no source: a full day of sun brings the store well above the boil.
-    for preset in Preset::ALL {
+    for preset in Preset::ALL.into_iter().take(STORES_ON_PANELS) {
         let (_, mut truth) = truth(preset, 0.3);
         let start_s = truth.kitchen.now_s;
         truth.kitchen.run(start_s + 17 * 3600, &Steady(260.0));

@@ -85,7 +85,7 @@ impl Body {
             loss_shape,
             leak_share: match &cooker.jacket {
                 Jacket::Layers(layered) => 1.0 - 1.0 / layered.lid.loss_factor().value,
-                Jacket::Measured { .. } => 0.0,
+                Jacket::Flask { .. } | Jacket::Measured { .. } => 0.0,
             },
             seat: cooker.contact.seat,
             rest_k_w: (1.0 / parts.seat.g_contact_w_k - contact_k_w).max(0.0),
@@ -180,7 +180,7 @@ impl Body {
     ) -> f64 {
         let contact = match self.seat.joint() {
             Joint::Film { .. } => 1.0,
-            Joint::Gap { .. } => {
+            Joint::Gap { .. } | Joint::Open { .. } => {
                 let working = self.seat.contact_w_m2k(self.rig.working_c(), POT_IN_SEAT_C);
                 self.seat.contact_w_m2k(store_c, pot_c) / working
             }

@@ -9,13 +9,18 @@ use super::{JacketShape, LayerKind, LayeredJacket};
 const AIR_J_M3K: f64 = 1.0e3;
 /// How warm a straight edge is, as a share of what the flat profile would give at the same
 /// distance from the store: the limit of the ring below for thin walls.
-const EDGE_WARMTH: f64 = 0.42;
+pub(super) const EDGE_WARMTH: f64 = 0.42;
 /// By how much the ring of a cylinder is colder than a straight edge, per radius of thickness:
 /// warmth 0.42 / (1 + 0.3 t/r) follows an axisymmetric solution from 0.5 to 4 radii.
 const RING_COOLING: f64 = 0.3;
 /// How warm a corner of a box is, likewise: a mean of about 0.04 against 1/4 (an estimate; corners
 /// hold little).
-const CORNER_WARMTH: f64 = 0.16;
+pub(super) const CORNER_WARMTH: f64 = 0.16;
+
+/// How warm the ring of a cylinder is, by the thickness in radii.
+pub(super) fn ring_warmth(radii: f64) -> f64 {
+    EDGE_WARMTH / (1.0 + RING_COOLING * radii)
+}
 
 /// One layer with its faces; `inner_m` and `outer_m` are distances from the store.
 struct Shell {
@@ -60,7 +65,7 @@ impl Shell {
                 inner_height_m: h,
             } => {
                 let ring_m2 = PI * ((r + self.outer_m).powi(2) - (r + self.inner_m).powi(2));
-                let warmth = EDGE_WARMTH / (1.0 + RING_COOLING * jacket.thickness_m() / r);
+                let warmth = ring_warmth(jacket.thickness_m() / r);
                 let ends_m3 = 2.0 * PI * r * r * thickness_m;
                 let whole_m3 = PI
                     * ((r + self.outer_m).powi(2) * (h + 2.0 * self.outer_m)
@@ -127,7 +132,7 @@ impl LayeredJacket {
 
 impl LayerKind {
     /// Density times specific heat, J/m3K.
-    fn capacity_j_m3k(self) -> f64 {
+    pub(super) fn capacity_j_m3k(self) -> f64 {
         match self {
             Self::Insulation { material } => {
                 material.props().density_kg_m3.value * material.props().cp_j_kgk.value

@@ -1,4 +1,4 @@
-//! One node against the same jacket cut into eighty, through a day of charging and a night.
+//! One node and two against the same jacket cut into eighty, through a day of charging and a night.
 
 use super::tests::cylinder;
 use super::*;
@@ -70,43 +70,59 @@ fn fine(jacket: &LayeredJacket, store_j_k: f64, power_w: f64, conductivity_w_mk:
     Night { store_c, ..night }
 }
 
-/// The two nodes of the network.
-fn coarse(thermal: JacketThermal, store_j_k: f64, power_w: f64) -> Night {
-    let half_w_k = 2.0 * thermal.loss_w_k;
-    let (mut store_c, mut jacket_c) = (AIR_C, AIR_C);
+/// The same through nodes of a jacket, from the store outwards: warmth and J/K.
+fn coarse(loss_w_k: f64, nodes: &[(f64, f64)], store_j_k: f64, power_w: f64) -> Night {
+    let mut warmth = vec![1.0];
+    warmth.extend(nodes.iter().map(|node| node.0));
+    warmth.push(0.0);
+    let conductance: Vec<f64> = warmth
+        .windows(2)
+        .map(|pair| loss_w_k / (pair[0] - pair[1]))
+        .collect();
     let mut night = Night {
         from_store_j: 0.0,
         to_air_j: 0.0,
         store_c: AIR_C,
     };
+    // Store, nodes, air.
+    let mut at_c = vec![AIR_C; nodes.len() + 2];
     let dt_s = 1.0;
     let mut time_s = 0.0;
     while time_s < CHARGE_S + NIGHT_S {
-        let inward_w = half_w_k * (store_c - jacket_c);
-        let outward_w = half_w_k * (jacket_c - AIR_C);
+        let flow: Vec<f64> = conductance
+            .iter()
+            .zip(at_c.windows(2))
+            .map(|(g_w_k, pair)| g_w_k * (pair[0] - pair[1]))
+            .collect();
         let heater_w = if time_s < CHARGE_S { power_w } else { 0.0 };
         if CHARGE_S <= time_s {
-            night.from_store_j += inward_w * dt_s;
-            night.to_air_j += outward_w * dt_s;
+            night.from_store_j += flow[0] * dt_s;
+            night.to_air_j += flow[nodes.len()] * dt_s;
         }
-        store_c += (heater_w - inward_w) * dt_s / store_j_k;
-        jacket_c += (inward_w - outward_w) * dt_s / thermal.capacity_j_k;
+        at_c[0] += (heater_w - flow[0]) * dt_s / store_j_k;
+        for (idx, node) in nodes.iter().enumerate() {
+            at_c[idx + 1] += (flow[idx] - flow[idx + 1]) * dt_s / node.1;
+        }
         time_s += dt_s;
     }
-    Night { store_c, ..night }
+    night.store_c = at_c[0];
+    night
 }
 
-/// The heat lost to the air over a night agrees within 3 % and the store in the morning within 1 K.
-/// What the store gives its jacket after a fast charge is up to 4 % too much at thicknesses up to
-/// 1.5 radii: the one node lags behind the inner shells.
+/// Heat out of the store and into the air over a night within 3 % and the store in the morning
+/// within 0.5 K, from a thin jacket to one of two radii; at three radii within 5 %. One node half-way
+/// keeps that only for heat that reaches the air, and up to one radius.
 #[test]
-fn one_node_against_eighty() {
+fn one_node_and_two_against_eighty() {
     let cases = [
         (Insulation::Perlite, 0.1, 0.1, 30e3),
         (Insulation::Perlite, 0.1, 0.05, 12e3),
         (Insulation::RockWool, 0.08, 0.12, 20e3),
         (Insulation::Perlite, 0.1, 0.15, 30e3),
-        (Insulation::Perlite, 0.1, 0.2, 30e3),
+        (Insulation::Perlite, 0.1, 0.2, 15e3),
+        (Insulation::Perlite, 0.1, 0.2, 60e3),
+        (Insulation::RockWool, 0.1, 0.2, 30e3),
+        (Insulation::Perlite, 0.1, 0.3, 30e3),
         (Insulation::AerogelBlanket, 0.12, 0.03, 20e3),
     ];
     for (material, radius_m, thickness_m, store_j_k) in cases {
@@ -115,7 +131,6 @@ fn one_node_against_eighty() {
         let jacket = cylinder(material, radius_m, height_m, thickness_m);
         let solved = jacket.solve(200.0, AIR_C);
         let conductivity_w_mk = solved.conductivities_w_mk[0];
-        let volumetric = material.props().density_kg_m3.value * material.props().cp_j_kgk.value;
         let side = crate::conduction::cylinder_side_w_k(
             conductivity_w_mk,
             1.0,
@@ -123,25 +138,33 @@ fn one_node_against_eighty() {
             radius_m + thickness_m,
         );
         let film = 10.0 * 2.0 * PI * (radius_m + thickness_m);
-        let thermal = JacketThermal {
-            loss_w_k: in_series(&[side, film]),
-            capacity_j_k: jacket.capacity_j_k(&solved, AIR_C) / height_m,
-            outer_face_c: None,
-        };
+        let loss_w_k = in_series(&[side, film]);
+        let capacity_j_k = jacket.capacity_j_k(&solved, AIR_C) / height_m;
+        let pair = jacket.pair(&solved, AIR_C).unwrap();
+        let two = [pair.inner, pair.outer].map(|node| (node.warmth, node.capacity_j_k / height_m));
+        // Both hold the same heat in the steady state.
+        let held = two.iter().map(|node| node.0 * node.1).sum::<f64>();
+        assert!((2.0 * held / capacity_j_k - 1.0).abs() < 2e-3);
         let power_w = 200.0 * store_j_k / CHARGE_S;
         let expect = fine(&jacket, store_j_k, power_w, conductivity_w_mk);
-        let actual = coarse(thermal, store_j_k, power_w);
-        let store_ratio = actual.from_store_j / expect.from_store_j;
-        let air_ratio = actual.to_air_j / expect.to_air_j;
-        let volume_m3 = PI * ((radius_m + thickness_m).powi(2) - radius_m * radius_m);
-        let weight = thermal.capacity_j_k / (volumetric * volume_m3);
-        let off_k = actual.store_c - expect.store_c;
-        let case = format!("{material:?} {thickness_m} m, weight {weight:.3}");
-        println!("{case}: store {store_ratio:.4}, air {air_ratio:.4}, morning {off_k:.2} K");
-        if thickness_m <= 1.5 * radius_m {
-            assert!((store_ratio - 1.0).abs() < 0.04, "{case}: {store_ratio}");
-        }
-        assert!(off_k.abs() < 1.0, "{case}: {off_k}");
-        assert!((air_ratio - 1.0).abs() < 0.03, "{case}: {air_ratio}");
+        let radii = thickness_m / radius_m;
+        let case = format!("{material:?} {radii:.2} radii");
+        let off = |nodes: &[(f64, f64)]| {
+            let actual = coarse(loss_w_k, nodes, store_j_k, power_w);
+            let [store, air] = [
+                actual.from_store_j / expect.from_store_j - 1.0,
+                actual.to_air_j / expect.to_air_j - 1.0,
+            ];
+            let off_k = actual.store_c - expect.store_c;
+            let count = nodes.len();
+            println!("{case}, {count}: store {store:+.4}, air {air:+.4}, {off_k:+.2} K");
+            (store.abs(), air.abs(), off_k.abs())
+        };
+        let (_, air, _) = off(&[(0.5, capacity_j_k)]);
+        assert!(1.01 < radii || air < 0.03, "{case}: {air}");
+        let (store, air, off_k) = off(&two);
+        let allowed = if radii < 2.01 { 0.03 } else { 0.05 };
+        assert!(store < allowed && air < allowed, "{case}: {store} {air}");
+        assert!(off_k < 0.5, "{case}: {off_k} K");
     }
 }

@@ -1,18 +1,19 @@
 //! The rates of change while nothing switches.
 
-use super::parts::{MAX_NODES, Network};
+use super::parts::{JacketPair, MAX_NODES, Network};
 use super::pot::{PotPhase, PotState};
 use super::state::State;
 use crate::enthalpy::{Segment, SolidPart};
 use crate::numerics::rosenbrock::System;
 use crate::water::CP_J_KGK;
 
-/// Places of the solver's vector: jacket temperature, heat of each node, heat and water of the pot.
-pub(crate) const X: usize = MAX_NODES + 3;
+/// Places of the solver's vector: jacket temperature, heat of each node, temperature of the jacket's
+/// inner node, heat and water of the pot.
+pub(crate) const X: usize = MAX_NODES + 4;
 /// Integrals beside it.
 pub(crate) const Q: usize = 7;
 
-/// Place of the jacket's temperature.
+/// Place of the temperature of the jacket's only node, or its outer one.
 pub(crate) const JACKET: usize = 0;
 /// Place of node 0's heat.
 pub(crate) const NODES: usize = 1;
@@ -25,6 +26,9 @@ pub(crate) const STEAM: usize = 4;
 pub(crate) const CARRIED: usize = 5;
 pub(crate) const DONENESS: usize = 6;
 
+/// How many times itself a seat's conductance may change within a step, at the rate of its start.
+const LAYER_FOLDS: f64 = 2.0;
+
 /// The network with every switch, stretch of the curve and phase held.
 pub(crate) struct Flows<'n> {
     net: &'n Network<'n>,
@@ -33,11 +37,45 @@ pub(crate) struct Flows<'n> {
     solid: Option<SolidPart>,
     heater_w: f64,
     air_c: f64,
-    /// Half of the path from store to air, W/K.
-    g_half_w_k: f64,
+    jacket: Jacket,
     layer_k_w: f64,
     elsewhere: f64,
     dim: usize,
+}
+
+/// The way from the store to the air.
+struct Jacket {
+    /// From the store to the first node, W/K.
+    g_in_w_k: f64,
+    /// From the last node to the air, W/K.
+    g_out_w_k: f64,
+    /// Heat capacity of the last node, J/K.
+    outer_j_k: f64,
+    /// From the inner node to the outer, W/K, and the heat capacity of the inner, J/K.
+    inner: Option<(f64, f64)>,
+}
+
+impl Jacket {
+    fn of(net: &Network<'_>) -> Self {
+        let g_loss_w_k = net.parts.g_loss_w_k;
+        match net.pair {
+            None => Self {
+                g_in_w_k: 2.0 * g_loss_w_k,
+                g_out_w_k: 2.0 * g_loss_w_k,
+                outer_j_k: net.parts.c_jacket_j_k,
+                inner: None,
+            },
+            Some(JacketPair { inner, outer }) => Self {
+                g_in_w_k: g_loss_w_k / (1.0 - inner.warmth),
+                g_out_w_k: g_loss_w_k / outer.warmth,
+                outer_j_k: outer.capacity_j_k,
+                inner: Some((
+                    g_loss_w_k / (inner.warmth - outer.warmth),
+                    inner.capacity_j_k,
+                )),
+            },
+        }
+    }
 }
 
 /// Temperatures, and their derivatives by what the solver carries.
@@ -66,12 +104,12 @@ impl<'n> Flows<'n> {
             solid: layer.map(|layer| net.curve.solid_part(layer.medium, state.segment[0])),
             heater_w: if state.heater_on { heater_w } else { 0.0 },
             air_c,
-            g_half_w_k: 2.0 * net.parts.g_loss_w_k,
+            jacket: Jacket::of(net),
             layer_k_w: layer.map_or(0.0, |layer| {
                 layer.depth_m / (layer.k_solid_w_mk * layer.area_m2)
             }),
-            elsewhere: layer.map_or(0.0, |layer| layer.elsewhere),
-            dim: NODES + nodes + extra,
+            elsewhere: layer.map_or(0.0, |layer| layer.elsewhere.max(state.elsewhere)),
+            dim: NODES + nodes + usize::from(net.pair.is_some()) + extra,
         }
     }
 
@@ -89,21 +127,35 @@ impl<'n> Flows<'n> {
             .map(move |share| share * whole_j_k)
     }
 
+    /// Place of the temperature of the jacket's inner node, if it has one.
+    pub(crate) fn inner_place(&self) -> Option<usize> {
+        let place = NODES + self.net.parts.row.count;
+        self.net.pair.is_some().then_some(place)
+    }
+
+    /// The first place after the store and its jacket.
+    fn after_jacket(&self) -> usize {
+        NODES + self.net.parts.row.count + usize::from(self.net.pair.is_some())
+    }
+
     /// Place of the pot's heat, if the solver carries it.
     pub(crate) fn pot_place(&self) -> Option<usize> {
-        let place = NODES + self.net.parts.row.count;
+        let place = self.after_jacket();
         (self.dim > place).then_some(place)
     }
 
     /// Place of the pot's water, if the solver carries it.
     pub(crate) fn water_place(&self) -> Option<usize> {
-        let place = NODES + self.net.parts.row.count + 1;
+        let place = self.after_jacket() + 1;
         (self.dim > place).then_some(place)
     }
 
     pub(crate) fn pack(&self, state: &State) -> [f64; X] {
         let mut x = [0.0; X];
         x[JACKET] = state.jacket_c;
+        if let Some(place) = self.inner_place() {
+            x[place] = state.inner_c;
+        }
         let nodes = self.net.parts.row.count;
         x[NODES..NODES + nodes].copy_from_slice(&state.node_j[..nodes]);
         if let (Some(place), Some(pot)) = (self.pot_place(), &state.pot) {
@@ -179,6 +231,26 @@ impl<'n> Flows<'n> {
         (series, -self.layer_k_w * steepest * steepest * slope)
     }
 
+    /// The longest step in which the frozen layer still shows itself, s.
+    ///
+    /// A layer that begins to freeze chokes a good seat within a fraction of a second. A step much
+    /// longer than that sees the choked flow only, and its error estimate with it. So a step may
+    /// change the seat's conductance by [`LAYER_FOLDS`] of itself, at the present rate.
+    pub(crate) fn longest_step_s(&self, x: &[f64; X]) -> f64 {
+        if self.pot.is_none() || self.solid.is_none() {
+            return f64::INFINITY;
+        }
+        let (g, slope) = self.seat(x, &self.temperatures(x));
+        let mut f = [0.0; X];
+        self.rates(x, &mut f, &mut [0.0; Q]);
+        let per_s = (slope * f[NODES] / g).abs();
+        if per_s > 0.0 {
+            LAYER_FOLDS / per_s
+        } else {
+            f64::INFINITY
+        }
+    }
+
     /// What is left of the heat into a boiling pot once its walls and its open surface have theirs, W.
     ///
     /// The pot boils on while this is positive.
@@ -216,11 +288,11 @@ impl System<X, Q> for Flows<'_> {
         let row = &parts.row;
         let t = self.temperatures(x);
         let jacket_c = x[JACKET];
-
+        let first_c = x[self.inner_place().unwrap_or(JACKET)];
         let mut into_jacket_w = 0.0;
         for node in 0..row.count {
             let t_c = t.node_c[node];
-            let lost_w = self.g_half_w_k * row.jacket_share[node] * (t_c - jacket_c);
+            let lost_w = self.jacket.g_in_w_k * row.jacket_share[node] * (t_c - first_c);
             into_jacket_w += lost_w;
             f[NODES + node] += self.heater_w * row.heater_share[node] - lost_w;
             if node + 1 < row.count {
@@ -229,8 +301,13 @@ impl System<X, Q> for Flows<'_> {
                 f[NODES + node + 1] += outward_w;
             }
         }
-        let jacket_air_w = self.g_half_w_k * (jacket_c - self.air_c);
-        f[JACKET] = (into_jacket_w - jacket_air_w) / parts.c_jacket_j_k;
+        if let (Some(place), Some((g_w_k, inner_j_k))) = (self.inner_place(), self.jacket.inner) {
+            let outward_w = g_w_k * (first_c - jacket_c);
+            f[place] = (into_jacket_w - outward_w) / inner_j_k;
+            into_jacket_w = outward_w;
+        }
+        let jacket_air_w = self.jacket.g_out_w_k * (jacket_c - self.air_c);
+        f[JACKET] = (into_jacket_w - jacket_air_w) / self.jacket.outer_j_k;
         g[JACKET_AIR] = jacket_air_w;
         let lid_w = parts.g_lid_w_k * (t.node_c[0] - self.air_c);
         f[NODES] -= lid_w;
@@ -268,15 +345,33 @@ impl System<X, Q> for Flows<'_> {
         let row = &parts.row;
         let t = self.temperatures(x);
 
-        df[JACKET][JACKET] = -2.0 * self.g_half_w_k / parts.c_jacket_j_k;
-        dg[JACKET_AIR][JACKET] = self.g_half_w_k;
+        let Jacket {
+            g_in_w_k,
+            g_out_w_k,
+            outer_j_k,
+            inner,
+        } = self.jacket;
+        dg[JACKET_AIR][JACKET] = g_out_w_k;
+        let (first, first_j_k) = match (self.inner_place(), inner) {
+            (Some(place), Some((g_w_k, inner_j_k))) => {
+                df[JACKET][JACKET] = -(g_w_k + g_out_w_k) / outer_j_k;
+                df[JACKET][place] = g_w_k / outer_j_k;
+                df[place][place] = -(g_in_w_k + g_w_k) / inner_j_k;
+                df[place][JACKET] = g_w_k / inner_j_k;
+                (place, inner_j_k)
+            }
+            _ => {
+                df[JACKET][JACKET] = -(g_in_w_k + g_out_w_k) / outer_j_k;
+                (JACKET, outer_j_k)
+            }
+        };
         for node in 0..row.count {
             let at = NODES + node;
             let k_j = t.node_k_j[node];
-            let g_jacket = self.g_half_w_k * row.jacket_share[node];
+            let g_jacket = g_in_w_k * row.jacket_share[node];
             df[at][at] -= g_jacket * k_j;
-            df[at][JACKET] = g_jacket;
-            df[JACKET][at] = g_jacket * k_j / parts.c_jacket_j_k;
+            df[at][first] = g_jacket;
+            df[first][at] = g_jacket * k_j / first_j_k;
             if node + 1 < row.count {
                 let link = row.link_w_k[node];
                 let next_k_j = t.node_k_j[node + 1];

@@ -13,6 +13,8 @@
 //! `1/G_SP = 1/G_contact + R_layer`, where `R_layer` is that of the layer frozen on the seat. At the
 //! local boiling point the pot keeps its temperature and the surplus turns to steam.
 //!
+//! A thick jacket may be two nodes instead ([`JacketPair`]), in a row from the store to the air.
+//!
 //! A [`Network`] holds the parameters and borrows the store's enthalpy curve; a [`State`] holds what
 //! changes. Both are small and free of the heap, so an ensemble shares one curve and copies the rest.
 //! [`run()`] carries a state through one [`Span`] of constant power and air.
@@ -27,11 +29,18 @@ mod state;
 mod watch;
 
 pub use cooking::CookRate;
-pub use parts::{Layer, MAX_NODES, Network, NetworkParts, NodeRow, Seat, THERMOSTAT_HYSTERESIS_K};
+pub use parts::{
+    JacketNode, JacketPair, Layer, MAX_NODES, Network, NetworkParts, NodeRow, Seat,
+    THERMOSTAT_HYSTERESIS_K,
+};
 pub use pot::{OpenSurface, Pot, PotPhase, PotState};
 pub use run::{Span, run};
 pub use state::State;
 pub use watch::{Event, Ledger, Watch};
 
+#[cfg(test)]
+mod freezing_tests;
+#[cfg(test)]
+mod pair_tests;
 #[cfg(test)]
 mod tests;

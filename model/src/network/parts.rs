@@ -99,6 +99,25 @@ pub struct Seat {
     pub layer: Option<Layer>,
 }
 
+/// One of two nodes of a jacket.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct JacketNode {
+    /// How warm it is in the steady state: 0 at the air's temperature, 1 at the store's.
+    pub warmth: f64,
+    /// Heat capacity, J/K.
+    pub capacity_j_k: f64,
+}
+
+/// A jacket as two nodes, for one so thick that its inside follows the store by the hour and its
+/// outside by the day.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct JacketPair {
+    /// Nearer to the store.
+    pub inner: JacketNode,
+    /// Nearer to the air.
+    pub outer: JacketNode,
+}
+
 /// What describes a cooker, beside the media of its store.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct NetworkParts {
@@ -123,6 +142,8 @@ pub struct NetworkParts {
 pub struct Network<'a> {
     pub(crate) curve: &'a EnthalpyCurve,
     pub(crate) parts: NetworkParts,
+    /// In place of the one node of `parts`.
+    pub(crate) pair: Option<JacketPair>,
     pub(crate) boiling_c: f64,
     pub(crate) h_fg_j_kg: f64,
     /// Enthalpy per whole store at which the thermostat cuts out and lets in, J.
@@ -165,6 +186,7 @@ impl<'a> Network<'a> {
         Ok(Self {
             curve,
             parts,
+            pair: None,
             boiling_c,
             h_fg_j_kg: water::heat_of_vaporisation_j_kg(boiling_c),
             thermostat_j,
@@ -180,6 +202,24 @@ impl<'a> Network<'a> {
         scaled.parts.g_loss_w_k *= within("loss", loss, 0.0, f64::MAX)?;
         scaled.parts.seat.g_contact_w_k *= within("contact", contact, 0.0, f64::MAX)?;
         Ok(scaled)
+    }
+
+    /// The same cooker with its jacket as two nodes; the capacity of the one in its parts is no
+    /// longer used.
+    ///
+    /// # Errors
+    /// Nodes that are not between air and store, the inner one the warmer; a capacity that is not
+    /// positive.
+    pub fn with_jacket_pair(&self, pair: JacketPair) -> Result<Self, ModelError> {
+        for node in [pair.inner, pair.outer] {
+            positive("capacity_j_k", node.capacity_j_k)?;
+        }
+        positive("warmth", pair.outer.warmth)?;
+        positive("warmth", pair.inner.warmth - pair.outer.warmth)?;
+        positive("warmth", 1.0 - pair.inner.warmth)?;
+        let mut paired = *self;
+        paired.pair = Some(pair);
+        Ok(paired)
     }
 
     /// The same cooker with this much conductance from the seat's node to the air, W/K.

@@ -30,6 +30,8 @@ const TOLERANCE_DONENESS: f64 = 1e-4;
 /// A step is taken at this length whatever its estimate, s: the solver is L-stable, so what is faster
 /// than this is at rest by the end of the step.
 const SHORTEST_STEP_S: f64 = 1e-3;
+/// A layer that grows faster than this lets its heat through and is not looked at closer, s.
+const SHORTEST_LAYER_STEP_S: f64 = 1e-6;
 /// Longest step, s.
 const LONGEST_STEP_S: f64 = 86_400.0;
 /// Steps tried in one run before it is given up.
@@ -116,7 +118,10 @@ fn accepted_step(
     tried: &mut u32,
 ) -> Option<(Step<X, Q>, f64)> {
     let x = flows.pack(state);
-    let mut h_s = state.step_s.min(rest_s);
+    let mut h_s = state
+        .step_s
+        .min(flows.longest_step_s(&x).max(SHORTEST_LAYER_STEP_S))
+        .min(rest_s);
     // Two halves cost no more than a long step and a splinter.
     if h_s < rest_s && rest_s < 2.0 * h_s {
         h_s = 0.5 * rest_s;
@@ -163,6 +168,9 @@ fn weighted_error(flows: &Flows<'_>, state: &State, step: &Step<X, Q>) -> f64 {
         };
     };
     judge(step.x_error[JACKET], TOLERANCE_K);
+    if let Some(place) = flows.inner_place() {
+        judge(step.x_error[place], TOLERANCE_K);
+    }
     for (node, allowed_j) in flows.node_measures_j_k().enumerate() {
         judge(step.x_error[NODES + node], TOLERANCE_K * allowed_j);
     }
@@ -193,6 +201,9 @@ fn advanced(
     let mut next = *state;
     next.time_s += fraction * h_s;
     next.jacket_c = x[JACKET];
+    if let Some(place) = flows.inner_place() {
+        next.inner_c = x[place];
+    }
     let nodes = net.parts.row.count;
     next.node_j[..nodes].copy_from_slice(&x[NODES..NODES + nodes]);
     if let Some(pot) = &mut next.pot {
@@ -306,6 +317,13 @@ fn settle(
         } else if !state.heater_on && heat_j <= in_j {
             apply(net, state, Change::Heater(true), ledger, watch);
         }
+    }
+    if state.elsewhere > 0.0
+        && let Some(layer) = net.parts.seat.layer
+    {
+        // What melted again can't be in the way, nor away from it.
+        let solid = state.solid_fraction(net, layer.medium);
+        state.elsewhere = state.elsewhere.min(solid);
     }
     if let Some(pot) = &mut state.pot {
         pot.feel_least_temperature();

@@ -1,6 +1,6 @@
 //! What changes in a cooker.
 
-use super::parts::{MAX_NODES, Network};
+use super::parts::{JacketPair, MAX_NODES, Network};
 use super::pot::{Pot, PotState};
 use crate::error::{ModelError, finite};
 
@@ -13,9 +13,18 @@ pub struct State {
     pub(crate) time_s: f64,
     pub(crate) node_j: [f64; MAX_NODES],
     pub(crate) segment: [usize; MAX_NODES],
+    /// The jacket's only node, or its outer one, degC.
     pub(crate) jacket_c: f64,
+    /// Its inner node, degC; unused where there is none.
+    pub(crate) inner_c: f64,
     pub(crate) heater_on: bool,
     pub(crate) pot: Option<PotState>,
+    /// Whether crystals are there for a melt to freeze on.
+    pub(crate) seeded: bool,
+    /// Whether a store that is charged elsewhere has come to the kitchen since: the caller's mark.
+    pub(crate) indoors: bool,
+    /// Share of the layer's medium that froze before the store was turned over.
+    pub(crate) elsewhere: f64,
     /// Step length to try next, s.
     pub(crate) step_s: f64,
 }
@@ -50,16 +59,27 @@ impl State {
         finite("t_jacket_c", t_jacket_c)?;
         let row = &net.parts.row;
         let mut node_j = [0.0; MAX_NODES];
+        let place = net.curve.segment_of(store_j);
+        let store_c = net.curve.segment(place).temperature(store_j).0;
+        // The jacket's temperatures in the steady state that has this half-way.
+        let steady_c = |warmth: f64| t_jacket_c + 2.0 * (warmth - 0.5) * (store_c - t_jacket_c);
+        let (outer_c, inner_c) = net.pair.map_or((t_jacket_c, t_jacket_c), |pair| {
+            (steady_c(pair.outer.warmth), steady_c(pair.inner.warmth))
+        });
         for (heat_j, share) in node_j.iter_mut().zip(row.mass_share).take(row.count) {
             *heat_j = store_j * share;
         }
         Ok(Self {
             time_s,
             node_j,
-            segment: [net.curve.segment_of(store_j); MAX_NODES],
-            jacket_c: t_jacket_c,
+            segment: [place; MAX_NODES],
+            jacket_c: outer_c,
+            inner_c,
             heater_on: true,
             pot: None,
+            seeded: false,
+            indoors: false,
+            elsewhere: 0.0,
             step_s: FIRST_STEP_S,
         })
     }
@@ -93,8 +113,10 @@ impl State {
             .is_some_and(|place| self.segment[..net.parts.row.count].contains(&place))
     }
 
-    /// A seed crystal, a scratch or a knock: what is supercooled freezes now, and warms up.
+    /// A seed crystal, a scratch, a knock or a wall that is cold enough: what is supercooled freezes
+    /// now, and warms up; what is still hot freezes at its melting point, while the pot is in.
     pub fn seed_crystal(&mut self, net: &Network<'_>) {
+        self.seeded = true;
         let row = &net.parts.row;
         for node in 0..row.count {
             let heat_j = self.node_j[node] / row.mass_share[node];
@@ -116,11 +138,28 @@ impl State {
 
     /// The pot comes out with its heat.
     pub fn take_pot_out(&mut self) -> Option<PotState> {
+        self.seeded = false;
         self.pot.take()
     }
 
+    /// The store is turned over: what is solid now lies away from the seat, until it melts.
+    ///
+    /// A can is charged from the top, since salt that melts at the bottom first has nowhere to grow;
+    /// so what did not melt lies where the pot would be.
+    pub fn turn_over(&mut self, net: &Network<'_>) {
+        if let Some(layer) = net.parts.seat.layer {
+            self.elsewhere = self.solid_fraction(net, layer.medium);
+        }
+    }
+
+    /// The caller's clock is put to another time; nothing else changes.
+    pub(crate) fn set_time_s(&mut self, time_s: f64) {
+        self.time_s = time_s;
+    }
+
     /// The store is found to hold this much heat above 0 degC, J, and the jacket to be at this
-    /// temperature, degC: every node is moved by its share. Pot and thermostat stay as they are.
+    /// temperature half-way, degC: every node is moved by its share. Pot and thermostat stay as they
+    /// are.
     pub fn set_store(&mut self, net: &Network<'_>, store_j: f64, jacket_c: f64) {
         let row = &net.parts.row;
         let missing_j = store_j - self.store_j();
@@ -130,7 +169,13 @@ impl State {
             let heat_j = self.node_j[node] / share;
             self.segment[node] = net.curve.segment_from(self.segment[node], heat_j);
         }
-        self.jacket_c = jacket_c;
+        let moved_k = jacket_c - self.half_way_c(net);
+        if let Some(pair) = net.pair {
+            self.jacket_c += 2.0 * pair.outer.warmth * moved_k;
+            self.inner_c += 2.0 * pair.inner.warmth * moved_k;
+        } else {
+            self.jacket_c = jacket_c;
+        }
         self.step_s = FIRST_STEP_S;
     }
 
@@ -191,9 +236,28 @@ impl State {
         self.node_j.iter().sum()
     }
 
-    /// Temperature of the jacket, degC.
+    /// Temperature of the jacket's node, degC; of its outer one where it has two.
     pub fn jacket_c(&self) -> f64 {
         self.jacket_c
+    }
+
+    /// Temperature of the jacket half-way between store and air, degC.
+    pub fn half_way_c(&self, net: &Network<'_>) -> f64 {
+        net.pair.map_or(self.jacket_c, |pair| {
+            let slope_k = (self.inner_c - self.jacket_c) / (pair.inner.warmth - pair.outer.warmth);
+            self.jacket_c + (0.5 - pair.outer.warmth) * slope_k
+        })
+    }
+
+    /// Heat in the jacket above a temperature, J.
+    pub fn jacket_j(&self, net: &Network<'_>, above_c: f64) -> f64 {
+        match net.pair {
+            Some(JacketPair { inner, outer }) => {
+                inner.capacity_j_k * (self.inner_c - above_c)
+                    + outer.capacity_j_k * (self.jacket_c - above_c)
+            }
+            None => net.parts.c_jacket_j_k * (self.jacket_c - above_c),
+        }
     }
 
     /// Whether the thermostat lets the heater on.
@@ -213,8 +277,6 @@ impl State {
 
     /// Heat above 0 degC in store, jacket and pot, J.
     pub fn stored_j(&self, net: &Network<'_>) -> f64 {
-        self.store_j()
-            + net.parts.c_jacket_j_k * self.jacket_c
-            + self.pot.map_or(0.0, |pot| pot.heat_j)
+        self.store_j() + self.jacket_j(net, 0.0) + self.pot.map_or(0.0, |pot| pot.heat_j)
     }
 }

@@ -143,8 +143,10 @@ impl Belief {
         let put_in = put_in.max(before.at);
         self.carry(&mut before, running, false, put_in);
         before.take_out();
-        let load = self.epoch.load(meal, put_in, self.air_c(put_in));
-        before.put_in(&load, meal, self.settings.seed);
+        let air_c = self.air_c(put_in);
+        before.bring_in(&self.epoch.build, air_c);
+        let load = self.epoch.load(meal, put_in, air_c);
+        before.put_in(&self.epoch.build, &load, meal, self.settings.seed);
         self.follow(before, &load, meal, put_in, follow)
     }
 

@@ -6,11 +6,11 @@
 //! are only the four operations and square roots, which IEEE 754 fixes, and `libm`'s functions.
 
 use super::digest::Digest;
-use crate::cooker::Cooker;
+use crate::cooker::{Carried, Cooker};
 use crate::enthalpy::EnthalpyCurve;
 use crate::jacket::Jacket;
 use crate::local_time::LocalTime;
-use crate::network::{CookRate, MAX_NODES, Network, NodeRow, Pot};
+use crate::network::{CookRate, JacketNode, JacketPair, MAX_NODES, Network, NodeRow, Pot};
 use crate::pot::loss::{EVAPORATION_FACTOR, POOL_W_M2PA};
 use crate::tonight::{Leaning, Rig, TonightError};
 use crate::water::{CP_J_KGK, vapour_pressure_pa};
@@ -87,6 +87,38 @@ impl Table {
     }
 }
 
+/// A melt that stays liquid until it nucleates.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Sleep {
+    /// Heat of the whole store when it has just melted. \[J\]
+    pub(super) liquid_j: f64,
+    /// Temperature of the same. [°C]
+    pub(super) liquid_c: f64,
+    /// Fall of the liquid's temperature by its heat. \[K/J\]
+    k_j: f64,
+    /// Where it nucleates, and the spread of that. [°C, K]
+    pub(super) nucleation_c: f64,
+    pub(super) nucleation_sd_k: f64,
+    /// From the melt to a cold wall in it. \[W/K\]
+    pub(super) film_w_k: f64,
+}
+
+impl Sleep {
+    fn of(rig: &Rig, curve: &EnthalpyCurve) -> Option<Self> {
+        let (nucleation_c, liquid_c) = curve.supercooled_range_c()?;
+        let liquid_j = curve.supercooled_enthalpy_j(liquid_c)?;
+        let cold_j = curve.supercooled_enthalpy_j(nucleation_c)?;
+        Some(Self {
+            liquid_j: rounded(liquid_j),
+            liquid_c: rounded(liquid_c),
+            k_j: rounded((liquid_c - nucleation_c) / (liquid_j - cold_j)),
+            nucleation_c: rounded(nucleation_c),
+            nucleation_sd_k: rounded(rig.supercooling_sd_k()),
+            film_w_k: rounded(rig.melt_film_w_k()),
+        })
+    }
+}
+
 /// A cooker for many members.
 #[derive(Debug, Clone)]
 pub(super) struct Build {
@@ -97,7 +129,15 @@ pub(super) struct Build {
     /// By what share the loss rises with the store, and where it is the one above: insulation
     /// conducts better when it is hot. \[1/K, °C\]
     loss_rise: (f64, f64),
+    /// Conductances of the jacket as multiples of it: from the store, across from node to node, and to
+    /// the air; a jacket of one node has nothing across.
+    pub(super) jacket_way: [f64; 3],
+    /// The node next to the store, or the only one. \[J/K\]
     pub(super) c_jacket_j_k: f64,
+    /// The outer node; infinite without one. \[J/K\]
+    pub(super) c_outer_j_k: f64,
+    /// How warm both are in the steady state, 0 at the air to 1 at the store.
+    pub(super) warmth: (f64, f64),
     pub(super) g_seat_w_k: f64,
     /// Resistance of a layer frozen through; 0 where nothing freezes on the seat. \[K/W\]
     pub(super) layer_k_w: f64,
@@ -110,8 +150,12 @@ pub(super) struct Build {
     pub(super) hold_j_k: f64,
     /// Temperature of the same. [°C]
     pub(super) cutout_c: f64,
+    /// How it comes to the kitchen, where it is charged elsewhere.
+    pub(super) carried: Option<Carried>,
     pub(super) boiling_c: f64,
     pub(super) h_fg_j_kg: f64,
+    /// How a melt stays liquid below its melting point; of a store at one temperature.
+    pub(super) sleep: Option<Sleep>,
     curve: EnthalpyCurve,
     store_c: Table,
     solid: Option<Table>,
@@ -132,13 +176,32 @@ impl Build {
             let part = heats().map(|heat_j| rounded(curve.solid_fraction(layer.medium, heat_j)));
             Table::new(low_j, step_j, part.collect())
         });
+        let only = JacketNode {
+            warmth: 0.5,
+            capacity_j_k: parts.c_jacket_j_k,
+        };
+        let (inner, jacket_way, c_outer_j_k, outer_warmth) = match net.pair {
+            None => (only, [1.0, 0.0, 1.0], f64::INFINITY, 0.5),
+            Some(JacketPair { inner, outer }) => {
+                let spans = [
+                    1.0 - inner.warmth,
+                    inner.warmth - outer.warmth,
+                    outer.warmth,
+                ];
+                let way = spans.map(|span| rounded(0.5 / span));
+                (inner, way, rounded(outer.capacity_j_k), outer.warmth)
+            }
+        };
         let vapour_pa = (0..=VAPOUR_CELLS)
             .map(|cell| rounded(vapour_pressure_pa(VAPOUR_FROM_C + f64::from(cell))));
         Ok(Self {
             row: rounded_row(parts.row),
             g_half_w_k: rounded(2.0 * parts.g_loss_w_k),
             loss_rise: (0.0, 0.0),
-            c_jacket_j_k: rounded(parts.c_jacket_j_k),
+            jacket_way,
+            c_jacket_j_k: rounded(inner.capacity_j_k),
+            c_outer_j_k,
+            warmth: (inner.warmth, outer_warmth),
             g_seat_w_k: rounded(parts.seat.g_contact_w_k),
             layer_k_w: parts.seat.layer.map_or(0.0, |layer| {
                 rounded(layer.depth_m / (layer.k_solid_w_mk * layer.area_m2))
@@ -150,8 +213,10 @@ impl Build {
                 curve.enthalpy_j(rig.cutout_c()) - curve.enthalpy_j(rig.cutout_c() - 1.0),
             ),
             cutout_c: rig.cutout_c(),
+            carried: rig.carried,
             boiling_c: rounded(net.boiling_point_c()),
             h_fg_j_kg: rounded(net.heat_of_vaporisation_j_kg()),
+            sleep: Sleep::of(rig, curve).filter(|_| parts.row.count == 1),
             curve: curve.clone(),
             store_c: Table::new(low_j, step_j, store_c.collect()),
             solid,
@@ -202,9 +267,26 @@ impl Build {
         self.store_c.at(store_j)
     }
 
+    /// The same of a melt that is liquid, above its melting point or below.
+    #[inline]
+    pub(super) fn liquid_c(&self, store_j: f64) -> (f64, f64) {
+        match &self.sleep {
+            Some(sleep) if store_j < sleep.liquid_j => (
+                sleep.liquid_c - sleep.k_j * (sleep.liquid_j - store_j),
+                sleep.k_j,
+            ),
+            _ => self.store_c(store_j),
+        }
+    }
+
     /// Heat of the whole store at a temperature. \[J\]
     pub(super) fn heat_j(&self, store_c: f64) -> f64 {
         self.curve.enthalpy_j(store_c)
+    }
+
+    /// Whether anything freezes on the seat.
+    pub(super) fn freezes(&self) -> bool {
+        self.solid.is_some()
     }
 
     /// Conductance of the seat, its contact multiplied, under a store with this heat. \[W/K\]
@@ -218,6 +300,12 @@ impl Build {
                 g / (1.0 + part * g * self.layer_k_w)
             }
         }
+    }
+
+    /// Temperatures of the jacket's nodes in the steady state, the inner first. [°C]
+    pub(super) fn steady_jacket_c(&self, store_c: f64, air_c: f64) -> (f64, f64) {
+        let at = |warmth: f64| air_c + warmth * (store_c - air_c);
+        (at(self.warmth.0), at(self.warmth.1))
     }
 
     /// The loss of a store at this temperature beside the one that is told.
@@ -234,7 +322,7 @@ impl Build {
         let loss_w_k = |store_c| Ok(cooker.jacket.thermal(store_c, FRESH_WATER_C)?.loss_w_k);
         let rise_k = match &cooker.jacket {
             Jacket::Measured { .. } => MEASURED_RISE_K,
-            Jacket::Layers(_) => {
+            Jacket::Layers(_) | Jacket::Flask { .. } => {
                 let told: Result<f64, TonightError> = loss_w_k(told_c);
                 let cooler = 1.0 - loss_w_k(COOL_STORE_C)? / told?;
                 FOLLOWS_STORE * cooler / (told_c - COOL_STORE_C)

@@ -42,7 +42,8 @@ impl Belief {
             if !is_in && put_in <= at {
                 few.carry(&mut ensemble, running, false, put_in);
                 ensemble.take_out();
-                ensemble.put_in(&load, meal, few.settings.seed);
+                ensemble.bring_in(build, few.air_c(put_in));
+                ensemble.put_in(build, &load, meal, few.settings.seed);
                 is_in = true;
             }
             if is_in && !is_out && leaves_at < at {

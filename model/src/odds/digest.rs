@@ -66,6 +66,9 @@ impl Digest {
             What::LidOpen { for_s } => digest.word(3).word(for_s.cast_unsigned()),
             What::HeaterOff { for_s } => digest.word(4).word(for_s.cast_unsigned()),
             What::Meal(meal) => digest.word(5).meal(meal),
+            What::TopUp { heat_w, for_s } => {
+                digest.word(6).number(*heat_w).word(for_s.cast_unsigned())
+            }
         }
     }
 
@@ -96,6 +99,10 @@ impl Digest {
 mod tests {
     use super::*;
 
+    fn top_up(heat_w: f64, for_s: i64) -> What {
+        What::TopUp { heat_w, for_s }
+    }
+
     #[test]
     fn whatever_differs_shows() {
         let event = |at, what| {
@@ -112,6 +119,9 @@ mod tests {
             event(1, What::Felt(Felt::Hot)),
             event(1, What::LidOpen { for_s: 60 }),
             event(1, What::HeaterOff { for_s: 60 }),
+            event(1, top_up(400.0, 60)),
+            event(1, top_up(400.0, 61)),
+            event(1, top_up(401.0, 60)),
             Digest::new().sky(None),
             Digest::new().sky(Some(&DayLog::SunHours(6.0))),
             Digest::new().sky(Some(&DayLog::Hourly([None; 24]))),

@@ -1,6 +1,7 @@
 //! All members side by side.
 
 use super::build::{Build, Load, small};
+use super::edges::{Edges, inside};
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
 use super::prior::{
@@ -9,7 +10,7 @@ use super::prior::{
 };
 use super::seconds;
 use super::sky::{STEP_S, SkyDay, SkyStep};
-use crate::journal::{Journal, Meal, What};
+use crate::journal::Meal;
 use crate::local_time::{Day, LocalTime};
 use crate::network::MAX_NODES;
 
@@ -19,7 +20,12 @@ pub(super) mod column {
 
     pub(crate) const HEAT: usize = 0;
     pub(crate) const JACKET: usize = HEAT + MAX_NODES;
-    pub(crate) const POT_C: usize = JACKET + 1;
+    pub(crate) const OUTER: usize = JACKET + 1;
+    /// A melt: liquid or not, seeded or not, and where it freezes by itself.
+    pub(crate) const LIQUID: usize = OUTER + 1;
+    pub(crate) const SEEDED: usize = LIQUID + 1;
+    pub(crate) const NUCLEATION: usize = SEEDED + 1;
+    pub(crate) const POT_C: usize = NUCLEATION + 1;
     pub(crate) const WATER: usize = POT_C + 1;
     pub(crate) const DONENESS: usize = WATER + 1;
     pub(crate) const BOIL: usize = DONENESS + 1;
@@ -52,49 +58,6 @@ const START_SHARE: f64 = 0.8;
 /// How far from a diary's first reading the store may be. Inferred. \[K\]
 const START_OFF_K: f64 = 25.0;
 
-/// An interval of local time, its end not in it.
-type Interval = (LocalTime, LocalTime);
-
-/// When the cooker stood open and when its heater was off.
-#[derive(Debug, Clone, Default)]
-pub(super) struct Edges {
-    open: Vec<Interval>,
-    off: Vec<Interval>,
-}
-
-impl Edges {
-    /// Those that touch the days from `first` to `last`.
-    pub(super) fn new(journal: &Journal, first: Day, last: Day) -> Self {
-        let mut edges = Self::default();
-        let (from, to) = (first.start(), last.plus(1).start());
-        for event in &journal.events {
-            let (list, for_s) = match event.what {
-                What::LidOpen { for_s } => (&mut edges.open, for_s),
-                What::HeaterOff { for_s } => (&mut edges.off, for_s),
-                What::Reading { .. } | What::Felt(_) | What::Meal(_) => continue,
-            };
-            let end = event.at.plus_s(for_s);
-            if event.at < to && from < end {
-                list.push((event.at, end));
-            }
-        }
-        edges
-    }
-
-    fn next(&self, after: LocalTime, most: LocalTime) -> LocalTime {
-        self.open
-            .iter()
-            .chain(&self.off)
-            .flat_map(|&(from, to)| [from, to])
-            .filter(|&edge| after < edge)
-            .fold(most, Ord::min)
-    }
-}
-
-fn inside(intervals: &[Interval], at: LocalTime) -> bool {
-    intervals.iter().any(|&(from, to)| from <= at && at < to)
-}
-
 /// The members of an estimate.
 #[derive(Debug, Clone)]
 pub(super) struct Ensemble {
@@ -105,6 +68,8 @@ pub(super) struct Ensemble {
     stride: usize,
     columns: Vec<f64>,
     phase: Vec<Phase>,
+    /// Whether a store that is charged elsewhere has come to the kitchen since.
+    pub(super) indoors: bool,
     /// They sum to 1.
     pub(super) weight: Vec<f64>,
 }
@@ -119,6 +84,7 @@ impl Ensemble {
             stride: members + 8,
             columns: vec![0.0; (members + 8) * column::COUNT],
             phase: vec![Phase::NoPot; members],
+            indoors: false,
             weight: vec![1.0 / small(members); members],
         }
     }
@@ -184,7 +150,7 @@ impl Ensemble {
             let share = START_SHARE * even * even;
             let store_c = air_c + share * (build.cutout_c - air_c).max(0.0);
             self.set_store_c(build, member, store_c);
-            self.set(column::JACKET, member, 0.5 * (store_c + air_c));
+            self.set_jacket(build, member, air_c);
         }
     }
 
@@ -194,13 +160,18 @@ impl Ensemble {
             let off_k = START_OFF_K * (2.0 * noise.uniform(member) - 1.0);
             let store_c = (read_c + off_k).max(air_c.min(read_c));
             self.set_store_c(build, member, store_c);
-            self.set(column::JACKET, member, 0.5 * (store_c + air_c));
+            self.set_jacket(build, member, air_c);
         }
     }
 
     /// Puts a member's store at one temperature.
     pub(super) fn set_store_c(&mut self, build: &Build, member: usize, store_c: f64) {
         let capacity = self.get(column::FACTOR + Multiplier::Capacity.index(), member);
+        let is_liquid = build
+            .sleep
+            .as_ref()
+            .is_some_and(|sleep| sleep.liquid_c <= store_c);
+        self.set(column::LIQUID, member, f64::from(u8::from(is_liquid)));
         let heat_j = build.heat_j(store_c) * capacity;
         for node in 0..build.row.count {
             let share = build.row.mass_share[node];
@@ -219,7 +190,7 @@ impl Ensemble {
 
     /// Temperature of the store, mixed. [°C]
     pub(super) fn store_c(&self, build: &Build, member: usize) -> f64 {
-        build.store_c(self.store_j(build, member)).0
+        self.temperature_c(build, member, self.store_j(build, member))
     }
 
     /// Temperature of the store under the seat. [°C]
@@ -227,7 +198,16 @@ impl Ensemble {
         let capacity = self.get(column::FACTOR + Multiplier::Capacity.index(), member);
         let share = build.row.mass_share[0];
         let whole_j = self.get(column::HEAT, member) / (share * capacity);
-        build.store_c(whole_j).0
+        self.temperature_c(build, member, whole_j)
+    }
+
+    /// Temperature of a member's store with this heat in the whole of it. [°C]
+    fn temperature_c(&self, build: &Build, member: usize, whole_j: f64) -> f64 {
+        if 0.5 < self.get(column::LIQUID, member) {
+            build.liquid_c(whole_j).0
+        } else {
+            build.store_c(whole_j).0
+        }
     }
 
     /// By how much a member's thermometer reads high. \[K\]
@@ -267,7 +247,7 @@ impl Ensemble {
     }
 
     /// A pot goes in; one that is in comes out.
-    pub(super) fn put_in(&mut self, load: &Load, meal: &Meal, seed: u64) {
+    pub(super) fn put_in(&mut self, build: &Build, load: &Load, meal: &Meal, seed: u64) {
         let pot = Noise::new(seed, Purpose::Pot)
             .at(i64::from(meal.eat_at.day().0))
             .at(meal.dish as i64);
@@ -304,11 +284,13 @@ impl Ensemble {
                 self.set(column, member, value);
             }
             self.phase[member] = Phase::Simple;
+            self.seed_with(build, member);
         }
     }
 
     /// The pot comes out.
     pub(super) fn take_out(&mut self) {
+        self.column_mut(column::SEEDED).fill(0.0);
         self.phase.fill(Phase::NoPot);
     }
 
@@ -329,7 +311,14 @@ impl Ensemble {
             let Some((step, after)) = steps.first().zip(steps.last()) else {
                 break;
             };
-            let is_off = !steps.iter().any(SkyStep::is_lit) || inside(&edges.off, at);
+            // A can in the kitchen is not where it is charged.
+            let away = course.build.carried.is_some() && course.load.is_some();
+            let is_lit = steps.iter().any(SkyStep::is_lit);
+            if !away && is_lit {
+                self.indoors = false;
+            }
+            let top_up_w = edges.top_up_w(at);
+            let is_off = away || !is_lit || inside(&edges.off, at);
             let air_c = steps.iter().map(|step| step.air_c).sum::<f64>() / small(steps.len());
             let open = inside(&edges.open, at);
             let hour = hours.at(i64::try_from(at.hour()).unwrap_or(0));
@@ -337,7 +326,7 @@ impl Ensemble {
             let duration_s = seconds(next) - start_s;
             let one_node = course.build.row.count == 1;
             for member in 0..self.members {
-                let heater_w = if is_off {
+                let sun_w = if is_off {
                     0.0
                 } else {
                     let charging = Multiplier::Charging.index();
@@ -348,7 +337,7 @@ impl Ensemble {
                 let stretch = Stretch {
                     start_s,
                     duration_s,
-                    heater_w,
+                    heater_w: sun_w + top_up_w,
                     air_c: air_c + self.get(column::AIR, member),
                     open,
                 };
@@ -404,6 +393,10 @@ impl Ensemble {
         Member {
             heat_j,
             jacket_c: get(column::JACKET),
+            outer_c: get(column::OUTER),
+            is_liquid: 0.5 < get(column::LIQUID),
+            is_seeded: 0.5 < get(column::SEEDED),
+            nucleation_c: get(column::NUCLEATION),
             phase: self.phase[member],
             pot_c: get(column::POT_C),
             water_kg: get(column::WATER),
@@ -428,6 +421,8 @@ impl Ensemble {
             self.set(column::HEAT + node, member, *heat_j);
         }
         self.set(column::JACKET, member, one.jacket_c);
+        self.set(column::OUTER, member, one.outer_c);
+        self.set(column::LIQUID, member, f64::from(u8::from(one.is_liquid)));
         if self.phase[member] == Phase::NoPot {
             return;
         }
@@ -467,6 +462,7 @@ impl Ensemble {
     pub(super) fn thinned(&self, members: usize, start: f64) -> Self {
         let of = systematic(&self.weight, members, start);
         let mut thin = Self::new(members, self.at);
+        thin.indoors = self.indoors;
         for column in 0..column::COUNT {
             for (to, from) in of.iter().enumerate() {
                 thin.set(column, to, self.get(column, *from));

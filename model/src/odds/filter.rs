@@ -137,10 +137,13 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
                 }
             }
         }
-        // The jacket is half-way to the air and moves half as far.
+        // The jacket lies on the way to the air and moves by its share.
         let moved_k = ensemble.store_c(build, member) - before_c;
-        let jacket_c = ensemble.get(column::JACKET, member);
-        ensemble.set(column::JACKET, member, jacket_c + 0.5 * moved_k);
+        let (inner, outer) = build.warmth;
+        for (column, warmth) in [(column::JACKET, inner), (column::OUTER, outer)] {
+            let jacket_c = ensemble.get(column, member);
+            ensemble.set(column, member, jacket_c + warmth * moved_k);
+        }
     }
     // The store keeps its temperature when what it holds is told otherwise.
     let capacity = Multiplier::Capacity.index();

@@ -16,7 +16,7 @@ use crate::journal::Felt;
 use crate::local_time::{Day, LocalTime};
 
 /// First of the bytes: the form they are in.
-const FORM: u64 = 0x0001_5344_444F_5544;
+const FORM: u64 = 0x0002_5344_444F_5544;
 /// More members, and more doubts, are not read.
 const MOST: u64 = 100_000;
 /// A time that never comes.

@@ -24,6 +24,11 @@ const KINK_SHARE: f64 = 0.4;
 const KINK_K: f64 = 1.5;
 /// Closer than this to the boil is at the boil. \[K\]
 const AT_BOIL_K: f64 = 1e-9;
+/// By how much a step may change the conductance of a seat that freezes, and the shortest such. \[s\]
+const LAYER_SHARE: f64 = 0.2;
+const SHORTEST_S: f64 = 1.0;
+/// So far past its nucleation a melt is sure to freeze. \[K\]
+const WAKE_K: f64 = 0.01;
 /// What is left of a stretch shorter than this is over. \[s\]
 const OVER_S: f64 = 1e-6;
 
@@ -46,6 +51,14 @@ pub(super) enum Phase {
 pub(super) struct Member<const N: usize> {
     pub(super) heat_j: [f64; N],
     pub(super) jacket_c: f64,
+    /// Of a jacket of two nodes, the outer one. [°C]
+    pub(super) outer_c: f64,
+    /// The melt is liquid, above its melting point or below.
+    pub(super) is_liquid: bool,
+    /// A wall in it is cold enough for it to freeze there.
+    pub(super) is_seeded: bool,
+    /// Where it freezes by itself. [°C]
+    pub(super) nucleation_c: f64,
     pub(super) phase: Phase,
     pub(super) pot_c: f64,
     pub(super) water_kg: f64,
@@ -129,6 +142,7 @@ impl Course<'_> {
         let from = At {
             heat_j: member.heat_j,
             jacket_c: member.jacket_c,
+            outer_c: member.outer_c,
             pot_c: member.pot_c,
         };
         let first = fixed.stage(&from);
@@ -137,6 +151,10 @@ impl Course<'_> {
             .map_or(at_s, |load| at_s - super::seconds(load.put_in));
         let mut h_s = self.step_s(member, &first, since_s, left_s);
         let mut step = self.tried(&fixed, member, &from, &first, h_s);
+        if let Some(share) = self.wakes(member, &step) {
+            h_s = (share * h_s).max(POT_STEPS_S.0).min(h_s);
+            step = self.tried(&fixed, member, &from, &first, h_s);
+        }
         // Past the end of melting the store cools faster than its slope foretold.
         while member.phase != Phase::NoPot && KINK_K < step.kink_k && POT_STEPS_S.0 < h_s {
             h_s *= KINK_SHARE;
@@ -166,10 +184,11 @@ impl Course<'_> {
             Phase::Dry => {
                 // Steam that the interpolation had too much of warms the pot instead.
                 let least_kg = self.load.map_or(0.0, |load| load.least_water_kg);
-                let owed_j = (least_kg - member.water_kg) * self.build.h_fg_j_kg;
+                let owed_kg = least_kg - member.water_kg;
+                let owed_j = owed_kg * self.build.h_fg_j_kg;
+                account.steam_j -= owed_j + owed_kg * CP_J_KGK * member.pot_c;
                 member.water_kg = least_kg;
                 member.pot_c += owed_j / self.capacity_j_k(member);
-                account.steam_j -= owed_j;
                 member.dry_at_s = member.dry_at_s.min(at_s + moved_s);
             }
             Phase::Simple | Phase::NoPot => {}
@@ -177,6 +196,36 @@ impl Course<'_> {
         member.phase = change;
         self.see_whether_ready(member, at_s + moved_s);
         moved_s
+    }
+
+    /// The share of a step at which a melt that is liquid too long freezes.
+    fn wakes<const N: usize>(&self, member: &Member<N>, step: &Step<N>) -> Option<f64> {
+        if !member.is_liquid || self.build.sleep.is_none() {
+            return None;
+        }
+        let at_c = |heat_j: &[f64; N]| self.build.liquid_c(heat_j[0] / member.capacity).0;
+        let (before_c, after_c, wakes_c) = (
+            at_c(&member.heat_j),
+            at_c(&step.heat_j),
+            member.nucleation_c,
+        );
+        (after_c < wakes_c && wakes_c < before_c)
+            .then(|| (before_c - wakes_c + WAKE_K) / (before_c - after_c))
+    }
+
+    /// Whether the melt is liquid by now.
+    fn melt_or_freeze<const N: usize>(&self, member: &mut Member<N>) {
+        let Some(sleep) = &self.build.sleep else {
+            return;
+        };
+        let store_j = member.heat_j[0] / member.capacity;
+        if member.is_liquid {
+            let frozen = self.build.liquid_c(store_j).0 < member.nucleation_c;
+            let on_the_wall = member.is_seeded && store_j < sleep.liquid_j;
+            member.is_liquid = !frozen && !on_the_wall;
+        } else {
+            member.is_liquid = sleep.liquid_j <= store_j && !member.is_seeded;
+        }
     }
 
     fn tried<const N: usize>(
@@ -254,6 +303,7 @@ impl Course<'_> {
         Fixed {
             course: self,
             phase: member.phase,
+            is_liquid: member.is_liquid,
             whole,
             g_half_w_k: self.build.g_half_w_k * member.loss * self.build.loss_share(store_c),
             g_open_w_k: if stretch.open {
@@ -305,6 +355,8 @@ impl Course<'_> {
         let mut h_s = wanted_s
             .min(POT_STEP_K / pot_k_s.abs().max(1e-6))
             .clamp(POT_STEPS_S.0, POT_STEPS_S.1);
+        let layer_s = self.layer_s(member, first);
+        h_s = h_s.min(LAYER_SHARE * layer_s).max(SHORTEST_S);
         if 1 < self.build.row.count {
             h_s = h_s.min(FIRST_STEP_S + STEP_GROWTH * since_s);
         }
@@ -315,6 +367,20 @@ impl Course<'_> {
         } else {
             h_s
         }
+    }
+
+    /// In which the frozen layer would change the seat's conductance by itself. \[s\]
+    fn layer_s<const N: usize>(&self, member: &Member<N>, first: &Stage<N>) -> f64 {
+        if !self.build.freezes() || member.is_liquid {
+            return f64::INFINITY;
+        }
+        let whole_j = |after_s: f64| {
+            let heat_j = member.heat_j[0] + after_s * first.rates.node[0];
+            heat_j / (self.build.row.mass_share[0] * member.capacity)
+        };
+        let later_w_k = self.build.seat_w_k(member.contact, whole_j(SHORTEST_S));
+        let change = (later_w_k / first.g_seat_w_k.max(1e-9) - 1.0).abs();
+        SHORTEST_S / change.max(1e-9)
     }
 
     fn capacity_j_k<const N: usize>(&self, member: &Member<N>) -> f64 {
@@ -349,6 +415,8 @@ impl Course<'_> {
         let before_kg = member.water_kg;
         member.heat_j = step.heat_j;
         member.jacket_c = step.jacket_c;
+        member.outer_c = step.outer_c;
+        self.melt_or_freeze(member);
         account.heater_j += step.heater_j;
         account.jacket_air_j += step.jacket_air_j;
         account.open_j += step.open_j;

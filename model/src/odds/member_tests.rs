@@ -70,7 +70,17 @@ fn member(build: &Build, store_c: f64, capacity: f64) -> Member<MAX_NODES> {
     }
     Member {
         heat_j,
-        jacket_c: 0.5 * (store_c + AIR_C),
+        jacket_c: build.steady_jacket_c(store_c, AIR_C).0,
+        outer_c: build.steady_jacket_c(store_c, AIR_C).1,
+        is_liquid: build
+            .sleep
+            .as_ref()
+            .is_some_and(|sleep| sleep.liquid_c <= store_c),
+        is_seeded: false,
+        nucleation_c: build
+            .sleep
+            .as_ref()
+            .map_or(f64::NEG_INFINITY, |sleep| sleep.nucleation_c),
         phase: Phase::NoPot,
         pot_c: 20.0,
         boils_at_s: f64::INFINITY,
@@ -100,7 +110,12 @@ fn stored_j(build: &Build, load: Option<&Load>, member: &Member<MAX_NODES>) -> f
     let pot = load.map_or(0.0, |load| {
         (load.c_dry_j_k + CP_J_KGK * member.water_kg) * member.pot_c
     });
-    store + build.c_jacket_j_k * member.jacket_c + pot
+    let outer_j = if build.c_outer_j_k.is_finite() {
+        build.c_outer_j_k * member.outer_c
+    } else {
+        0.0
+    };
+    store + build.c_jacket_j_k * member.jacket_c + outer_j + pot
 }
 
 /// Runs both through half hours of these powers. Store, mixed, by the network and by the member.

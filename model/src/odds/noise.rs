@@ -34,6 +34,8 @@ pub(super) enum Purpose {
     Reading = 10,
     /// How a multiplier wanders overnight.
     Drift = 11,
+    /// Where a melt freezes by itself.
+    Nucleation = 12,
 }
 
 /// Draws of one seed and purpose.

@@ -2,6 +2,7 @@
 
 use crate::cooker::Cooker;
 use crate::dish::Dish;
+use crate::flask::{BRIGHT_STEEL_EMISSIVITY, Flask, SILVERED_EMISSIVITY};
 use crate::insulation::Insulation;
 use crate::jacket::{Jacket, LayerKind, OUTER_FILM_W_M2K};
 use crate::pot::{Lid, Pot};
@@ -189,8 +190,10 @@ pub(super) fn steam_log_sd(lid: Lid) -> f64 {
 }
 
 fn loss_sd(jacket: &Jacket) -> f64 {
-    let Jacket::Layers(layered) = jacket else {
-        return MEASURED_SD;
+    let layered = match jacket {
+        Jacket::Layers(layered) => layered,
+        Jacket::Flask { flask, .. } => return flask_sd(flask),
+        Jacket::Measured { .. } => return MEASURED_SD,
     };
     let material = |material: Insulation| {
         let points = material.props().conductivity;
@@ -209,6 +212,16 @@ fn loss_sd(jacket: &Jacket) -> f64 {
         })
         .fold(0.0, f64::max);
     hypot3(layers, layered.lid.loss_factor().spread_share(), BUILT_SD)
+}
+
+/// Radiation between the walls of a sound flask, or what gas is left in one that is not.
+fn flask_sd(flask: &Flask) -> f64 {
+    let radiation = if flask.emissivity < 0.06 {
+        SILVERED_EMISSIVITY
+    } else {
+        BRIGHT_STEEL_EMISSIVITY
+    };
+    radiation.spread_share().hypot(BUILT_SD)
 }
 
 /// Contact and inner film one behind the other: each counts with its share of the resistance.

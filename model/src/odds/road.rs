@@ -4,7 +4,8 @@ use std::sync::Arc;
 
 use super::build::Load;
 use super::doubt::{Believed, Doubt, Report};
-use super::ensemble::{Edges, Ensemble, column};
+use super::edges::Edges;
+use super::ensemble::{Ensemble, column};
 use super::epoch::Epoch;
 use super::filter::assimilate;
 use super::member::Course;
@@ -92,7 +93,7 @@ impl<'a> Road<'a> {
                     acts.push((event.at, Act::PotIn(idx)));
                     acts.push((meal.leaves_at().max(event.at), Act::PotOut(idx)));
                 }
-                What::LidOpen { .. } | What::HeaterOff { .. } => {}
+                What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => {}
             }
         }
         for (idx, former) in journal.formerly.iter().enumerate() {
@@ -145,6 +146,7 @@ impl<'a> Road<'a> {
             .sky(at.day(), idx)?
             .first()
             .map_or(20.0, |step| step.air_c);
+        ensemble.draw_nucleation(&epoch.build, Noise::new(seed, Purpose::Nucleation));
         let start = Noise::new(seed, Purpose::Start);
         match first_read {
             Some((_, read_c)) => ensemble.start_near(&epoch.build, air_c, read_c, start),
@@ -274,8 +276,11 @@ impl<'a> Road<'a> {
             return Ok(());
         };
         let air_c = self.air_c(at, past.epoch)?;
-        let load = self.epoch(past.epoch)?.load(meal, at, air_c);
-        past.ensemble.put_in(&load, meal, self.settings.seed);
+        let epoch = self.epoch(past.epoch)?;
+        past.ensemble.bring_in(&epoch.build, air_c);
+        let load = epoch.load(meal, at, air_c);
+        past.ensemble
+            .put_in(&epoch.build, &load, meal, self.settings.seed);
         past.pot = Some(InPot {
             load: Arc::new(load),
             meal: meal.clone(),
@@ -440,12 +445,18 @@ impl<'a> Road<'a> {
                 past.ensemble.draw(multiplier, *log_sd, noise);
             }
         }
+        let nucleation = Noise::new(self.settings.seed, Purpose::Nucleation);
+        past.ensemble.draw_nucleation(&new.build, nucleation);
+        let air_c = self.air_c(at, idx)?;
         if !Multiplier::Capacity.is_kept(&old.cooker, &new.cooker) {
             past.ensemble
                 .draw_offset(Offset::CutOut, CUT_OUT_SD_K, noise);
         }
         for (member, store_c) in store_c.into_iter().enumerate() {
             past.ensemble.set_store_c(&new.build, member, store_c);
+            if old.build.warmth != new.build.warmth {
+                past.ensemble.set_jacket(&new.build, member, air_c);
+            }
         }
         past.epoch = idx;
         Ok(())

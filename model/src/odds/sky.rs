@@ -201,6 +201,9 @@ fn mean_of_fan(values: &[f64; FAN]) -> f64 {
 /// A brighter hour of sun and clouds has more sun in it, not a sun that is brighter: the states are
 /// mixed anew as far as that goes, and only then scaled.
 fn mean_heat_w(rig: &Rig, step: &SeriesStep, factor: f64) -> f64 {
+    if let Some(heat_w) = rig.beam_w(step, factor) {
+        return heat_w;
+    }
     let mean = step.plane_w_m2();
     let by_light =
         |a: &&PlaneState, b: &&PlaneState| a.irradiance_w_m2.total_cmp(&b.irradiance_w_m2);

@@ -11,6 +11,8 @@
 pub(super) struct Rates<const N: usize> {
     pub(super) node: [f64; N],
     pub(super) jacket: f64,
+    /// Of a jacket of two nodes, the outer one.
+    pub(super) outer: f64,
     pub(super) pot: f64,
 }
 
@@ -22,7 +24,9 @@ pub(super) struct Stiffness<const N: usize> {
     pub(super) link: [f64; N],
     /// From each node to the jacket.
     pub(super) to_jacket: [f64; N],
-    pub(super) jacket_to_air: f64,
+    /// From the jacket to the air, or to its outer node.
+    pub(super) jacket_outward: f64,
+    pub(super) outer_to_air: f64,
     /// From the first node to the air.
     pub(super) open: f64,
     pub(super) seat: f64,
@@ -33,6 +37,8 @@ pub(super) struct Stiffness<const N: usize> {
     /// Kelvins per joule.
     pub(super) node_k_j: [f64; N],
     pub(super) jacket_k_j: f64,
+    /// 0 where there is no outer node.
+    pub(super) outer_k_j: f64,
     pub(super) pot_k_j: f64,
 }
 
@@ -47,6 +53,7 @@ pub(super) struct Factors<'s, const N: usize> {
     /// How the jacket's rate shifts each node.
     by_jacket: [f64; N],
     jacket_inverse: f64,
+    outer_inverse: f64,
     pot_inverse: f64,
 }
 
@@ -54,6 +61,7 @@ impl<const N: usize> Rates<N> {
     pub(super) const NONE: Self = Self {
         node: [0.0; N],
         jacket: 0.0,
+        outer: 0.0,
         pot: 0.0,
     };
 }
@@ -74,7 +82,10 @@ impl<'s, const N: usize> Factors<'s, N> {
         for node in 0..n {
             into_jacket += of.to_jacket[node];
         }
-        let jacket_own = 1.0 + of.jacket_k_j * (into_jacket + of.jacket_to_air);
+        let outer_inverse = 1.0 / (1.0 + of.outer_k_j * (of.jacket_outward + of.outer_to_air));
+        let through_outer = of.jacket_outward * of.outer_k_j * outer_inverse;
+        let outward = of.jacket_outward * (1.0 - through_outer);
+        let jacket_own = 1.0 + of.jacket_k_j * (into_jacket + outward);
         let pot_inverse = if of.pot_is_free {
             1.0 / (1.0 + of.pot_k_j * (of.seat + of.pot_to_air))
         } else {
@@ -124,6 +135,7 @@ impl<'s, const N: usize> Factors<'s, N> {
             below,
             by_jacket,
             jacket_inverse: 1.0 / jacket_left,
+            outer_inverse,
             pot_inverse,
         }
     }
@@ -145,7 +157,8 @@ impl<'s, const N: usize> Factors<'s, N> {
             }
             node[at] = value * self.inverse[at];
         }
-        let mut into_jacket = f.jacket;
+        let outer = f.outer * self.outer_inverse;
+        let mut into_jacket = f.jacket + of.jacket_outward * of.outer_k_j * outer;
         for at in 0..n {
             into_jacket += of.to_jacket[at] * of.node_k_j[at] * node[at];
         }
@@ -154,7 +167,18 @@ impl<'s, const N: usize> Factors<'s, N> {
             node[at] -= self.by_jacket[at] * jacket;
         }
         let pot = (f.pot + of.seat * of.node_k_j[0] * node[0]) * self.pot_inverse;
-        Rates { node, jacket, pot }
+        let has_outer = 0.0 < of.outer_k_j;
+        let outer = if has_outer {
+            outer + self.outer_inverse * of.jacket_outward * of.jacket_k_j * jacket
+        } else {
+            0.0
+        };
+        Rates {
+            node,
+            jacket,
+            outer,
+            pot,
+        }
     }
 }
 
@@ -170,7 +194,12 @@ mod tests {
         let mut out = *k;
         let t = |node: usize| of.node_k_j[node] * k.node[node];
         let (jacket_t, pot_t) = (of.jacket_k_j * k.jacket, of.pot_k_j * k.pot);
-        out.jacket += of.jacket_to_air * jacket_t;
+        let outer_t = of.outer_k_j * k.outer;
+        let outward = of.jacket_outward * (jacket_t - outer_t);
+        out.jacket += outward;
+        if 0.0 < of.outer_k_j {
+            out.outer += of.outer_to_air * outer_t - outward;
+        }
         for node in 0..n {
             let flow = of.to_jacket[node] * (t(node) - jacket_t);
             out.node[node] += flow;
@@ -193,18 +222,23 @@ mod tests {
         /// Put back into the equations, what was solved gives the right-hand side.
         #[test]
         fn solves_its_equations(
-            count in 1..=MAX_NODES, pot_is_free: bool,
+            count in 1..=MAX_NODES, pot_is_free: bool, has_outer: bool,
             g in proptest::array::uniform16(0.0..50.0_f64),
-            s in proptest::array::uniform8(0.0..2.0_f64),
-            f in proptest::array::uniform8(-10.0..10.0_f64),
+            s in proptest::array::uniform9(0.001..2.0_f64),
+            f in proptest::array::uniform9(-10.0..10.0_f64),
+            outer_to_air in 0.0..50.0_f64,
         ) {
             let six = |from: &[f64]| -> [f64; MAX_NODES] { from[..MAX_NODES].try_into().unwrap() };
             let of = Stiffness {
-                count, link: six(&g), to_jacket: six(&g[6..]), jacket_to_air: g[12], open: g[13],
+                count, link: six(&g), to_jacket: six(&g[6..]), jacket_outward: g[12], open: g[13],
+                outer_to_air, outer_k_j: if has_outer { s[8] } else { 0.0 },
                 seat: g[14], pot_to_air: g[15], pot_is_free, node_k_j: six(&s), jacket_k_j: s[6],
                 pot_k_j: s[7],
             };
-            let mut rhs = Rates { node: six(&f), jacket: f[6], pot: if pot_is_free { f[7] } else { 0.0 } };
+            let mut rhs = Rates {
+                node: six(&f), jacket: f[6], outer: if has_outer { f[8] } else { 0.0 },
+                pot: if pot_is_free { f[7] } else { 0.0 },
+            };
             for node in count..MAX_NODES {
                 rhs.node[node] = 0.0;
             }
@@ -213,6 +247,7 @@ mod tests {
                 prop_assert!((back.node[node] - rhs.node[node]).abs() < 1e-7);
             }
             prop_assert!((back.jacket - rhs.jacket).abs() < 1e-7);
+            prop_assert!((back.outer - rhs.outer).abs() < 1e-7);
             if pot_is_free {
                 prop_assert!((back.pot - rhs.pot).abs() < 1e-7);
             }

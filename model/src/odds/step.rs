@@ -22,6 +22,7 @@ const GAMMA: f64 = 0.292_893_218_813_452_4;
 pub(super) struct Step<const N: usize> {
     pub(super) heat_j: [f64; N],
     pub(super) jacket_c: f64,
+    pub(super) outer_c: f64,
     pub(super) pot_c: f64,
     /// Rise of the pot at the step's start. \[K/s\]
     pub(super) pot_k_s: f64,
@@ -57,6 +58,7 @@ pub(super) struct Stage<const N: usize> {
 pub(super) struct At<const N: usize> {
     pub(super) heat_j: [f64; N],
     pub(super) jacket_c: f64,
+    pub(super) outer_c: f64,
     pub(super) pot_c: f64,
 }
 
@@ -64,6 +66,8 @@ pub(super) struct At<const N: usize> {
 pub(super) struct Fixed<'a, const N: usize> {
     pub(super) course: &'a Course<'a>,
     pub(super) phase: Phase,
+    /// The melt is liquid, above its melting point or below.
+    pub(super) is_liquid: bool,
     /// Whole store's heat per heat of each node.
     pub(super) whole: [f64; N],
     pub(super) g_half_w_k: f64,
@@ -88,7 +92,7 @@ impl<const N: usize> Fixed<'_, N> {
             seat_w: 0.0,
             steam_w: 0.0,
             steam_w_k: 0.0,
-            jacket_air_w: self.g_half_w_k * (at.jacket_c - self.air_c),
+            jacket_air_w: 0.0,
             open_w: 0.0,
             pot_air_w: 0.0,
             node_k_j: [0.0; N],
@@ -96,12 +100,13 @@ impl<const N: usize> Fixed<'_, N> {
             face_c: 0.0,
         };
         let mut node_c = [0.0; N];
+        let [to_jacket, across, to_air] = build.jacket_way;
         let mut into_jacket = 0.0;
         for node in 0..n {
-            let (t_c, slope) = build.store_c(at.heat_j[node] * self.whole[node]);
+            let (t_c, slope) = self.node_c(at.heat_j[node] * self.whole[node]);
             node_c[node] = t_c;
             out.node_k_j[node] = slope * self.whole[node];
-            let lost_w = self.g_half_w_k * row.jacket_share[node] * (t_c - at.jacket_c);
+            let lost_w = self.g_half_w_k * to_jacket * row.jacket_share[node] * (t_c - at.jacket_c);
             into_jacket += lost_w;
             out.rates.node[node] = self.heater_w * row.heater_share[node] - lost_w;
         }
@@ -111,7 +116,15 @@ impl<const N: usize> Fixed<'_, N> {
             out.rates.node[node - 1] -= outward;
             out.rates.node[node] += outward;
         }
-        out.rates.jacket = into_jacket - out.jacket_air_w;
+        if 0.0 < across {
+            let across_w = self.g_half_w_k * across * (at.jacket_c - at.outer_c);
+            out.jacket_air_w = self.g_half_w_k * to_air * (at.outer_c - self.air_c);
+            out.rates.jacket = into_jacket - across_w;
+            out.rates.outer = across_w - out.jacket_air_w;
+        } else {
+            out.jacket_air_w = self.g_half_w_k * to_air * (at.jacket_c - self.air_c);
+            out.rates.jacket = into_jacket - out.jacket_air_w;
+        }
         if 0.0 < self.g_open_w_k {
             out.open_w = self.g_open_w_k * (node_c[0] - self.air_c);
             out.rates.node[0] -= out.open_w;
@@ -119,7 +132,7 @@ impl<const N: usize> Fixed<'_, N> {
         if self.phase == Phase::NoPot {
             return out;
         }
-        let g_seat = build.seat_w_k(self.contact, at.heat_j[0] * self.whole[0]);
+        let g_seat = self.seat_w_k(at.heat_j[0] * self.whole[0]);
         out.g_seat_w_k = g_seat;
         out.seat_w = g_seat * (node_c[0] - at.pot_c);
         out.pot_air_w = self.g_pot_air_w_k * (at.pot_c - self.air_c);
@@ -135,6 +148,26 @@ impl<const N: usize> Fixed<'_, N> {
             Phase::Dry | Phase::NoPot => out.rates.pot = out.seat_w - out.pot_air_w,
         }
         out
+    }
+
+    /// Temperature of a node with this heat per whole store, and its slope. [°C, K/J]
+    #[inline]
+    fn node_c(&self, whole_j: f64) -> (f64, f64) {
+        if self.is_liquid {
+            self.course.build.liquid_c(whole_j)
+        } else {
+            self.course.build.store_c(whole_j)
+        }
+    }
+
+    /// Conductance of the seat; nothing is frozen on it in a melt that is liquid. \[W/K\]
+    #[inline]
+    fn seat_w_k(&self, whole_j: f64) -> f64 {
+        if self.is_liquid {
+            self.course.build.g_seat_w_k * self.contact
+        } else {
+            self.course.build.seat_w_k(self.contact, whole_j)
+        }
     }
 
     /// Evaporation off the boil and its slope. \[W, W/K\]
@@ -159,8 +192,7 @@ impl<const N: usize> Fixed<'_, N> {
     pub(super) fn surplus_w(&self, heat_j: &[f64; N]) -> f64 {
         let build = self.course.build;
         let whole_j = heat_j[0] * self.whole[0];
-        let seat_w =
-            build.seat_w_k(self.contact, whole_j) * (build.store_c(whole_j).0 - build.boiling_c);
+        let seat_w = self.seat_w_k(whole_j) * (self.node_c(whole_j).0 - build.boiling_c);
         seat_w
             - self.g_pot_air_w_k * (build.boiling_c - self.air_c)
             - self.evaporation(build.boiling_c).0
@@ -173,23 +205,26 @@ impl<const N: usize> Fixed<'_, N> {
         let row = &build.row;
         let n = nodes::<N>(build);
         let c = GAMMA * h_s;
-        let jacket_k_j = 1.0 / build.c_jacket_j_k;
+        let (jacket_k_j, outer_k_j) = (1.0 / build.c_jacket_j_k, 1.0 / build.c_outer_j_k);
+        let [to_jacket, across, to_air] = build.jacket_way.map(|way| c * self.g_half_w_k * way);
         let mut stiffness = Stiffness {
             count: row.count,
             link: [0.0; N],
             to_jacket: [0.0; N],
-            jacket_to_air: c * self.g_half_w_k,
+            jacket_outward: if 0.0 < across { across } else { to_air },
+            outer_to_air: to_air,
             open: c * self.g_open_w_k,
             seat: c * first.g_seat_w_k,
             pot_to_air: c * (self.g_pot_air_w_k + first.steam_w_k),
             pot_is_free: matches!(self.phase, Phase::Simple | Phase::Dry),
             node_k_j: first.node_k_j,
             jacket_k_j,
+            outer_k_j,
             pot_k_j,
         };
         for node in 0..n {
             stiffness.link[node] = c * row.link_w_k[node];
-            stiffness.to_jacket[node] = c * self.g_half_w_k * row.jacket_share[node];
+            stiffness.to_jacket[node] = to_jacket * row.jacket_share[node];
         }
         let factors = Factors::new(&stiffness);
         let k1 = factors.solve(&first.rates);
@@ -199,6 +234,7 @@ impl<const N: usize> Fixed<'_, N> {
             middle.heat_j[node] += h_s * k1.node[node];
         }
         middle.jacket_c += h_s * jacket_k_j * k1.jacket;
+        middle.outer_c += h_s * outer_k_j * k1.outer;
         middle.pot_c += h_s * pot_k_j * k1.pot;
         let second = self.stage(&middle);
         let mut rhs = second.rates;
@@ -206,6 +242,7 @@ impl<const N: usize> Fixed<'_, N> {
             rhs.node[node] -= 2.0 * k1.node[node];
         }
         rhs.jacket -= 2.0 * k1.jacket;
+        rhs.outer -= 2.0 * k1.outer;
         rhs.pot -= 2.0 * k1.pot;
         let k2 = factors.solve(&rhs);
 
@@ -221,7 +258,14 @@ impl<const N: usize> Fixed<'_, N> {
         };
         let node_k = |k: &Rates<N>| first.node_k_j[0] * k.node[0];
         let pot_k = |k: &Rates<N>| pot_k_j * k.pot;
-        let jacket_k = |k: &Rates<N>| stiffness.jacket_to_air * jacket_k_j * k.jacket;
+        let jacket_k = |k: &Rates<N>| {
+            let last_k = if 0.0 < across {
+                outer_k_j * k.outer
+            } else {
+                jacket_k_j * k.jacket
+            };
+            to_air * last_k
+        };
         let walls = |k: &Rates<N>| c * self.g_pot_air_w_k * pot_k(k);
         let steam = |k: &Rates<N>| {
             if self.phase == Phase::Boiling {
@@ -234,6 +278,7 @@ impl<const N: usize> Fixed<'_, N> {
         Step {
             heat_j,
             jacket_c: from.jacket_c + jacket_k_j * sum(k1.jacket, k2.jacket),
+            outer_c: from.outer_c + outer_k_j * sum(k1.outer, k2.outer),
             pot_c: from.pot_c + pot_k_j * sum(k1.pot, k2.pot),
             pot_k_s: first.rates.pot * pot_k_j,
             steamed_kg: steam_j / build.h_fg_j_kg,
@@ -268,6 +313,7 @@ impl<const N: usize> Step<N> {
         Self {
             heat_j,
             jacket_c: mix(self.jacket_c, on.jacket_c),
+            outer_c: mix(self.outer_c, on.outer_c),
             pot_c: mix(self.pot_c, on.pot_c),
             pot_k_s: on.pot_k_s,
             steamed_kg: mix(self.steamed_kg, on.steamed_kg),

@@ -13,6 +13,7 @@
 mod array;
 mod datasheet;
 mod diode;
+mod element;
 mod error;
 mod fit;
 mod heater;
@@ -23,6 +24,7 @@ mod taps;
 pub use array::Array;
 pub use datasheet::Datasheet;
 pub use diode::{OperatingPoint, SingleDiode};
+pub use element::Element;
 pub use error::PanelError;
 pub use fit::{BAND_GAP_EV, BAND_GAP_SLOPE_K, DeSoto, REFERENCE_CELL_C, REFERENCE_W_M2};
 pub use heater::{Drive, Heater};

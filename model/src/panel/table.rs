@@ -5,7 +5,7 @@
 
 use std::sync::OnceLock;
 
-use crate::panel::{Array, Heater, PanelError, Taps};
+use crate::panel::{Array, Element, Heater, PanelError, Taps};
 use crate::sun::PlaneState;
 
 const LIGHT_STEP_W_M2: f64 = 12.5;
@@ -27,24 +27,6 @@ pub struct HeatTable {
     /// Row by row of cell temperature, each by irradiance; filled when it is first read, since a
     /// change of a jacket or a pot asks for none of it. \[W\]
     heat_w: OnceLock<Vec<f64>>,
-}
-
-/// What the panels heat.
-#[derive(Debug, Clone, PartialEq)]
-enum Element {
-    One(Heater),
-    Switched(Taps),
-}
-
-impl Element {
-    fn heat_w(&self, array: &Array, irradiance_w_m2: f64, cell_c: f64) -> f64 {
-        match self {
-            Self::One(heater) => heater.heat_w(array, irradiance_w_m2, cell_c),
-            Self::Switched(taps) => taps
-                .best(array, irradiance_w_m2, cell_c)
-                .map_or(0.0, |(_, heat_w)| heat_w),
-        }
-    }
 }
 
 impl HeatTable {
@@ -72,7 +54,13 @@ impl HeatTable {
         Self::of(array, Element::Switched(taps.clone()))
     }
 
-    fn of(array: &Array, element: Element) -> Self {
+    /// The same for either.
+    ///
+    /// # Arguments
+    ///
+    /// * `array`: the panels.
+    /// * `element`: at its working temperature.
+    pub fn of(array: &Array, element: Element) -> Self {
         Self {
             array: *array,
             element,

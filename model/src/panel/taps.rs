@@ -122,6 +122,11 @@ impl Taps {
         &self.taps
     }
 
+    /// Resistance of the wires from the panel and back. \[ohm\]
+    pub fn wire_ohm(&self) -> f64 {
+        self.wire_ohm
+    }
+
     /// The same elements at a working temperature, as [`Heater::at_element_c`].
     ///
     /// # Errors

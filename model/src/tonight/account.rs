@@ -40,8 +40,7 @@ impl HeatAccount {
         air_c: f64,
     ) -> Self {
         let store_j = |state: &State| {
-            state.store_j() - net.curve().enthalpy_j(air_c)
-                + net.parts().c_jacket_j_k * (state.jacket_c() - air_c)
+            state.store_j() - net.curve().enthalpy_j(air_c) + state.jacket_j(net, air_c)
         };
         let pot_j = |state: &State| {
             state

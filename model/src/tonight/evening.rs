@@ -10,7 +10,7 @@ use crate::tonight::course::{Act, Course, acts, seconds};
 use crate::tonight::help::{Offers, help};
 use crate::tonight::track::Track;
 use crate::tonight::weather::Guess;
-use crate::tonight::{Leaning, Point, Rig, Site, TonightError, Weather};
+use crate::tonight::{LastBoil, Leaning, Point, Rig, Site, TonightError, Wear, Weather};
 
 /// Days carried through before now: a store forgets what it held within two or three.
 const DAYS_BACK: i32 = 14;
@@ -18,6 +18,8 @@ const DAYS_BACK: i32 = 14;
 const DAYS_BACK_LEANING: i32 = 5;
 /// Days worked out after today.
 const DAYS_AHEAD: i32 = 2;
+/// Less wear than this is not worth a second look.
+const WORN_SHARE: f64 = 0.005;
 /// Step of the points kept of the past. \[s\]
 const POINT_STEP_S: f64 = 1800.0;
 
@@ -70,6 +72,8 @@ pub struct Evening {
     states: [State; 3],
     points: Vec<Point>,
     doubts: Vec<Doubt>,
+    site: Site,
+    wear: Option<Wear>,
 }
 
 impl Evening {
@@ -90,6 +94,28 @@ impl Evening {
     ///
     /// [`TonightError`] for a place, a cooker or a log that makes no sense.
     pub fn new(
+        site: &Site,
+        cooker: &Cooker,
+        journal: &Journal,
+        now: LocalTime,
+        from: LocalTime,
+    ) -> Result<Self, TonightError> {
+        let fresh = Self::worn(site, cooker, journal, now, from)?;
+        let Some(wear) = fresh.wear else {
+            return Ok(fresh);
+        };
+        if wear.converted - cooker.store.converted < WORN_SHARE {
+            return Ok(fresh);
+        }
+        let mut worn = cooker.clone();
+        worn.store.converted = wear.converted;
+        let mut evening = Self::worn(site, &worn, journal, now, from)?;
+        evening.wear = Some(wear);
+        Ok(evening)
+    }
+
+    /// The same with the melt as worn as the description says.
+    fn worn(
         site: &Site,
         cooker: &Cooker,
         journal: &Journal,
@@ -130,6 +156,8 @@ impl Evening {
             journal: journal.clone(),
             from,
             states,
+            wear: Wear::of(&cooker.store, journal, &points.points, today)?,
+            site: *site,
             points: points.points,
             doubts: doubts(journal, first, today),
             rig,
@@ -169,6 +197,29 @@ impl Evening {
     /// Store and pots of the past, each half hour.
     pub fn points(&self) -> &[Point] {
         &self.points
+    }
+
+    /// The wear of a sugar alcohol; `None` where nothing wears. The store is carried as worn as that.
+    pub fn wear(&self) -> Option<&Wear> {
+        self.wear.as_ref()
+    }
+
+    /// The date from which a pot like this no longer boils on the wearing store, if it goes on as it
+    /// does; `None` where it always will or nothing wears.
+    ///
+    /// # Errors
+    ///
+    /// As [`Evening::ask`].
+    pub fn last_boil(
+        &self,
+        meal: &Meal,
+        put_in: LocalTime,
+    ) -> Result<Option<LastBoil>, TonightError> {
+        let Some(wear) = &self.wear else {
+            return Ok(None);
+        };
+        let (_, air_c) = self.weather().at(put_in);
+        wear.last_boil((&self.site, &self.cooker), meal, put_in, air_c)
     }
 
     /// What makes the answer less sure.

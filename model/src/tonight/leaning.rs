@@ -18,6 +18,8 @@ pub struct Leaning {
     pub cooking_time: f64,
     /// Added to each thermometer reading. \[K\]
     pub reading_k: f64,
+    /// Standard deviations by which a sugar alcohol's melt stays liquid longer than in the mean.
+    pub supercooling_sd: f64,
 }
 
 /// Four doubts that pull alike, each moved by this many standard deviations, move the answer as
@@ -30,6 +32,9 @@ const CHARGING_SD: f64 = 0.15;
 /// Doubt of a loss worked out from layers: conductivity when hot and the fit of the lid, each some
 /// 15 %. From memory.
 const LAYERS_SD: f64 = 0.2;
+/// Doubt of a flask's loss: emissivity of the walls, gas between them, fit of the stopper. From
+/// memory.
+const FLASK_SD: f64 = 0.3;
 /// Doubt of a loss or a contact that was measured on the cooker. Common practice, no source.
 const MEASURED_SD: f64 = 0.07;
 /// Doubt of a reading: a kitchen thermometer, and where it sits. Common practice, no source. \[K\]
@@ -43,6 +48,7 @@ impl Leaning {
         charging: 1.0,
         cooking_time: 1.0,
         reading_k: 0.0,
+        supercooling_sd: 0.0,
     };
 
     /// Against the cook, near the tenth percentile of what may be.
@@ -60,6 +66,7 @@ impl Leaning {
         let loss_sd = match cooker.jacket {
             Jacket::Measured { .. } => MEASURED_SD,
             Jacket::Layers(_) => LAYERS_SD,
+            Jacket::Flask { .. } => FLASK_SD,
         };
         let contact_sd = match cooker.contact.measured_w_m2k {
             Some(_) => MEASURED_SD,
@@ -73,6 +80,7 @@ impl Leaning {
             charging: factor(CHARGING_SD),
             cooking_time: 1.0 / factor(cooking_sd),
             reading_k: READING_SD_K * by_sd,
+            supercooling_sd: -by_sd,
         }
     }
 }

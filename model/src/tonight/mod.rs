@@ -8,6 +8,7 @@
 mod account;
 mod answer;
 mod bottleneck;
+mod build;
 mod course;
 mod evening;
 mod figures;
@@ -18,6 +19,7 @@ mod rig;
 mod stay;
 mod take;
 mod track;
+mod wear;
 mod weather;
 
 #[cfg(test)]
@@ -37,9 +39,11 @@ pub(crate) use rig::{POT_IN_SEAT_C, WIND_M_S};
 pub use rig::{Rig, Site};
 pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
+pub use wear::{LastBoil, Wear, worn};
 pub(crate) use weather::{Guess, completed};
 pub use weather::{ORDINARY_SKY, Weather};
 
+use crate::concentrator::ConcentratorError;
 use crate::error::ModelError;
 use crate::out_of_range::OutOfRange;
 use crate::panel::PanelError;
@@ -58,6 +62,9 @@ pub enum TonightError {
     /// The panel or the heater makes no sense.
     #[error(transparent)]
     Panel(#[from] PanelError),
+    /// The concentrator makes no sense.
+    #[error(transparent)]
+    Concentrator(#[from] ConcentratorError),
     /// The place or the sky log makes no sense.
     #[error(transparent)]
     Sun(#[from] SunError),

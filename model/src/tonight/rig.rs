@@ -1,17 +1,18 @@
 //! A household's cooker put together for the network.
 
+use crate::air;
+use crate::concentrator::Concentrator;
 use crate::conduction::in_series;
-use crate::cooker::{Cooker, Store};
+use crate::cooker::{Carried, Cooker};
 use crate::dish::{Basis, Dish, DoneWhen};
-use crate::enthalpy::{EnthalpyCurve, MediumCurve};
-use crate::inside::{Inside, Way};
+use crate::enthalpy::EnthalpyCurve;
 use crate::journal::Meal;
-use crate::network::{self, Layer, Network, NetworkParts, OpenSurface};
+use crate::network::{self, JacketPair, Network, NetworkParts, OpenSurface, State};
 use crate::panel::HeatTable;
 use crate::place::{AirYear, Place};
 use crate::pot::Pot;
-use crate::seat::{INNER_FILM_W_M2K, store_to_food_w_m2k};
-use crate::sun::{Plane, Setting};
+use crate::sun::{IrradianceSeries, Plane, SeriesStep, Setting};
+use crate::tonight::build::{self, Melting, SeatOf};
 use crate::tonight::{Leaning, TonightError};
 use crate::water::{CP_J_KGK, vapour_pressure_pa};
 
@@ -21,22 +22,22 @@ const ALBEDO: f64 = 0.2;
 pub(crate) const WIND_M_S: f64 = 1.0;
 /// Relative humidity of a kitchen. From memory.
 const KITCHEN_HUMIDITY: f64 = 0.5;
+/// Free convection off the face of a store that stands open. Common practice, no source.
+/// \[W/(m² K)\]
+const OPEN_FACE_W_M2K: f64 = 9.0;
+/// Emissivity of that face: oxidised steel, stone or soot. From memory.
+const OPEN_FACE_EMISSIVITY: f64 = 0.8;
 /// Temperature of the pot for which the seat's conductance is taken. [°C]
 pub(crate) const POT_IN_SEAT_C: f64 = 80.0;
-/// What an open cooker loses from the store's face: convection and radiation of a dull hot face.
-/// Common practice, no source. \[W/(m² K)\]
-const OPEN_FACE_W_M2K: f64 = 15.0;
 /// Water's rise to the boil is told for water of this temperature. [°C]
 pub(super) const FRESH_WATER_C: f64 = 20.0;
 
-/// Share of a finned store's metal that carries heat to the seat; the rest is can and plate, or too
-/// short. Inferred.
-const FINS_THAT_SERVE: f64 = 0.75;
-/// How deep in a finned store its mean temperature is met while a pot comes to the boil, as a share
-/// of the depth: a third in steady flow, less in the first minutes. Inferred, from a row of 24
-/// shells that freeze and melt.
-const FINNED_WAY: f64 = 0.15;
-
+/// From a melt to a cold wall in it: free convection, W/m2K, from memory; 100 to 250.
+const MELT_FILM_W_M2K: f64 = 150.0;
+/// Standard deviations between the curves for a melt that freezes sooner, in the mean and later.
+const SUPERCOOLING_SD: f64 = 0.64;
+/// The longest way a can is carried, s.
+const LONGEST_WAY_S: f64 = 6.0 * 3600.0;
 /// A thermometer this near the melting range says nothing of how much has melted. \[K\]
 const MELTING_MARGIN_K: f64 = 2.0;
 
@@ -70,14 +71,18 @@ impl Site {
 pub struct Rig {
     pub(crate) setting: Setting,
     pub(crate) heat: HeatTable,
-    curve: EnthalpyCurve,
+    /// In place of the panels, with the temperature of its receiver. [°C]
+    concentrator: Option<(Concentrator, f64)>,
+    pub(crate) carried: Option<Carried>,
+    /// As in the mean, freezing later, and freezing sooner.
+    curves: [EnthalpyCurve; 3],
+    seat: SeatOf,
     parts: NetworkParts,
+    jacket_pair: Option<JacketPair>,
     open_face_w_k: f64,
     cutout_c: f64,
-    melting: Option<(usize, (f64, f64))>,
+    melting: Option<Melting>,
     working_c: f64,
-    contact_w_m2k: f64,
-    seat_m2: f64,
 }
 
 impl Rig {
@@ -92,53 +97,54 @@ impl Rig {
     pub fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
         let boiling_c = crate::water::boiling_point_c(site.place.altitude_m)?;
         let working_c = 0.5 * (boiling_c + cooker.store.cutout_c.max(boiling_c));
-        let media: Vec<(f64, MediumCurve)> = cooker
-            .store
-            .charges
-            .iter()
-            .map(|charge| (charge.mass_kg, charge.medium.into()))
-            .collect();
-        let curve = EnthalpyCurve::new(&media)?;
-        let jacket = cooker.jacket.thermal(working_c, FRESH_WATER_C)?;
-
-        let diameter_m = cooker.pot.size.props().diameter_m.value;
-        let area_m2 = cooker
-            .contact
-            .seat
-            .area_m2(diameter_m, cooker.store.depth_m);
-        let contact_w_m2k = cooker
-            .contact
-            .measured_w_m2k
-            .unwrap_or_else(|| cooker.contact.seat.contact_w_m2k(working_c, POT_IN_SEAT_C));
-        let to_food_w_k = area_m2 * store_to_food_w_m2k(contact_w_m2k, INNER_FILM_W_M2K.value);
-        let inside = inside(cooker, contact_w_m2k, area_m2);
-        let layer = frozen_layer(cooker, area_m2);
+        build::check(&cooker.store)?;
+        let curve = |deeper_by_sd: f64| build::curve(&cooker.store, deeper_by_sd);
+        let curves = [
+            curve(0.0)?,
+            curve(SUPERCOOLING_SD)?,
+            curve(-SUPERCOOLING_SD)?,
+        ];
+        let jacket = build::jacket(cooker, working_c)?;
+        let seat = build::seat(cooker, working_c);
+        let inside = build::inside(&cooker.store, &seat)?;
+        let layer = build::frozen_layer(&cooker.store, seat.area_m2, boiling_c)?;
         let parts = NetworkParts {
             row: inside.row,
             g_loss_w_k: jacket.loss_w_k,
             c_jacket_j_k: jacket.capacity_j_k.max(1.0),
             seat: network::Seat {
-                g_contact_w_k: in_series(&[to_food_w_k, inside.face_w_k]),
+                g_contact_w_k: in_series(&[seat.to_food_w_k, inside.face_w_k]),
                 layer,
             },
             g_lid_w_k: 0.0,
             cutout_c: Some(cooker.store.cutout_c),
             altitude_m: site.place.altitude_m,
         };
-        Network::new(&curve, parts)?;
-
+        let [as_told, ..] = &curves;
+        Network::new(as_told, parts)?;
+        if let Some(carried) = &cooker.carried {
+            carried.can.checked()?;
+            crate::error::within("way_s", carried.way_s, 0.0, LONGEST_WAY_S)?;
+        }
+        let concentrator = match cooker.charging.concentrator {
+            Some(concentrator) => Some((concentrator.checked()?, working_c)),
+            None => None,
+        };
         let array = cooker.panels.array()?;
+        let element = cooker.element()?.at_element_c(working_c)?;
         Ok(Self {
             setting: site.setting(cooker),
-            heat: HeatTable::new(&array, &cooker.heater)?,
-            curve,
+            heat: HeatTable::of(&array, element),
+            concentrator,
+            carried: cooker.carried,
+            curves,
+            seat,
             parts,
-            open_face_w_k: OPEN_FACE_W_M2K * area_m2,
+            jacket_pair: jacket.pair,
+            open_face_w_k: open_face_w_k(cooker, working_c),
             cutout_c: cooker.store.cutout_c,
-            melting: melting(cooker),
+            melting: build::melting(&cooker.store),
             working_c,
-            contact_w_m2k,
-            seat_m2: area_m2,
         })
     }
 
@@ -148,12 +154,92 @@ impl Rig {
         leaning: &Leaning,
         open: bool,
     ) -> Result<Network<'_>, TonightError> {
-        let net = Network::new(&self.curve, self.parts)?.scaled(leaning.loss, leaning.contact)?;
+        let mut net = Network::new(self.curve_of(leaning), self.parts)?
+            .scaled(leaning.loss, leaning.contact)?;
+        if let Some(pair) = self.jacket_pair {
+            net = net.with_jacket_pair(pair)?;
+        }
         Ok(if open {
             net.with_lid_w_k(self.open_face_w_k)?
         } else {
             net
         })
+    }
+
+    /// The store's curve, its melt as long liquid as the leaning says.
+    fn curve_of(&self, leaning: &Leaning) -> &EnthalpyCurve {
+        let [as_told, deeper, shallower] = &self.curves;
+        if leaning.supercooling_sd > 0.5 * SUPERCOOLING_SD {
+            deeper
+        } else if leaning.supercooling_sd < -0.5 * SUPERCOOLING_SD {
+            shallower
+        } else {
+            as_told
+        }
+    }
+
+    fn curve(&self) -> &EnthalpyCurve {
+        let [as_told, ..] = &self.curves;
+        as_told
+    }
+
+    /// Mean heat from the sun in each step of a day. \[W\]
+    pub(super) fn sun_w(&self, day: &IrradianceSeries) -> Vec<f64> {
+        match &self.concentrator {
+            Some((concentrator, receiver_c)) => concentrator.day_w(day, *receiver_c),
+            None => day
+                .steps
+                .iter()
+                .map(|step| self.heat.mean_heat_w(&step.states))
+                .collect(),
+        }
+    }
+
+    /// Heat of a concentrator in a step whose light is multiplied; `None` for panels. A brighter hour
+    /// has more sun in it, and only then a stronger one. \[W\]
+    pub(crate) fn beam_w(&self, step: &SeriesStep, factor: f64) -> Option<f64> {
+        let (concentrator, receiver_c) = self.concentrator.as_ref()?;
+        let on = if 0.0 < step.sunny_share {
+            step.sunny_share
+        } else {
+            1.0
+        };
+        let longer = (on * factor).min(1.0);
+        let beam_w_m2 = step.dni_w_m2 / on * (on * factor / longer.max(f64::MIN_POSITIVE));
+        Some(longer * concentrator.heat_w(beam_w_m2, *receiver_c, step.air_c))
+    }
+
+    /// One standard deviation of where a supercooled melt freezes. \[K\]
+    pub(crate) fn supercooling_sd_k(&self) -> f64 {
+        self.melting
+            .and_then(|melting| melting.medium.supercooling_k())
+            .map_or(0.0, |datum| datum.spread)
+    }
+
+    /// From a melt to a cold pot's wall in it. \[W/K\]
+    pub(crate) fn melt_film_w_k(&self) -> f64 {
+        MELT_FILM_W_M2K * self.seat.area_m2
+    }
+
+    /// A pot goes in. Where it chills the melt on its wall below the point where that freezes, it is
+    /// the seed that a supercooled melt waits for.
+    pub(super) fn put_in(
+        &self,
+        net: &Network<'_>,
+        state: &mut State,
+        pot: network::Pot,
+    ) -> Result<(), TonightError> {
+        let store_c = state.store_c(net);
+        let film_w_k = self.melt_film_w_k();
+        let seat_w_k = net.parts().seat.g_contact_w_k;
+        let wall_c = store_c - (store_c - pot.t_c) * seat_w_k / (seat_w_k + film_w_k);
+        state.put_pot_in(pot)?;
+        if let Some((nucleation_c, _)) = net.curve().supercooled_range_c()
+            && wall_c < nucleation_c
+        {
+            state.seed_crystal(net);
+        }
+        Ok(())
     }
 
     /// Temperature at which water boils here. [°C]
@@ -187,39 +273,40 @@ impl Rig {
 
     /// Between store and pot, without the film inside the pot. \[W/(m² K)\]
     pub(crate) fn contact_w_m2k(&self) -> f64 {
-        self.contact_w_m2k
+        self.seat.contact_w_m2k
     }
 
     /// Through which the pot takes heat. \[m²\]
     pub(crate) fn seat_m2(&self) -> f64 {
-        self.seat_m2
+        self.seat.area_m2
     }
 
     /// The medium that melts, if one does: the heaviest.
     pub(crate) fn melting_medium(&self) -> Option<usize> {
-        self.melting.map(|(medium, _)| medium)
+        self.melting.map(|melting| melting.idx)
     }
 
     /// Whether the melting medium is partly molten at this temperature. [°C]
     pub(super) fn is_melting(&self, store_c: f64) -> bool {
-        self.melting.is_some_and(|(_, (solidus_c, liquidus_c))| {
+        self.melting_c().is_some_and(|(solidus_c, liquidus_c)| {
             (solidus_c - MELTING_MARGIN_K..=liquidus_c + MELTING_MARGIN_K).contains(&store_c)
         })
     }
 
     /// Melting range of the heaviest medium that melts. [°C]
     pub fn melting_c(&self) -> Option<(f64, f64)> {
-        self.melting.map(|(_, range_c)| range_c)
+        self.melting
+            .map(|melting| (melting.melt.t_solidus_c, melting.melt.t_liquidus_c))
     }
 
     /// Heat in the store between two temperatures. \[J\]
     pub fn heat_between_j(&self, from_c: f64, to_c: f64) -> f64 {
-        self.curve.enthalpy_j(to_c) - self.curve.enthalpy_j(from_c)
+        self.curve().enthalpy_j(to_c) - self.curve().enthalpy_j(from_c)
     }
 
     /// Heat in the store at this temperature, above 0 °C. \[J\]
     pub(super) fn heat_at_j(&self, store_c: f64) -> f64 {
-        self.curve.enthalpy_j(store_c)
+        self.curve().enthalpy_j(store_c)
     }
 
     /// What the heat above the local boil would bring to the boil: litres of water of 20 °C in
@@ -230,7 +317,7 @@ impl Rig {
     /// As [`Rig::new`].
     pub fn litres(&self, store_j: f64, pot: Pot) -> Result<f64, TonightError> {
         let boiling_c = self.boiling_c()?;
-        let spare_j = (store_j - self.curve.enthalpy_j(boiling_c)).max(0.0);
+        let spare_j = (store_j - self.curve().enthalpy_j(boiling_c)).max(0.0);
         let pot_share_j_k = pot.capacity_j_k() / (0.8 * pot.size.props().volume_l);
         Ok(spare_j / ((CP_J_KGK + pot_share_j_k) * (boiling_c - FRESH_WATER_C)))
     }
@@ -241,8 +328,8 @@ impl Rig {
     ///
     /// As [`Rig::new`].
     pub fn full_share(&self, store_j: f64) -> Result<f64, TonightError> {
-        let empty_j = self.curve.enthalpy_j(self.boiling_c()?);
-        let span_j = self.curve.enthalpy_j(self.cutout_c) - empty_j;
+        let empty_j = self.curve().enthalpy_j(self.boiling_c()?);
+        let span_j = self.curve().enthalpy_j(self.cutout_c) - empty_j;
         Ok(if 0.0 < span_j {
             ((store_j - empty_j) / span_j).clamp(0.0, 1.0)
         } else {
@@ -282,78 +369,11 @@ fn cooking(dish: Dish, time_factor: f64) -> Option<network::CookRate> {
     Some(dish.cook_rate().slower(time_factor))
 }
 
-/// The heaviest of the media that melt: its place in the store and its melting range. [°C]
-fn melting(cooker: &Cooker) -> Option<(usize, (f64, f64))> {
-    cooker
-        .store
-        .charges
-        .iter()
-        .enumerate()
-        .filter_map(|(idx, charge)| charge.medium.props().melt.map(|melt| (idx, charge, melt)))
-        .max_by(|(_, a, _), (_, b, _)| a.mass_kg.total_cmp(&b.mass_kg))
-        .map(|(idx, _, melt)| (idx, (melt.solidus_c.value, melt.liquidus_c.value)))
-}
-
-/// What freezes on the seat: the melting medium, unless metal carries the heat past it.
-fn frozen_layer(cooker: &Cooker, area_m2: f64) -> Option<Layer> {
-    let (medium, _) = melting(cooker).filter(|_| !cooker.store.finned)?;
-    let charge = cooker.store.charges.get(medium)?;
-    Some(Layer {
-        medium,
-        depth_m: cooker.store.depth_m,
-        k_solid_w_mk: charge.medium.props().conductivity_w_mk.value,
-        area_m2,
-        elsewhere: 0.0,
-    })
-}
-
-/// One node for metal and for melts, behind a resistance where fins carry the heat to the seat;
-/// several nodes where a stone or sand keeps its heat to itself.
-fn inside(cooker: &Cooker, contact_w_m2k: f64, seat_m2: f64) -> Inside {
-    let store = &cooker.store;
-    let Some(main) = store
-        .charges
-        .iter()
-        .max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg))
-    else {
-        return Inside::LUMPED;
-    };
-    let props = main.medium.props();
-    if props.melt.is_some() && !store.finned {
-        return Inside::LUMPED;
-    }
-    let volume_m3: f64 = store
-        .charges
-        .iter()
-        .map(|charge| charge.mass_kg / charge.medium.props().density_kg_m3.value)
-        .sum();
-    if store.finned {
-        let Some(fins_w_mk) = fins_w_mk(store, volume_m3) else {
-            return Inside::LUMPED;
-        };
-        let conductivity_w_mk = fins_w_mk + props.conductivity_w_mk.value;
-        return Inside {
-            face_w_k: conductivity_w_mk * seat_m2 / (FINNED_WAY * store.depth_m),
-            ..Inside::LUMPED
-        };
-    }
-    let way = Way::Slab {
-        depth_m: store.depth_m,
-        face_m2: volume_m3 / store.depth_m,
-        seat_m2,
-    };
-    Inside::new(way, props.conductivity_w_mk.value, contact_w_m2k)
-}
-
-/// What the fins of a store add to the conductivity of its medium, beside which they lie. `None`
-/// where their metal is not among the charges: such fins are trusted to serve.
-fn fins_w_mk(store: &Store, volume_m3: f64) -> Option<f64> {
-    let metal = store
-        .charges
-        .iter()
-        .filter(|charge| charge.medium.is_nearly_isothermal())
-        .max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg))?;
-    let props = metal.medium.props();
-    let share = metal.mass_kg / props.density_kg_m3.value / volume_m3;
-    Some(FINS_THAT_SERVE * share * props.conductivity_w_mk.value)
+/// What a store loses from its upper face while the cooker stands open. \[W/K\]
+fn open_face_w_k(cooker: &Cooker, working_c: f64) -> f64 {
+    let pot_m2 = cooker.pot.size.base_m2();
+    let face_m2 = cooker.jacket.opening_m2().unwrap_or(pot_m2);
+    let film_w_m2k =
+        OPEN_FACE_W_M2K + air::radiation_w_m2k(working_c, FRESH_WATER_C, OPEN_FACE_EMISSIVITY, 1.0);
+    face_m2.max(pot_m2) * film_w_m2k
 }

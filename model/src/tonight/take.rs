@@ -2,7 +2,7 @@
 
 use crate::cooker::Cooker;
 use crate::local_time::Day;
-use crate::panel::{BestResistance, Drive, Heater, OperatingPoint, best_resistance, match_share};
+use crate::panel::{BestResistance, Element, OperatingPoint, best_resistance};
 use crate::sun::{DayLog, IrradianceSeries, Sky, Unlogged, faiman_cell_c, typical_year};
 use crate::tonight::rig::WIND_M_S;
 use crate::tonight::{Site, TonightError};
@@ -63,16 +63,16 @@ pub fn day_take(
     day: Day,
     sky: Sky,
 ) -> Result<Option<DayTake>, TonightError> {
-    let (array, heater) = (cooker.panels.array()?, working(cooker)?);
+    let (array, element) = (cooker.panels.array()?, working(cooker)?);
     let log = DayLog::Hourly([None; 24]);
     let setting = site.setting(cooker);
     let series = IrradianceSeries::new(&setting, day.0, &log, Unlogged::As(sky), DAY_STEP_MIN)?;
     let heat_j = series
         .steps
         .iter()
-        .map(|step| f64::from(series.step_s) * heater.mean_heat_w(&array, &step.states))
+        .map(|step| f64::from(series.step_s) * element.mean_heat_w(&array, &step.states))
         .sum();
-    let share = match_share(&array, &heater, std::slice::from_ref(&series));
+    let share = element.match_share(&array, std::slice::from_ref(&series));
     Ok(share.map(|share| DayTake { share, heat_j }))
 }
 
@@ -82,12 +82,12 @@ pub fn day_take(
 ///
 /// As [`day_take`].
 pub fn year_take(site: &Site, cooker: &Cooker) -> Result<Option<YearTake>, TonightError> {
-    let (array, heater) = (cooker.panels.array()?, working(cooker)?);
+    let (array, element) = (cooker.panels.array()?, working(cooker)?);
     let year = typical_year(&site.setting(cooker), YEAR_SUNSHINE_SHARE, YEAR_STEP_MIN)?;
-    let Some(share) = match_share(&array, &heater, &year) else {
+    let Some(share) = element.match_share(&array, &year) else {
         return Ok(None);
     };
-    let best = best_resistance(&array, heater.wire_ohm, &year)?;
+    let best = best_resistance(&array, element.wire_ohm(), &year)?;
     Ok(Some(YearTake { share, best }))
 }
 
@@ -97,37 +97,32 @@ pub fn year_take(site: &Site, cooker: &Cooker) -> Result<Option<YearTake>, Tonig
 ///
 /// As [`day_take`].
 pub fn light_lines(cooker: &Cooker, air_c: f64) -> Result<[LightLine; 2], TonightError> {
-    let (array, heater) = (cooker.panels.array()?, working(cooker)?);
+    let (array, element) = (cooker.panels.array()?, working(cooker)?);
     Ok(LIGHTS_W_M2.map(|irradiance_w_m2| {
         let cell_c = faiman_cell_c(irradiance_w_m2, air_c, WIND_M_S);
         let best_at = array.max_power(irradiance_w_m2, cell_c);
-        let works_at = match heater.drive {
-            Drive::Direct => {
-                let load_ohm = heater.resistance_ohm + heater.wire_ohm;
-                array.on_load(irradiance_w_m2, cell_c, load_ohm)
-            }
-            Drive::Tracker { .. } => best_at,
-        };
+        let works_at = element.works_at(&array, irradiance_w_m2, cell_c);
         LightLine {
             irradiance_w_m2,
             curve: array.curve(irradiance_w_m2, cell_c, CURVE_STEPS),
             works_at,
             best_at,
-            heat_w: heater.heat_w(&array, irradiance_w_m2, cell_c),
+            heat_w: element.heat_w(&array, irradiance_w_m2, cell_c),
         }
     }))
 }
 
-/// The heater with its element as hot as a store half-way to the cut-out.
-fn working(cooker: &Cooker) -> Result<Heater, TonightError> {
+/// The element, or those on the switch, as hot as a store half-way to the cut-out.
+fn working(cooker: &Cooker) -> Result<Element, TonightError> {
     Ok(cooker
-        .heater
+        .element()?
         .at_element_c(0.5 * (100.0 + cooker.store.cutout_c))?)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::panel::Drive;
     use crate::place::{AirYear, Place};
     use crate::presets::Preset;
 

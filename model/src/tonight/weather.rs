@@ -63,11 +63,7 @@ impl DayHeat {
     fn under(rig: &Rig, day: Day, (log, unlogged): &(DayLog, Unlogged)) -> Result<Self, SunError> {
         let series = IrradianceSeries::new(&rig.setting, day.0, log, *unlogged, STEP_MIN)?;
         Ok(Self {
-            heater_w: series
-                .steps
-                .iter()
-                .map(|step| rig.heat.mean_heat_w(&step.states))
-                .collect(),
+            heater_w: rig.sun_w(&series),
             air_c: series.steps.iter().map(|step| step.air_c).collect(),
             plane_j_m2: series.plane_j_m2(),
         })

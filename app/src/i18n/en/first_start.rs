@@ -74,6 +74,15 @@ fn preset(preset: Preset) -> &'static str {
         Preset::SandInPerlite => "Bucket of dry sand in perlite",
         Preset::ErythritolInGlassWool => "Erythritol with fins in glass wool",
         Preset::NitrateInCeramicFibre => "Nitrate salt with fins in ceramic fibre",
+        Preset::StraightToPot => "Panel straight to the pot, no store",
+        Preset::ErythritolUnderPot => "Erythritol with fins in a can under the pot",
+        Preset::ConcreteInRockWool => "Concrete in rock wool",
+        Preset::MortarUnderAirGap => "Heater in mortar, the pot over a gap of air",
+        Preset::BareNitrate => "Nitrate salt in a can, no fins",
+        Preset::NitrateCarried => "Nitrate salt in a can that is carried in",
+        Preset::NitrateUnderDish => "Nitrate salt with fins under a sun-following dish",
+        Preset::AluminiumInFlask => "Aluminium block in a vacuum flask",
+        Preset::AluminiumAndGrid => "Aluminium block in perlite, with the grid beside",
     }
 }
 
@@ -87,5 +96,14 @@ fn preset_good_for(preset: Preset) -> &'static str {
         Preset::NitrateInCeramicFibre => {
             "holds the most, melts at 220 °C; for makers who know the salt"
         }
+        Preset::StraightToPot => "no store to build: cooks while the sun shines",
+        Preset::ErythritolUnderPot => "the same heat, and any pot stands on it",
+        Preset::ConcreteInRockWool => "from sand and cement: cheap, slow to give its heat",
+        Preset::MortarUnderAirGap => "any pot fits, slow: put it in while the sun shines",
+        Preset::BareNitrate => "easier to build; freezes under the pot and slows down",
+        Preset::NitrateCarried => "charged outside, turned over in the kitchen",
+        Preset::NitrateUnderDish => "needs clear sun; hot within hours",
+        Preset::AluminiumInFlask => "stays hot overnight while the vacuum holds",
+        Preset::AluminiumAndGrid => "tops up on dark days where there is a socket",
     }
 }

@@ -5,6 +5,7 @@ mod learned;
 mod limits;
 mod parts;
 mod place;
+mod ways;
 
 use crate::i18n::strings::cooker::{Cooker, List};
 
@@ -40,4 +41,5 @@ pub(super) const COOKER: Cooker = Cooker {
     learned: learned::LEARNED,
     parts: parts::PARTS,
     place: place::PLACE,
+    ways: ways::WAYS,
 };

@@ -74,6 +74,15 @@ fn preset(preset: Preset) -> &'static str {
         Preset::SandInPerlite => "Balde de arena seca en perlita",
         Preset::ErythritolInGlassWool => "Eritritol con aletas en lana de vidrio",
         Preset::NitrateInCeramicFibre => "Sal de nitrato con aletas en fibra cerámica",
+        Preset::StraightToPot => "Panel directo a la olla, sin depósito",
+        Preset::ErythritolUnderPot => "Eritritol con aletas en una lata bajo la olla",
+        Preset::ConcreteInRockWool => "Hormigón en lana de roca",
+        Preset::MortarUnderAirGap => "Resistencia en mortero, la olla sobre un espacio de aire",
+        Preset::BareNitrate => "Sal de nitrato en una lata, sin aletas",
+        Preset::NitrateCarried => "Sal de nitrato en una lata que se lleva adentro",
+        Preset::NitrateUnderDish => "Sal de nitrato con aletas bajo un disco que sigue al sol",
+        Preset::AluminiumInFlask => "Bloque de aluminio en un termo de vacío",
+        Preset::AluminiumAndGrid => "Bloque de aluminio en perlita, con la red al lado",
     }
 }
 
@@ -87,5 +96,14 @@ fn preset_good_for(preset: Preset) -> &'static str {
         Preset::NitrateInCeramicFibre => {
             "guarda lo máximo, se funde a 220 °C; para quien conoce la sal"
         }
+        Preset::StraightToPot => "nada que construir: cocina mientras hay sol",
+        Preset::ErythritolUnderPot => "el mismo calor, y cualquier olla se apoya encima",
+        Preset::ConcreteInRockWool => "de arena y cemento: barato, entrega lento su calor",
+        Preset::MortarUnderAirGap => "sirve cualquier olla, lenta: póngala mientras hay sol",
+        Preset::BareNitrate => "más fácil de hacer; se endurece bajo la olla y se frena",
+        Preset::NitrateCarried => "se carga afuera y se da vuelta en la cocina",
+        Preset::NitrateUnderDish => "pide sol pleno; caliente en pocas horas",
+        Preset::AluminiumInFlask => "sigue caliente de noche mientras dure el vacío",
+        Preset::AluminiumAndGrid => "se completa en días oscuros donde hay enchufe",
     }
 }

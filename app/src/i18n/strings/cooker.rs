@@ -5,6 +5,7 @@ pub mod learned;
 pub mod limits;
 pub mod parts;
 pub mod place;
+pub mod ways;
 
 /// Texts of the cooker.
 #[derive(Debug)]
@@ -25,6 +26,8 @@ pub struct Cooker {
     pub parts: parts::Parts,
     /// Where the household cooks.
     pub place: place::Place,
+    /// The parts that not every cooker has, and what wears.
+    pub ways: ways::Ways,
 }
 
 /// The list of cookers, and what is done with one as a whole.

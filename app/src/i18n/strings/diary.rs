@@ -77,6 +77,8 @@ pub struct Diary {
     pub add_lid: &'static str,
     /// Button: the heater got nothing.
     pub add_heater: &'static str,
+    /// Button: heat came from the grid or a fire.
+    pub add_top_up: &'static str,
     /// A reading in the list.
     pub reading: Say,
     /// In the list: a hand could stay on the store.
@@ -87,6 +89,8 @@ pub struct Diary {
     pub lid_open: Say,
     /// In the list: for how long the heater got nothing.
     pub heater_off: Say,
+    /// In the list: with how much heat the store was topped up, and for how long.
+    pub top_up: SayTwo,
     /// Label: what the thermometer showed.
     pub reading_label: &'static str,
     /// Lower, for screen readers.
@@ -97,6 +101,10 @@ pub struct Diary {
     pub lid_label: &'static str,
     /// Label: hours that the heater got nothing.
     pub heater_label: &'static str,
+    /// Label: how long a top-up was on.
+    pub top_up_label: &'static str,
+    /// Label: heat of a top-up into the store.
+    pub top_up_power: &'static str,
     /// Shorter, for screen readers.
     pub shorter: &'static str,
     /// Longer, for screen readers.

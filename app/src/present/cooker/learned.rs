@@ -38,7 +38,7 @@ pub fn n_reports(journal: &Journal) -> usize {
             ];
             told.into_iter().flatten().count()
         }
-        What::LidOpen { .. } | What::HeaterOff { .. } => 0,
+        What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => 0,
     };
     journal.events.iter().map(|event| of(&event.what)).sum()
 }

@@ -35,7 +35,9 @@ pub fn made_of(strings: &Strings, formats: &Formats, cooker: &Cooker) -> String 
             (strings.tables.medium)(charge.medium),
         )
     });
-    let first = media.next().unwrap_or_default();
+    let first = media
+        .next()
+        .unwrap_or_else(|| strings.cooker.ways.no_store.to_owned());
     let rest: Vec<String> = media.collect();
     let named = match rest.split_last() {
         None => first,

@@ -33,6 +33,12 @@ pub enum Measure {
     Kilograms,
     /// A length of the build, written in centimetres. \[m\]
     Centimetres,
+    /// A small length of the build, written in millimetres. \[m\]
+    Millimetres,
+    /// An area. \[m²\]
+    SquareMetres,
+    /// A span, written in minutes. \[s\]
+    Minutes,
     /// A height above the sea. \[m\]
     Metres,
     /// A heat loss. \[W/K\]
@@ -66,7 +72,8 @@ impl Measure {
     fn scale(self) -> f64 {
         match self {
             Self::PercentPerKelvin | Self::Percent | Self::Centimetres => 100.0,
-            Self::Hours => 1.0 / 60.0,
+            Self::Millimetres => 1000.0,
+            Self::Hours | Self::Minutes => 1.0 / 60.0,
             _ => 1.0,
         }
     }
@@ -74,11 +81,17 @@ impl Measure {
     fn most_decimals(self) -> usize {
         match self {
             Self::Count | Self::Metres | Self::JoulesPerKelvin => 0,
-            Self::Temperature | Self::Watts | Self::Percent | Self::Contact => 1,
+            Self::Minutes
+            | Self::Millimetres
+            | Self::Temperature
+            | Self::Watts
+            | Self::Percent
+            | Self::Contact => 1,
             Self::Volts
             | Self::Amperes
             | Self::Ohms
             | Self::Share
+            | Self::SquareMetres
             | Self::Hours
             | Self::Centimetres => 2,
             Self::PercentPerKelvin | Self::Kilograms | Self::WattsPerKelvin => 3,
@@ -101,6 +114,9 @@ impl Measure {
             Self::Temperature => (units.degrees)("", formats.degrees),
             Self::Kilograms => (units.kilograms)(""),
             Self::Centimetres => (units.centimetres)(""),
+            Self::Millimetres => cooker.ways.mm.to_owned(),
+            Self::SquareMetres => cooker.ways.m2.to_owned(),
+            Self::Minutes => (units.minutes)(""),
             Self::Metres => (units.metres)(""),
             Self::WattsPerKelvin => cooker.parts.jacket.w_k.to_owned(),
             Self::JoulesPerKelvin => cooker.parts.jacket.j_k.to_owned(),

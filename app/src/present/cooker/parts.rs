@@ -3,6 +3,7 @@
 mod numbers;
 mod picks;
 mod spare;
+mod ways;
 
 use model::cooker::Cooker;
 
@@ -12,6 +13,7 @@ use crate::present::cooker::measure::Number;
 
 pub use picks::{options, picked};
 pub use spare::Spare;
+pub use ways::Way;
 
 /// A field of the form, or a button that changes the parts.
 ///
@@ -62,8 +64,6 @@ pub enum Key {
     AddMedium,
     /// One medium less.
     RemoveMedium(usize),
-    /// Metal runs through the store.
-    Finned,
     /// Thickness under the seat.
     Depth,
     /// Whether the jacket is described or measured.
@@ -110,16 +110,24 @@ pub enum Key {
     PotSize,
     /// What is round it.
     Wrap,
+    /// A field of a part that not every cooker has.
+    Way(Way),
 }
 
 /// How the field measures; `None` for one that is picked, switched or pressed.
 pub fn number(key: Key) -> Option<Number> {
-    numbers::number(key)
+    match key {
+        Key::Way(way) => ways::number(way),
+        _ => numbers::number(key),
+    }
 }
 
 /// The value of a field with a number, in the model's unit; `None` where the cooker has no such part.
 pub fn value(cooker: &Cooker, key: Key) -> Option<f64> {
-    numbers::value(cooker, key)
+    match key {
+        Key::Way(way) => ways::value(cooker, way),
+        _ => numbers::value(cooker, key),
+    }
 }
 
 /// The text of a field: a number as it is written, or the key of what is picked.
@@ -168,9 +176,13 @@ pub fn changed(
     formats: &Formats,
 ) -> Result<Cooker, Fault> {
     let mut cooker = cooker.clone();
-    match number(key) {
-        Some(number) => numbers::set(&mut cooker, key, number.read(text, formats)?),
-        None => picks::pick(&mut cooker, spare, key, text),
+    match (number(key), key) {
+        (Some(number), Key::Way(way)) => {
+            ways::set(&mut cooker, way, number.read(text, formats)?);
+        }
+        (Some(number), _) => numbers::set(&mut cooker, key, number.read(text, formats)?),
+        (None, Key::Way(way)) => ways::pick(&mut cooker, way, text),
+        (None, _) => picks::pick(&mut cooker, spare, key, text),
     }
     Ok(cooker)
 }

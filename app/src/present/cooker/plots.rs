@@ -221,6 +221,9 @@ mod tests {
         for (strings, formats) in [english(), spanish()] {
             for preset in Preset::ALL {
                 let cooker = preset.cooker(200.0, 11.0);
+                if cooker.store.charges.is_empty() {
+                    continue;
+                }
                 let figures = Figures::new(&household_site(), &cooker).unwrap();
                 let cool = cool_down(strings, &formats, &figures);
                 assert!(4 <= cool.x_ticks.len() && cool.x_ticks.len() <= 8);

@@ -39,7 +39,7 @@ fn is_of(doubt: &Doubt, entry: &Entry) -> bool {
             );
             return is_same && doubt.at == entry.at;
         }
-        What::LidOpen { .. } | What::HeaterOff { .. } => return false,
+        What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => return false,
     };
     match doubt.report {
         Report::BoiledAt(at) => seen.boiled_at == Some(at),

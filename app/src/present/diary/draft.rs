@@ -28,16 +28,19 @@ pub enum Kind {
     LidOpen,
     /// The heater got nothing.
     HeaterOff,
+    /// Heat came from the grid or a fire.
+    TopUp,
 }
 
 impl Kind {
     /// Every kind, in the order of the buttons.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::Meal,
         Self::Reading,
         Self::Felt,
         Self::LidOpen,
         Self::HeaterOff,
+        Self::TopUp,
     ];
 
     /// The kind of an entry.
@@ -48,10 +51,12 @@ impl Kind {
             What::Meal(_) => Self::Meal,
             What::LidOpen { .. } => Self::LidOpen,
             What::HeaterOff { .. } => Self::HeaterOff,
+            What::TopUp { .. } => Self::TopUp,
         }
     }
 
-    /// The seconds of the unit that its length is typed in: minutes of a lid, hours of a heater.
+    /// The seconds of the unit that its length is typed in: minutes of a lid or a top-up,
+    /// hours of a heater.
     fn unit_s(self) -> f64 {
         if self == Self::HeaterOff {
             3600.0
@@ -82,6 +87,11 @@ impl Kind {
                 range: (0.5, 1440.0),
                 start: 2.0,
             },
+            Self::TopUp => Steps {
+                by: 10.0,
+                range: (1.0, 1440.0),
+                start: 30.0,
+            },
             Self::Meal | Self::Felt => KILOGRAM_STEPS,
         }
     }
@@ -92,6 +102,13 @@ pub const KILOGRAM_STEPS: Steps = Steps {
     by: 0.1,
     range: (0.0, 30.0),
     start: 0.5,
+};
+
+/// How the heat of a top-up is stepped, in watts.
+pub const POWER_STEPS: Steps = Steps {
+    by: 50.0,
+    range: limits::TOP_UP_W,
+    start: 300.0,
 };
 
 /// What was seen of a meal, as time fields; empty where nobody looked.
@@ -120,6 +137,8 @@ pub struct Draft {
     pub time: String,
     /// The reading, or how long.
     pub number: String,
+    /// Heat of a top-up into the store, in watts.
+    pub power: String,
     /// Food by weight, or a liquid by volume.
     pub food: String,
     /// Water by volume.
@@ -139,16 +158,25 @@ pub struct Draft {
 }
 
 impl Draft {
-    /// A new entry. `meal` is what a meal here usually is.
-    pub fn new(kind: Kind, at: LocalTime, mut meal: Meal, formats: &Formats) -> Self {
+    /// A new entry. `meal` is what a meal here usually is, `top_up_w` the heat of a top-up.
+    pub fn new(
+        kind: Kind,
+        at: LocalTime,
+        mut meal: Meal,
+        top_up_w: f64,
+        formats: &Formats,
+    ) -> Self {
         meal.eat_at = at.plus_s(MEAL_S);
         meal.out = None;
         meal.outcome = Outcome::default();
         let mut draft = Self::of_meal(at, meal, formats);
         draft.kind = kind;
+        draft.power = formats.field(top_up_w, 0);
         draft.number = match kind {
             Kind::Reading | Kind::Felt | Kind::Meal => String::new(),
-            Kind::LidOpen | Kind::HeaterOff => formats.field(kind.steps(formats).start, 1),
+            Kind::LidOpen | Kind::HeaterOff | Kind::TopUp => {
+                formats.field(kind.steps(formats).start, 1)
+            }
         };
         draft
     }
@@ -160,14 +188,15 @@ impl Draft {
             What::Reading { .. }
             | What::Felt(_)
             | What::LidOpen { .. }
-            | What::HeaterOff { .. } => meal,
+            | What::HeaterOff { .. }
+            | What::TopUp { .. } => meal,
         };
         let kind = Kind::of(what);
         Self {
             kind,
             number: match what {
                 What::Reading { store_c } => formats.field(formats.degrees.from_c(*store_c), 1),
-                What::LidOpen { for_s } | What::HeaterOff { for_s } => {
+                What::LidOpen { for_s } | What::HeaterOff { for_s } | What::TopUp { for_s, .. } => {
                     formats.field(seconds(*for_s) / kind.unit_s(), 2)
                 }
                 What::Meal(_) | What::Felt(_) => String::new(),
@@ -175,6 +204,10 @@ impl Draft {
             felt: match what {
                 What::Felt(felt) => *felt,
                 _ => Felt::Hot,
+            },
+            power: match what {
+                What::TopUp { heat_w, .. } => formats.field(*heat_w, 0),
+                _ => String::new(),
             },
             was_at: Some(at),
             ..Self::of_meal(at, meal, formats)
@@ -193,6 +226,7 @@ impl Draft {
             day: day_field(at.day()),
             time: time(at),
             number: String::new(),
+            power: String::new(),
             food: formats.field(meal.food_kg + liquid_kg, 2),
             water: formats.field(meal.water_kg - liquid_kg, 2),
             start: formats.field(formats.degrees.from_c(meal.start_c), 0),
@@ -255,6 +289,10 @@ impl Draft {
             },
             Kind::HeaterOff => What::HeaterOff {
                 for_s: self.span_s(limits::HEATER_OFF_S)?,
+            },
+            Kind::TopUp => What::TopUp {
+                heat_w: typed::number(&self.power, Field::TopUpW, limits::TOP_UP_W)?,
+                for_s: self.span_s(limits::TOP_UP_S)?,
             },
             Kind::Meal => What::Meal(self.meal(at, formats)?),
         };

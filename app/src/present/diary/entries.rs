@@ -18,6 +18,7 @@ pub fn icon(kind: Kind) -> Icon {
         Kind::Meal => Icon::PotSteams,
         Kind::LidOpen => Icon::LidOpen,
         Kind::HeaterOff => Icon::HeaterOff,
+        Kind::TopUp => Icon::Heater,
     }
 }
 
@@ -43,6 +44,7 @@ fn title(voice: &Voice<'_>, what: &What) -> String {
         What::Felt(Felt::Hot) => words.felt_hot.to_owned(),
         What::LidOpen { for_s } => (words.lid_open)(&span(*for_s)),
         What::HeaterOff { for_s } => (words.heater_off)(&span(*for_s)),
+        What::TopUp { heat_w, for_s } => (words.top_up)(&formats.watts(*heat_w), &span(*for_s)),
         What::Meal(meal) => plan::amounts(voice, meal.dish, (meal.food_kg, meal.water_kg)),
     }
 }

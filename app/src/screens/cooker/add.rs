@@ -86,7 +86,7 @@ pub(super) fn AddCooker() -> impl IntoView {
                 }
                 test="add-preset"
             />
-            <Show when=move || picked.get() == Preset::NitrateInCeramicFibre>
+            <Show when=move || picked.get().holds_nitrate()>
                 <Caution
                     level=CautionLevel::Danger
                     icon=Icon::Salt

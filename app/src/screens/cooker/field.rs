@@ -43,13 +43,15 @@ impl Field {
     /// Whether it is a button, which holds nothing.
     pub(super) fn is_button(self) -> bool {
         match self {
-            Self::Part(key) => matches!(
-                key,
-                parts::Key::AddMedium
-                    | parts::Key::RemoveMedium(_)
-                    | parts::Key::AddLayer
-                    | parts::Key::RemoveLayer(_)
-            ),
+            Self::Part(key) => {
+                matches!(
+                    key,
+                    parts::Key::AddMedium
+                        | parts::Key::RemoveMedium(_)
+                        | parts::Key::AddLayer
+                        | parts::Key::RemoveLayer(_)
+                ) || matches!(key, parts::Key::Way(way) if way.is_button())
+            }
             Self::Place(key) => matches!(key, place::Key::Guess | place::Key::Same),
         }
     }

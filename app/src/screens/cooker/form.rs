@@ -11,7 +11,8 @@ use model::tonight::Site;
 
 use super::field::{Field, Subject};
 use crate::components::{
-    Button, Choice, ChoiceOption, Icon, NumberField, NumberFieldText, Select, SelectOption, Toggle,
+    Button, Choice, ChoiceOption, DateField, Icon, NumberField, NumberFieldText, Select,
+    SelectOption, Toggle,
 };
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
@@ -327,6 +328,21 @@ impl Form {
                 />
                 <Refusal error=self.error(field) />
             </div>
+        }
+    }
+
+    /// A day.
+    pub(super) fn date(self, key: parts::Key, label: Text, hint: Text, test: &'static str) -> View {
+        let (words, field) = (self.shell.words, Field::from(key));
+        view! {
+            <DateField
+                label=words.text(label)
+                hint=words.text(hint)
+                value=self.value(field)
+                on_input=move |text: String| self.input(field, text)
+                error=self.error(field)
+                test
+            />
         }
     }
 

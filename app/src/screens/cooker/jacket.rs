@@ -5,6 +5,7 @@ use model::cooker::Cooker;
 use model::jacket::{Jacket, JacketShape, LayerKind, LayeredJacket};
 
 use super::parts::Described;
+use super::ways::FlaskParts;
 use crate::components::Icon;
 use crate::present::cooker::parts::{Key, options};
 use crate::state::limits;
@@ -12,36 +13,30 @@ use crate::state::limits;
 fn layered(cooker: &Cooker) -> Option<&LayeredJacket> {
     match &cooker.jacket {
         Jacket::Layers(layered) => Some(layered),
-        Jacket::Measured { .. } => None,
+        Jacket::Measured { .. } | Jacket::Flask { .. } => None,
     }
 }
 
-/// The jacket: described, or measured.
+/// The jacket: described, measured, or a flask.
 #[component]
 pub(super) fn JacketParts(part: Described) -> impl IntoView {
     let Described { shell, form, .. } = part;
     let strings = untrack(move || shell.words.strings());
     let texts = &strings.cooker.parts.jacket;
     let is_layered = part.is(|cooker| layered(cooker).is_some());
+    let is_flask = part.is(|cooker| matches!(cooker.jacket, Jacket::Flask { .. }));
     view! {
         {form
-            .either(
+            .select(
                 Key::JacketKnown,
-                |strings| strings.cooker.parts.jacket.known_by,
-                [
-                    (
-                        |strings| strings.cooker.parts.jacket.by_layers,
-                        |strings| strings.cooker.parts.jacket.by_layers_detail,
-                    ),
-                    (
-                        |strings| strings.cooker.parts.jacket.by_measuring,
-                        |strings| strings.cooker.parts.jacket.by_measuring_detail,
-                    ),
-                ],
+                shell.words.text(|strings| strings.cooker.parts.jacket.known_by),
+                options,
                 "part-jacket-known",
             )}
         {move || {
-            if is_layered.get() {
+            if is_flask.get() {
+                view! { <FlaskParts part /> }
+            } else if is_layered.get() {
                 view! { <Layered part /> }
             } else {
                 view! {

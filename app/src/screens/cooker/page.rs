@@ -16,6 +16,7 @@ use crate::components::{ActionDock, Caution, Fold, Panel};
 use crate::present::cooker::cautions::cautions;
 use crate::present::cooker::facts::{heater_in_short, in_short};
 use crate::present::cooker::fault::build_of;
+use crate::present::wear;
 use crate::shell::{Shell, use_shell};
 use crate::state::ids::CookerId;
 
@@ -54,6 +55,7 @@ pub(super) fn CookerPage(
         <Learned id />
         <Plots outcome />
         <Minded subject />
+        <Worn id />
         <Parts id cooker />
         <Manage id />
         {children}
@@ -95,6 +97,46 @@ fn InShort(outcome: Memo<Outcome>, cooker: Memo<Option<Cooker>>) -> impl IntoVie
                 </p>
             </div>
         </Show>
+    }
+}
+
+/// The wear of the store of the cooker in use, and until when the pot used most boils on it.
+#[component]
+fn Worn(id: CookerId) -> impl IntoView {
+    let Shell {
+        words,
+        store,
+        clock,
+        estimates,
+        ..
+    } = use_shell();
+    let pot = store.read(move |document| {
+        let in_use = document.in_use == Some(id);
+        let owned = document.cooker_in_use().filter(|_| in_use)?;
+        Some(owned.cooker.pot)
+    });
+    let lines = Memo::new(move |_| {
+        let pot = pot.get()?;
+        let evening = estimates.evening().get()?.ok()?;
+        let worn = evening.wear()?;
+        let (strings, formats, now) = (words.strings(), words.formats().get(), clock.now().get());
+        let last = evening.last_boil(&wear::usual_pot(pot, now), now).ok()?;
+        Some([
+            wear::worn(strings, &formats, worn),
+            wear::last_boil(strings, &formats, last, now.day()),
+        ])
+    });
+    move || {
+        lines.get().map(|lines| {
+            view! {
+                <Panel
+                    heading=words.text(|strings| strings.cooker.ways.wear_heading)
+                    test="cooker-wear"
+                >
+                    {lines.map(|line| view! { <p>{line}</p> }).into_iter().collect_view()}
+                </Panel>
+            }
+        })
     }
 }
 

@@ -7,6 +7,7 @@ use model::panel::Drive;
 use super::field::{Field, Subject};
 use super::form::{Form, Text, site};
 use super::jacket::JacketParts;
+use super::ways::{Elements, MetalParts, OtherCharges};
 use crate::components::{Fold, Icon, Panel};
 use crate::present::cooker::fault::check_change;
 use crate::present::cooker::list::panels_w;
@@ -103,6 +104,9 @@ pub(super) fn Parts(id: CookerId, cooker: Memo<Option<Cooker>>) -> impl IntoView
                 test="parts-jacket"
             >
                 <JacketParts part />
+            </Fold>
+            <Fold summary=text(|strings| strings.cooker.ways.charging) test="parts-charging">
+                <OtherCharges part />
             </Fold>
             <Fold summary=text(|strings| strings.cooker.parts.seat.heading) test="parts-seat">
                 <Seat part />
@@ -207,6 +211,7 @@ fn Heater(part: Described) -> impl IntoView {
                 .then(|| form.number(Key::Efficiency, texts.efficiency, "", "part-efficiency"))
         }}
         {form.number(Key::HeaterOhm, texts.ohm, texts.ohm_hint, "part-ohm")}
+        <Elements part />
         {form.number(Key::WireOhm, texts.wire_ohm, texts.wire_hint, "part-wire-ohm")}
         {form.number(Key::Cutout, texts.cutout, texts.cutout_hint, "part-cutout")}
     }
@@ -222,12 +227,20 @@ fn Store(part: Described) -> impl IntoView {
     let media = move || {
         let n_media = n_media.get().unwrap_or_default();
         (0..n_media)
-            .map(|idx| view! { <Medium part idx is_only=n_media < 2 /> })
+            .map(|idx| view! { <Medium part idx /> })
             .collect_view()
     };
     let has_room = move || n_media.get().is_some_and(|n| n < limits::CHARGES.1);
     view! {
         {media}
+        {move || {
+            (n_media.get() == Some(0))
+                .then(|| {
+                    view! {
+                        <p class="aside">{words.text(|strings| strings.cooker.ways.no_store_note)}</p>
+                    }
+                })
+        }}
         {move || {
             has_room()
                 .then(|| {
@@ -239,20 +252,14 @@ fn Store(part: Described) -> impl IntoView {
                     )
                 })
         }}
-        {form
-            .toggle(
-                Key::Finned,
-                |strings| strings.cooker.parts.store.finned,
-                |strings| strings.cooker.parts.store.finned_detail,
-                "part-finned",
-            )}
+        <MetalParts part />
         {form.number(Key::Depth, texts.depth, texts.depth_hint, "part-depth")}
     }
 }
 
 /// One of the media.
 #[component]
-fn Medium(part: Described, idx: usize, is_only: bool) -> impl IntoView {
+fn Medium(part: Described, idx: usize) -> impl IntoView {
     let Described { shell, form, .. } = part;
     let words = shell.words;
     let medium = part.read(move |cooker| cooker.store.charges.get(idx).map(|row| row.medium));
@@ -274,10 +281,7 @@ fn Medium(part: Described, idx: usize, is_only: bool) -> impl IntoView {
                 "part-medium-kg",
             )
         }}
-        {(!is_only)
-            .then(|| {
-                form.button(Key::RemoveMedium(idx), remove, Icon::Bin, "part-remove-medium")
-            })}
+        {form.button(Key::RemoveMedium(idx), remove, Icon::Bin, "part-remove-medium")}
     }
 }
 

@@ -8,7 +8,7 @@ use super::scene::{Form, Scene, say};
 use crate::components::{Button, EntryRow, Fold, Icon, Panel};
 use crate::i18n::strings::Strings;
 use crate::present::diary::doubts::asked;
-use crate::present::diary::draft::{Draft, Kind};
+use crate::present::diary::draft::{Draft, Kind, POWER_STEPS};
 use crate::present::diary::entries::{entry as entry_view, erased, icon};
 use crate::shell::toasts::ToastAbout;
 use crate::state::action::Action;
@@ -28,7 +28,8 @@ impl Scene {
         let at = TimeOfDay::of(now).on(self.day.get_untracked());
         let formats = self.shell.words.formats().get_untracked();
         if let Some(meal) = self.usual_meal(at) {
-            self.open(None, Draft::new(kind, at, meal, &formats));
+            let top_up_w = self.shell.store.now_is(usual_top_up_w);
+            self.open(None, Draft::new(kind, at, meal, top_up_w, &formats));
         }
     }
 
@@ -62,6 +63,14 @@ fn usual_meal(document: &Document, at: LocalTime) -> Option<Meal> {
     Some(Plan::start(household.people, at).meal(pot, air_c, at))
 }
 
+/// What the second charge of the cooker gives, or a small element.
+fn usual_top_up_w(document: &Document) -> f64 {
+    let second = document
+        .cooker_in_use()
+        .and_then(|owned| owned.cooker.charging.second);
+    second.map_or(POWER_STEPS.start, |second| second.heat_w())
+}
+
 fn kind_label(kind: Kind) -> (fn(&Strings) -> &'static str, &'static str) {
     match kind {
         Kind::Reading => (|strings| strings.diary.add_reading, "add-reading"),
@@ -69,6 +78,7 @@ fn kind_label(kind: Kind) -> (fn(&Strings) -> &'static str, &'static str) {
         Kind::Meal => (|strings| strings.diary.add_meal, "add-meal"),
         Kind::LidOpen => (|strings| strings.diary.add_lid, "add-lid"),
         Kind::HeaterOff => (|strings| strings.diary.add_heater, "add-heater"),
+        Kind::TopUp => (|strings| strings.diary.add_top_up, "add-top-up"),
     }
 }
 

@@ -80,9 +80,11 @@ impl Scene {
             };
             shown_day(asked, now.get())
         });
-        let place = shell
+        let told = shell
             .store
             .read(|document| document.household.as_ref().map(|household| household.place));
+        let clock = shell.clock;
+        let place = Memo::new(move |_| Some(clock.place_on(told.get()?, day.get())));
         let skies = shell.store.read(|document| document.skies.clone());
         let subject = shell.store.read(subject);
         Self {
@@ -101,7 +103,10 @@ impl Scene {
             rig: Memo::new_each_time(move || {
                 subject.with(|subject| {
                     let (site, cooker) = subject.as_ref()?;
-                    Rig::new(site, cooker).ok().map(Arc::new)
+                    let place = place.get()?;
+                    Rig::new(&Site { place, ..*site }, cooker)
+                        .ok()
+                        .map(Arc::new)
                 })
             }),
             form: RwSignal::new(None),

@@ -11,7 +11,7 @@ use crate::components::{
     SelectOption, Sheet, TimeField, Tone,
 };
 use crate::i18n::strings::Strings;
-use crate::present::diary::draft::{Draft, KILOGRAM_STEPS, Kind};
+use crate::present::diary::draft::{Draft, KILOGRAM_STEPS, Kind, POWER_STEPS};
 use crate::present::tonight::Voice;
 use crate::present::tonight::plan::{dishes, key_of, lids, pot_sizes, row_of};
 use crate::present::typed::{Mistake, Steps, stepped};
@@ -139,6 +139,7 @@ pub(super) fn EntrySheet(scene: Scene) -> impl IntoView {
                     Kind::Meal => words.add_meal,
                     Kind::LidOpen => words.add_lid,
                     Kind::HeaterOff => words.add_heater,
+                    Kind::TopUp => words.add_top_up,
                 },
                 None => "",
             })
@@ -167,7 +168,7 @@ fn Fields(scene: Scene) -> impl IntoView {
     let time_label: fn(&Strings) -> &'static str = match kind {
         Kind::Reading | Kind::Felt => |strings| strings.diary.at,
         Kind::Meal => |strings| strings.diary.put_in,
-        Kind::LidOpen | Kind::HeaterOff => |strings| strings.diary.from,
+        Kind::LidOpen | Kind::HeaterOff | Kind::TopUp => |strings| strings.diary.from,
     };
     let number = match kind {
         Kind::Meal => view! { <MealFields scene /> },
@@ -175,6 +176,10 @@ fn Fields(scene: Scene) -> impl IntoView {
         Kind::Reading | Kind::LidOpen | Kind::HeaterOff => {
             view! { <Amount scene kind /> }
         }
+        Kind::TopUp => view! {
+            <Amount scene kind />
+            <Power scene />
+        },
     };
     let whole = move || {
         scene
@@ -306,6 +311,12 @@ fn Amount(scene: Scene, kind: Kind) -> impl IntoView {
             words.shorter,
             words.longer,
         ),
+        Kind::TopUp => (
+            words.top_up_label,
+            (units.minutes)(""),
+            words.shorter,
+            words.longer,
+        ),
         Kind::HeaterOff => (
             words.heater_label,
             (units.hours)(""),
@@ -326,6 +337,23 @@ fn Amount(scene: Scene, kind: Kind) -> impl IntoView {
             steps=kind.steps(&formats)
             field
             test="entry-number"
+        />
+    }
+}
+
+/// Heat of a top-up into the store.
+#[component]
+fn Power(scene: Scene) -> impl IntoView {
+    let strings = untrack(|| scene.shell.words.strings());
+    let (words, units) = (&strings.diary, &strings.common.units);
+    view! {
+        <Number
+            scene
+            words=words_of(words.top_up_power, &(units.watts)(""), words.lower, words.higher)
+            text=|draft| &mut draft.power
+            steps=POWER_STEPS
+            field=Field::TopUpW
+            test="entry-power"
         />
     }
 }

@@ -1,7 +1,6 @@
 //! What each question shows: large choices, and a number for those who know better.
 
 use crate::reactive::*;
-use model::presets::Preset;
 
 use crate::components::{
     Caution, CautionLevel, Choice, ChoiceOption, Fold, Icon, NumberField, NumberFieldText, Select,
@@ -215,8 +214,7 @@ fn HeightAnswer(draft: RwSignal<Draft>) -> impl IntoView {
 #[component]
 fn CookerAnswer(draft: RwSignal<Draft>) -> impl IntoView {
     let Shell { words, .. } = use_shell();
-    let is_nitrate =
-        Memo::new(move |_| draft.with(|draft| draft.preset == Preset::NitrateInCeramicFibre));
+    let is_nitrate = Memo::new(move |_| draft.with(|draft| draft.preset.holds_nitrate()));
     view! {
         <Choice
             label=words.text(|strings| strings.first_start.cooker_pick)

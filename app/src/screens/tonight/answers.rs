@@ -4,12 +4,13 @@ use crate::reactive::*;
 
 use super::scene::{Asked, Scene, say};
 use crate::chart::{HeatBar, LineChart};
-use crate::components::{Button, Caution, Fold, Panel};
+use crate::components::{Button, Caution, CautionLevel, Fold, Icon, Panel};
 use crate::present::tonight::care::{CareView, care};
 use crate::present::tonight::course::{banded, course, times};
 use crate::present::tonight::heat::heat;
 use crate::present::tonight::help::HelpView;
 use crate::present::tonight::verdict::is_good_enough;
+use crate::present::wear;
 use crate::shell::use_shell;
 use model::cooker::Cooker;
 use model::dish::Dish;
@@ -143,6 +144,40 @@ pub(super) fn Care(
                 {first.into_iter().map(line).collect_view()}
                 {rest}
             </Panel>
+        })
+    }
+}
+
+/// The wear of the store, where a pot like this will soon no longer boil on it.
+#[component]
+pub(super) fn Worn(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let line = Memo::new(move |_| {
+        let evening = shell.estimates.evening().get()?.ok()?;
+        scene.asked.with(|asked| match asked {
+            Asked::Answered(question, _) => {
+                let last = evening.last_boil(&question.meal, question.put_in).ok()?;
+                say(shell, |voice| {
+                    wear::in_time(voice.strings, voice.formats, last, voice.now.day())
+                })
+            }
+            Asked::Refused(..) | Asked::Nothing | Asked::NoEstimate => None,
+        })
+    });
+    let words = shell.words;
+    move || {
+        line.get().map(|text| {
+            view! {
+                <Panel heading=words.text(|strings| strings.cooker.ways.wear_heading) test="wear">
+                    <Caution
+                        level=CautionLevel::Warning
+                        icon=Icon::Thermometer
+                        word=words.text(|strings| strings.tonight.care.warning)
+                        text
+                        test="wear-line"
+                    />
+                </Panel>
+            }
         })
     }
 }

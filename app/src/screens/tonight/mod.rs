@@ -40,7 +40,9 @@ pub(super) fn Tonight() -> impl IntoView {
         .read(|document| document.household.as_ref().map(|household| household.place));
     let today = Memo::new(move |_| now.get().day());
     let daylight = Memo::new(move |_| {
-        let daylight = place.get().map(|place| Daylight::of(&place, today.get()));
+        let today = today.get();
+        let place = place.get().map(|place| shell.clock.place_on(place, today));
+        let daylight = place.map(|place| Daylight::of(&place, today));
         daylight.and_then(Result::ok)
     });
     let line = Memo::new(move |_| {

@@ -3,7 +3,7 @@
 use crate::reactive::*;
 use model::tonight::Verdict as Found;
 
-use super::answers::{Care, Course, Helps, WhereHeatGoes};
+use super::answers::{Care, Course, Helps, WhereHeatGoes, Worn};
 use super::further::HowSure;
 use super::scene::{Asked, Scene, say};
 use super::store::StoreNow;
@@ -41,6 +41,7 @@ pub(super) fn Planner() -> impl IntoView {
             <HowSure scene />
             <StoreNow />
             <Care dish cooker=scene.cooker />
+            <Worn scene />
             <Course scene />
             <WhereHeatGoes scene />
             <StartDock scene />

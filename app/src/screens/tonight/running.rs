@@ -50,7 +50,8 @@ impl Scene {
                 What::Reading { .. }
                 | What::Felt(_)
                 | What::LidOpen { .. }
-                | What::HeaterOff { .. } => None,
+                | What::HeaterOff { .. }
+                | What::TopUp { .. } => None,
             })
         });
         let asked = Memo::new(move |_| {

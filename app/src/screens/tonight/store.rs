@@ -52,7 +52,8 @@ fn SunNudge(shell: Shell) -> impl IntoView {
     let doubt = Memo::new(move |_| {
         let evening = shell.estimates.evening().get()?.ok()?;
         let now = now.get();
-        let daylight = Daylight::of(&place.get()?, now.day()).ok()?;
+        let daylight =
+            Daylight::of(&shell.clock.place_on(place.get()?, now.day()), now.day()).ok()?;
         lacks_sun(evening.doubts(), daylight, now)
     });
     let words = shell.words;

@@ -4,6 +4,7 @@ mod cooker;
 mod diary;
 mod names;
 mod plan;
+mod store;
 
 use std::collections::BinaryHeap;
 

@@ -118,6 +118,7 @@ pub(super) fn seats() -> String {
         Seat::ALL.into_iter().map(|seat| {
             let joint = match seat.joint() {
                 Joint::Gap { mean_gap_m } => format!("air, m: {}", cell(mean_gap_m)),
+                Joint::Open { gap_m } => format!("open air, m: {}", cell(gap_m)),
                 Joint::Film { conductance_w_m2k } => {
                     format!("film, W/m2K: {}", cell(conductance_w_m2k))
                 }

@@ -147,10 +147,6 @@ pub struct Store {
     pub add: &'static str,
     /// Button: take this one out.
     pub remove: fn(medium: &str) -> String,
-    /// Switch: metal carries the heat through it.
-    pub finned: &'static str,
-    /// When to say so.
-    pub finned_detail: &'static str,
     /// Thickness under the seat.
     pub depth: &'static str,
     /// What is meant.
@@ -166,12 +162,8 @@ pub struct Jacket {
     pub known_by: &'static str,
     /// By what it is made of.
     pub by_layers: &'static str,
-    /// What that takes.
-    pub by_layers_detail: &'static str,
     /// By a measurement.
     pub by_measuring: &'static str,
-    /// Which.
-    pub by_measuring_detail: &'static str,
     /// Shape of the room inside.
     pub shape: &'static str,
     /// Round.

@@ -58,7 +58,7 @@ pub(super) fn number(key: Key) -> Option<Number> {
 fn layered(cooker: &Cooker) -> Option<&LayeredJacket> {
     match &cooker.jacket {
         Jacket::Layers(layered) => Some(layered),
-        Jacket::Measured { .. } => None,
+        Jacket::Measured { .. } | Jacket::Flask { .. } => None,
     }
 }
 
@@ -124,11 +124,11 @@ pub(super) fn value(cooker: &Cooker, key: Key) -> Option<f64> {
         Key::Rods => f64::from(layered(cooker)?.through_rods),
         Key::Loss => match cooker.jacket {
             Jacket::Measured { loss_w_k, .. } => loss_w_k,
-            Jacket::Layers(_) => return None,
+            Jacket::Layers(_) | Jacket::Flask { .. } => return None,
         },
         Key::Capacity => match cooker.jacket {
             Jacket::Measured { capacity_j_k, .. } => capacity_j_k,
-            Jacket::Layers(_) => return None,
+            Jacket::Layers(_) | Jacket::Flask { .. } => return None,
         },
         Key::Contact => cooker.contact.measured_w_m2k?,
         _ => return None,
@@ -214,7 +214,7 @@ fn set_jacket(jacket: &mut Jacket, key: Key, value: f64) {
             }
         }
         (Jacket::Layers(layered), _) => set_size(&mut layered.shape, key, value),
-        (Jacket::Measured { .. }, _) => {}
+        (Jacket::Measured { .. } | Jacket::Flask { .. }, _) => {}
     }
 }
 

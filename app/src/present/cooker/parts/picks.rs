@@ -10,13 +10,15 @@ use model::panel::Drive;
 use model::pot::{PotKind, PotSize, Wrap};
 use model::seat::Seat;
 
-use super::{Key, Spare};
+use super::{Key, Spare, ways};
 use crate::components::SelectOption;
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 
 /// A switch that is on.
-const ON: &str = "true";
+pub(super) const ON: &str = "true";
+/// Names a vacuum flask among the kinds of jacket.
+const FLASK: &str = "flask";
 /// Names a layer of air among the insulations.
 const STILL_AIR: &str = "air";
 /// The medium that is added: steel stands every cut-out and goes with every other medium.
@@ -36,13 +38,13 @@ const DULL: f64 = 0.9;
 /// Degrees between two of the sixteen winds.
 const WIND_DEG: f64 = 22.5;
 
-fn place_in<T: PartialEq>(all: &[T], row: &T) -> String {
+pub(super) fn place_in<T: PartialEq>(all: &[T], row: &T) -> String {
     all.iter()
         .position(|other| other == row)
         .map_or_else(String::new, |place| place.to_string())
 }
 
-fn row_at<T: Copy>(all: &[T], place: &str) -> Option<T> {
+pub(super) fn row_at<T: Copy>(all: &[T], place: &str) -> Option<T> {
     all.get(place.parse::<usize>().ok()?).copied()
 }
 
@@ -56,7 +58,7 @@ fn wind(azimuth_deg: f64) -> String {
 pub fn picked(cooker: &Cooker, key: Key) -> String {
     let layered = match &cooker.jacket {
         Jacket::Layers(layered) => Some(layered),
-        Jacket::Measured { .. } => None,
+        Jacket::Measured { .. } | Jacket::Flask { .. } => None,
     };
     let switch = |on: bool| on.to_string();
     let text = match key {
@@ -68,8 +70,11 @@ pub fn picked(cooker: &Cooker, key: Key) -> String {
             .charges
             .get(idx)
             .map(|charge| place_in(&Medium::ALL, &charge.medium)),
-        Key::Finned => Some(switch(cooker.store.finned)),
-        Key::JacketKnown => Some(switch(layered.is_none())),
+        Key::JacketKnown => Some(match cooker.jacket {
+            Jacket::Flask { .. } => FLASK.to_owned(),
+            _ => switch(layered.is_none()),
+        }),
+        Key::Way(way) => ways::picked(cooker, way),
         Key::Shape => {
             layered.map(|layered| switch(matches!(layered.shape, JacketShape::Box { .. })))
         }
@@ -113,6 +118,20 @@ pub fn options(strings: &Strings, formats: &Formats, key: Key) -> Vec<SelectOpti
             });
             all
         }
+        Key::JacketKnown => {
+            let jacket = &parts.jacket;
+            [
+                (false.to_string(), jacket.by_layers),
+                (ON.to_owned(), jacket.by_measuring),
+                (FLASK.to_owned(), strings.cooker.ways.flask),
+            ]
+            .map(|(key, label)| SelectOption {
+                key,
+                label: label.to_owned(),
+            })
+            .into()
+        }
+        Key::Way(way) => ways::options(strings, way),
         Key::LidFit => named(&LidFit::ALL, |row| (tables.lid_fit)(row).to_owned()),
         Key::Seat => named(&Seat::ALL, |row| (tables.seat)(row).to_owned()),
         Key::PotKind => named(&PotKind::ALL, |row| (tables.pot_kind)(row).to_owned()),
@@ -163,12 +182,11 @@ pub(super) fn pick(cooker: &mut Cooker, spare: &Spare, key: Key, text: &str) {
                 cooker.store.charges.remove(idx);
             }
         }
-        Key::Finned => cooker.store.finned = on,
         Key::JacketKnown => {
-            cooker.jacket = if on {
-                spare.measured(&cooker.jacket, cooker.store.cutout_c)
-            } else {
-                Jacket::Layers(spare.layers())
+            cooker.jacket = match text {
+                FLASK => spare.flask(),
+                ON => spare.measured(&cooker.jacket, cooker.store.cutout_c),
+                _ => Jacket::Layers(spare.layers()),
             };
         }
         Key::Seat => set(&mut cooker.contact.seat, row_at(&Seat::ALL, text)),

@@ -4,6 +4,7 @@ use model::cooker::Cooker;
 use model::insulation::Insulation;
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
 use model::panel::{Datasheet, Drive};
+use model::presets::WIDE_FLASK;
 
 /// The latest of each part that can be switched off.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -12,6 +13,7 @@ pub struct Spare {
     efficiency: Option<f64>,
     layers: Option<LayeredJacket>,
     measured: Option<(f64, f64)>,
+    flask: Option<Jacket>,
     contact_w_m2k: Option<f64>,
     cylinder: Option<JacketShape>,
     boxed: Option<JacketShape>,
@@ -45,6 +47,7 @@ impl Spare {
                 loss_w_k,
                 capacity_j_k,
             } => self.measured = Some((*loss_w_k, *capacity_j_k)),
+            Jacket::Flask { .. } => self.flask = Some(cooker.jacket.clone()),
         }
         if let Some(contact_w_m2k) = cooker.contact.measured_w_m2k {
             self.contact_w_m2k = Some(contact_w_m2k);
@@ -75,6 +78,14 @@ impl Spare {
             loss_w_k,
             capacity_j_k,
         }
+    }
+
+    /// The last flask, or a wide one of steel.
+    pub(super) fn flask(&self) -> Jacket {
+        self.flask.clone().unwrap_or(Jacket::Flask {
+            flask: WIDE_FLASK,
+            wall_j_k: 400.0,
+        })
     }
 
     /// The last described jacket, or a usual one of mineral wool.

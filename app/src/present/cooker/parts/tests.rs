@@ -176,13 +176,14 @@ fn a_cooker_that_could_burn_can_be_made_safe_step_by_step() {
 }
 
 #[test]
-fn a_medium_can_be_added_and_taken_out_but_not_the_last() {
+fn a_medium_can_be_added_and_taken_out_down_to_no_store() {
     let cooker = full();
     let two = edited(&cooker, Key::AddMedium, "").unwrap();
     assert_eq!(two.store.charges.len(), 2);
     let one = edited(&two, Key::RemoveMedium(0), "").unwrap();
     assert_eq!(one.store.charges[0].medium, Medium::MildSteel);
-    assert!(edited(&one, Key::RemoveMedium(0), "").is_err());
+    let none = edited(&one, Key::RemoveMedium(0), "").unwrap();
+    assert!(none.store.charges.is_empty());
 }
 
 #[test]

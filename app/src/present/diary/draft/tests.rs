@@ -19,7 +19,7 @@ fn usual() -> Meal {
 
 fn draft(kind: Kind) -> Draft {
     let (_, formats) = english();
-    Draft::new(kind, DAY.at_s(18 * 3600 + 30), usual(), &formats)
+    Draft::new(kind, DAY.at_s(18 * 3600 + 30), usual(), 475.0, &formats)
 }
 
 fn refused(draft: &Draft) -> String {
@@ -137,4 +137,22 @@ fn a_liquid_has_one_field() {
     assert!((read.food_kg + read.water_kg - 2.0).abs() < 1e-9);
     let mistake = Field::WaterKg.refuse(Wrong::TooLow { least: 0.1 }).into();
     assert_eq!(meal.place_of(&mistake), Field::FoodKg);
+}
+
+#[test]
+fn a_top_up_has_a_power_and_a_length() {
+    let (strings, formats) = english();
+    let mut draft = draft(Kind::TopUp);
+    let what = What::TopUp {
+        heat_w: 475.0,
+        for_s: 1800,
+    };
+    assert_eq!(draft.read(&formats).unwrap().1, what);
+    let again = Draft::of(DAY.at_s(60), &what, usual(), &formats);
+    assert_eq!((again.number.as_str(), again.power.as_str()), ("30", "475"));
+    draft.power = "0".into();
+    let mistake = draft.read(&formats).unwrap_err();
+    assert_eq!(mistake.field(), Field::TopUpW);
+    let said = mistake.words(strings, &formats, DAY).replace('\u{A0}', " ");
+    assert_eq!(said, "At least 1.0 W.");
 }

@@ -1,6 +1,6 @@
 //! Whether the numbers of a cooker can be meant. What burns or can't work is the model's to say.
 
-use model::cooker::{Cooker, Panels, Store};
+use model::cooker::{Charging, Cooker, Metal, Panels, Store};
 use model::jacket::{Jacket, JacketShape, LayerKind, LayeredJacket};
 use model::panel::{Datasheet, Drive, Heater};
 
@@ -23,6 +23,18 @@ pub(super) fn check(cooker: &Cooker) -> Result<(), Refused> {
             Field::LossWK.within(*loss_w_k, limits::LOSS_W_K)?;
             Field::CapacityJK.within(*capacity_j_k, limits::CAPACITY_J_K)?;
         }
+        Jacket::Flask { flask, wall_j_k } => {
+            for size_m in [2.0 * flask.inner_radius_m, flask.inner_height_m] {
+                Field::JacketSizeM.within(size_m, limits::JACKET_SIZE_M)?;
+            }
+            Field::LayerM.within(flask.gap_m, limits::FLASK_GAP_M)?;
+            Field::CapacityJK.within(*wall_j_k, limits::CAPACITY_J_K)?;
+        }
+    }
+    check_charging(&cooker.charging)?;
+    if let Some(carried) = &cooker.carried {
+        Field::ForS.within(carried.way_s, limits::WAY_S)?;
+        Field::LayerM.within(carried.can.wrap_m, limits::WRAP_M)?;
     }
     if let Some(measured_w_m2k) = cooker.contact.measured_w_m2k {
         Field::ContactWM2k.within(measured_w_m2k, limits::CONTACT_W_M2K)?;
@@ -71,6 +83,44 @@ fn check_store(store: &Store) -> Result<(), Refused> {
     }
     Field::DepthM.within(store.depth_m, limits::DEPTH_M)?;
     Field::CutoutC.within(store.cutout_c, limits::CUTOUT_C)?;
+    store.metal.map_or(Ok(()), check_metal)
+}
+
+fn check_charging(charging: &Charging) -> Result<(), Refused> {
+    let elements_ohm = &charging.more_elements_ohm;
+    length(
+        Field::Elements,
+        elements_ohm.len(),
+        (0, limits::MORE_ELEMENTS),
+    )?;
+    for ohm in elements_ohm {
+        Field::Ohm.within(*ohm, limits::HEATER_OHM)?;
+    }
+    if let Some(dish) = &charging.concentrator {
+        Field::ApertureM2.within(dish.aperture_m2, limits::APERTURE_M2)?;
+        Field::Share.within(dish.optical_efficiency, limits::SHARE)?;
+    }
+    if let Some(second) = &charging.second {
+        Field::TopUpW.within(second.power_w, limits::TOP_UP_W)?;
+        Field::Share.within(second.share, limits::SHARE)?;
+    }
+    Ok(())
+}
+
+fn check_metal(metal: Metal) -> Result<(), Refused> {
+    match metal {
+        Metal::Fins {
+            thickness_m,
+            pitch_m,
+            ..
+        } => {
+            Field::LayerM.within(thickness_m, limits::FIN_M)?;
+            Field::LayerM.within(pitch_m, (thickness_m, limits::PITCH_M.1))?;
+        }
+        Metal::Foam { share, .. } => {
+            Field::Share.within(share, limits::FOAM_SHARE)?;
+        }
+    }
     Ok(())
 }
 

@@ -31,6 +31,11 @@ pub(in crate::state::action) fn check(
             check_past(Field::At, at, now)?;
             check_span(*for_s, limits::HEATER_OFF_S)
         }
+        What::TopUp { heat_w, for_s } => {
+            check_past(Field::At, at, now)?;
+            Field::TopUpW.within(*heat_w, limits::TOP_UP_W)?;
+            check_span(*for_s, limits::TOP_UP_S)
+        }
         What::Meal(meal) => check_meal(at, meal, now),
     }
 }

@@ -284,7 +284,11 @@ fn a_cooker_that_cannot_be() {
             Field::Ohm,
             Wrong::NotANumber,
         ),
-        (|c| c.store.charges.clear(), Field::Charges, Wrong::Empty),
+        (
+            |c| c.store.charges = vec![c.store.charges[0]; 9],
+            Field::Charges,
+            Wrong::TooMany { n_most: 8 },
+        ),
         (
             |c| c.store.cutout_c = 900.0,
             Field::CutoutC,

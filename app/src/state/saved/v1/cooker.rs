@@ -1,6 +1,6 @@
 //! A cooker, as saved.
 
-use model::cooker::{Charge, Contact, Cooker, Panels, Store};
+use model::cooker::{Charge, Charging, Contact, Cooker, Panels};
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket};
 use model::panel::{Datasheet, Drive, Heater};
 use model::pot::Pot;
@@ -9,14 +9,51 @@ use crate::state::saved::reader::{Found, Node, Read};
 use crate::state::saved::shape::record;
 use crate::state::saved::writer::{Record, Write, Writer};
 
-record!(Cooker {
-    panels: "panels",
-    heater: "heater",
-    store: "store",
-    jacket: "jacket",
-    contact: "contact",
-    pot: "pot",
-});
+/// What came after the first saves is written where there is any.
+impl Write for Cooker {
+    fn write(&self, out: &mut Writer) {
+        let Self {
+            panels,
+            heater,
+            store,
+            jacket,
+            contact,
+            pot,
+            charging,
+            carried,
+        } = self;
+        let mut fields: Vec<(&str, &dyn Write)> = vec![
+            ("panels", panels),
+            ("heater", heater),
+            ("store", store),
+            ("jacket", jacket),
+            ("contact", contact),
+            ("pot", pot),
+        ];
+        if *charging != Charging::default() {
+            fields.push(("charging", charging));
+        }
+        if carried.is_some() {
+            fields.push(("carried", carried));
+        }
+        Record(&fields).write(out);
+    }
+}
+
+impl Read for Cooker {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        Ok(Self {
+            panels: from.get("panels")?,
+            heater: from.get("heater")?,
+            store: from.get("store")?,
+            jacket: from.get("jacket")?,
+            contact: from.get("contact")?,
+            pot: from.get("pot")?,
+            charging: Option::unwrap_or_default(from.get("charging")?),
+            carried: from.get("carried")?,
+        })
+    }
+}
 
 record!(Panels {
     module_w: "module_w",
@@ -42,13 +79,6 @@ record!(Heater {
     resistance_ohm: "resistance_ohm",
     wire_ohm: "wire_ohm",
     alpha_per_k: "alpha_per_k",
-});
-
-record!(Store {
-    charges: "charges",
-    finned: "finned",
-    depth_m: "depth_m",
-    cutout_c: "cutout_c",
 });
 
 record!(Charge {
@@ -110,6 +140,12 @@ impl Write for Jacket {
                 ("capacity_j_k", capacity_j_k),
             ])
             .write(out),
+            Self::Flask { flask, wall_j_k } => Record(&[
+                ("known_by", &"flask"),
+                ("flask", flask),
+                ("wall_j_k", wall_j_k),
+            ])
+            .write(out),
         }
     }
 }
@@ -127,6 +163,10 @@ impl Read for Jacket {
             "measured" => Ok(Self::Measured {
                 loss_w_k: from.get("loss_w_k")?,
                 capacity_j_k: from.get("capacity_j_k")?,
+            }),
+            "flask" => Ok(Self::Flask {
+                flask: from.get("flask")?,
+                wall_j_k: from.get("wall_j_k")?,
             }),
             _ => known_by.unknown(),
         }

@@ -118,6 +118,10 @@ impl Write for What {
             Self::HeaterOff { for_s } => {
                 Record(&[("heater_off", &Record(&[("for_s", for_s)]))]).write(out);
             }
+            Self::TopUp { heat_w, for_s } => {
+                let what = Record(&[("heat_w", heat_w), ("for_s", for_s)]);
+                Record(&[("top_up", &what)]).write(out);
+            }
         }
     }
 }
@@ -136,7 +140,11 @@ impl Read for What {
             ("heater_off", what) => Ok(Self::HeaterOff {
                 for_s: what.get("for_s")?,
             }),
-            (_, what) => Err(what.expected("reading, felt, meal, lid_open or heater_off")),
+            ("top_up", what) => Ok(Self::TopUp {
+                heat_w: what.get("heat_w")?,
+                for_s: what.get("for_s")?,
+            }),
+            (_, what) => Err(what.expected("reading, felt, meal, lid_open, heater_off or top_up")),
         }
     }
 }

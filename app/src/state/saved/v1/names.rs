@@ -99,6 +99,7 @@ names!(Seat {
     OilFilm: "oil_film",
     Sleeve: "sleeve",
     SunkInMelt: "sunk_in_melt",
+    RadiantGap: "radiant_gap",
 });
 
 names!(LidFit {

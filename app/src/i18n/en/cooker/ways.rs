@@ -1,0 +1,72 @@
+//! English: the parts that not every cooker has, and what wears.
+
+use crate::i18n::strings::cooker::ways::Ways;
+
+pub(super) const WAYS: Ways = Ways {
+    mm: "mm",
+    m2: "m²",
+    no_store: "no store",
+    no_store_note: "No store: the heater warms the pot straight, while the sun shines.",
+    element: |number| format!("Resistance of element {number}"),
+    element_hint: "The switch is taken to follow the sun: each light has the best of its positions.",
+    add_element: "Add an element on a switch",
+    remove_element: |number| format!("Take out element {number}"),
+    metal: "Metal through the medium",
+    metals: [
+        "none",
+        "fins that stand on the seat",
+        "foam, or crumpled foil and wire",
+    ],
+    metal_of: "Made of",
+    fin: "Thickness of a fin",
+    pitch: "From one fin to the next",
+    foam_share: "Share of the room that the metal takes",
+    filled_on: "Filled in on",
+    filled_on_hint: "Its molten hours wear it. Leave empty if you don’t know.",
+    flask: "A vacuum flask",
+    flask_gap: "Between its walls",
+    flask_wall: "Its walls",
+    walls: ["silvered", "bright steel"],
+    vacuum: "Its vacuum",
+    sound: "Sound",
+    sound_detail: "cool outside when full",
+    lost: "Lost",
+    lost_detail: "warm outside when full",
+    charging: "Other ways to charge",
+    dish: "A dish that follows the sun",
+    dish_detail: "In place of the panels. It gathers the direct sun alone.",
+    aperture: "What it catches",
+    aperture_hint: "The area square to the sun, without its own shadow.",
+    optical: "Of that the store takes in",
+    optical_hint: "Clean mirrors and a black plate: 50 to 70 %.",
+    second: "A second charge: grid or fire",
+    second_detail: "Each time it is on goes into the diary.",
+    second_w: "Its power",
+    second_share: "Of that the store takes in",
+    second_share_hint: "An element inside: nearly all. A fire under it: 10 to 30 %.",
+    carried: "Charged outside and carried in",
+    carried_detail: "It takes no sun while a pot stands on it.",
+    way: "The way takes",
+    wrap: "Wrapped on the way in",
+    turned: "Turned over in the kitchen",
+    turned_detail: "What has not melted then lies away from the pot.",
+    wear_heading: "Wear of the store",
+    worn: |medium, hours, degrees| {
+        format!(
+            "Since it was filled in, {medium} has been molten for about {hours}. It now melts at \
+             about {degrees}: the hours, and more so the heat, wear it."
+        )
+    },
+    last_boil: |day, earliest, latest| {
+        let latest = latest.map_or_else(
+            || "or much later".to_owned(),
+            |latest| format!("or as late as {latest}"),
+        );
+        format!(
+            "If it goes on like this, a pot like this no longer boils from about {day} on; it may be \
+             from {earliest}, {latest}. A cooler cut-out makes it last, a fresh filling starts anew."
+        )
+    },
+    worn_out: "A pot like this no longer boils on it in time. A fresh filling starts anew.",
+    never: "A pot like this goes on boiling on it, on what the melt holds above the boil.",
+};

@@ -1,0 +1,79 @@
+//! What becomes of a melt besides cooling: it is carried to the kitchen, it stays liquid too long, a
+//! cold pot wakes it.
+
+use super::build::{Build, rounded, small};
+use super::ensemble::{Ensemble, column};
+use super::noise::Noise;
+use super::prior::Multiplier;
+
+/// No melt freezes sooner below its melting point than this. \[K\]
+const LEAST_SUPERCOOLING_K: f64 = 3.0;
+/// Steps in which a way to the kitchen is walked.
+const WAY_STEPS: usize = 4;
+
+impl Ensemble {
+    /// Draws where each melt freezes by itself.
+    pub(super) fn draw_nucleation(&mut self, build: &Build, noise: Noise) {
+        for member in 0..self.members() {
+            let nucleation_c = build.sleep.as_ref().map_or(f64::NEG_INFINITY, |sleep| {
+                let at_c = sleep.nucleation_c + sleep.nucleation_sd_k * noise.normal(member);
+                at_c.min(sleep.liquid_c - LEAST_SUPERCOOLING_K)
+            });
+            self.set(column::NUCLEATION, member, nucleation_c);
+        }
+    }
+
+    /// A store that is charged elsewhere is carried to the kitchen, if it is not there: what it loses
+    /// on the way is gone when the pot goes in.
+    pub(super) fn bring_in(&mut self, build: &Build, air_c: f64) {
+        let Some(carried) = &build.carried else {
+            return;
+        };
+        if self.indoors {
+            return;
+        }
+        self.indoors = true;
+        let step_s = carried.way_s / small(WAY_STEPS);
+        for member in 0..self.members() {
+            for _ in 0..WAY_STEPS {
+                let store_c = self.store_c(build, member);
+                let loss_w = rounded(carried.can.loss_w_k(store_c, air_c)) * (store_c - air_c);
+                for node in 0..build.row.count {
+                    let share = build.row.mass_share[node];
+                    let left_j = self.get(column::HEAT + node, member) - share * step_s * loss_w;
+                    self.set(column::HEAT + node, member, left_j);
+                }
+            }
+        }
+    }
+
+    /// A pot that chills the melt on its wall below the point where that freezes is the seed that a
+    /// melt below its melting point waits for.
+    pub(super) fn seed_with(&mut self, build: &Build, member: usize) {
+        let Some(sleep) = &build.sleep else {
+            return;
+        };
+        let store_c = self.seat_c(build, member);
+        let contact = Multiplier::Contact.index();
+        let seat_w_k = build.g_seat_w_k
+            * self.get(column::FACTOR + contact, member)
+            * self.get(column::CONTACT_POT, member);
+        let fall_k = store_c - self.get(column::POT_C, member);
+        let wall_c = store_c - fall_k * seat_w_k / (seat_w_k + sleep.film_w_k);
+        if self.get(column::NUCLEATION, member) <= wall_c {
+            return;
+        }
+        self.set(column::SEEDED, member, 1.0);
+        if store_c < sleep.liquid_c {
+            self.set(column::LIQUID, member, 0.0);
+        }
+    }
+
+    /// Puts a member's jacket where it has long been under this store.
+    pub(super) fn set_jacket(&mut self, build: &Build, member: usize, air_c: f64) {
+        let store_c = self.store_c(build, member);
+        let (inner_c, outer_c) = build.steady_jacket_c(store_c, air_c);
+        self.set(column::JACKET, member, inner_c);
+        self.set(column::OUTER, member, outer_c);
+    }
+}

@@ -1,0 +1,251 @@
+//! From the parts of a cooker to what the network and the enthalpy curve need of them.
+
+use crate::ageing::Ageing;
+use crate::conduction::in_series;
+use crate::cooker::{Charge, Cooker, Metal, Store};
+use crate::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
+use crate::error::ModelError;
+use crate::filling::Filling;
+use crate::inside::{Inside, Way};
+use crate::jacket::JacketThermal;
+use crate::media::{Chemistry, Medium};
+use crate::network::{JacketNode, JacketPair, Layer};
+use crate::out_of_range::OutOfRange;
+use crate::seat::{INNER_FILM_W_M2K, SLEEVE_BASE_GAP_M, SLEEVE_SIDE_GAP_M, Seat, well_w_k};
+use crate::stefan;
+use crate::tonight::rig::{FRESH_WATER_C, POT_IN_SEAT_C};
+
+/// What the element heats where there is no store: a plate under the pot. Common practice, no
+/// source. \[kg\]
+const PLATE_KG: f64 = 0.3;
+
+/// The media that are heated: the store's, or a plate where there is none.
+pub(super) fn charges(store: &Store) -> Vec<Charge> {
+    if store.charges.is_empty() {
+        vec![Charge {
+            medium: Medium::Aluminium,
+            mass_kg: PLATE_KG,
+        }]
+    } else {
+        store.charges.clone()
+    }
+}
+
+/// A melt of the store.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Melting {
+    /// Its place among the media.
+    pub(super) idx: usize,
+    /// Which it is.
+    pub(super) medium: Medium,
+    /// How much of it. \[kg\]
+    mass_kg: f64,
+    /// How it melts, as aged as it is.
+    pub(super) melt: Melt,
+}
+
+/// How a medium melts after so much of it was converted; `None` for what does not melt.
+pub(super) fn melt_of(medium: Medium, converted: f64) -> Option<Melt> {
+    let fresh = Melt::from(medium.props().melt?);
+    Some(match Ageing::of(medium) {
+        Some(ageing) => ageing.aged(fresh, converted),
+        None => fresh,
+    })
+}
+
+/// The heaviest of the media that melt.
+pub(super) fn melting(store: &Store) -> Option<Melting> {
+    store
+        .charges
+        .iter()
+        .enumerate()
+        .filter_map(|(idx, charge)| {
+            Some(Melting {
+                idx,
+                medium: charge.medium,
+                mass_kg: charge.mass_kg,
+                melt: melt_of(charge.medium, store.converted)?,
+            })
+        })
+        .max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg))
+}
+
+/// Enthalpy of the store; that of a sugar alcohol's melt follows down to where it freezes, in the
+/// mean and with so many standard deviations more or less.
+pub(super) fn curve(store: &Store, deeper_by_sd: f64) -> Result<EnthalpyCurve, ModelError> {
+    let media: Vec<(f64, MediumCurve)> = charges(store)
+        .iter()
+        .map(|charge| {
+            let fresh = MediumCurve::from(charge.medium);
+            let melt = melt_of(charge.medium, store.converted);
+            (charge.mass_kg, MediumCurve { melt, ..fresh })
+        })
+        .collect();
+    let curve = EnthalpyCurve::new(&media)?;
+    let Some(melting) = melting(store) else {
+        return Ok(curve);
+    };
+    let is_alcohol = melting.medium.props().chemistry == Chemistry::SugarAlcohol;
+    let Some(supercooling_k) = melting.medium.supercooling_k().filter(|_| is_alcohol) else {
+        return Ok(curve);
+    };
+    let below_k = (supercooling_k.value + deeper_by_sd * supercooling_k.spread).max(1.0);
+    let nucleation_c = melting.melt.t_solidus_c - below_k;
+    // Another melt between the two would be a seed itself.
+    Ok(curve
+        .clone()
+        .with_supercooling(melting.idx, nucleation_c)
+        .unwrap_or(curve))
+}
+
+/// The jacket as the network needs it. Without a store the element's plate has the floor under it
+/// only; the rest is round the pot, whose own loss counts it.
+pub(super) fn jacket(cooker: &Cooker, working_c: f64) -> Result<JacketThermal, OutOfRange> {
+    let jacket = cooker.jacket.thermal(working_c, FRESH_WATER_C)?;
+    if !cooker.store.charges.is_empty() {
+        return Ok(jacket);
+    }
+    let share = cooker.jacket.floor_share();
+    Ok(JacketThermal {
+        loss_w_k: share * jacket.loss_w_k,
+        capacity_j_k: share * jacket.capacity_j_k,
+        pair: jacket.pair.map(|JacketPair { inner, outer }| {
+            let [inner, outer] = [inner, outer].map(|node| JacketNode {
+                capacity_j_k: share * node.capacity_j_k,
+                ..node
+            });
+            JacketPair { inner, outer }
+        }),
+        ..jacket
+    })
+}
+
+/// The seat as the network needs it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct SeatOf {
+    /// Through which the pot takes heat. \[m²\]
+    pub(super) area_m2: f64,
+    /// Contact alone, over that area. \[W/(m² K)\]
+    pub(super) contact_w_m2k: f64,
+    /// From the store's face to the food. \[W/K\]
+    pub(super) to_food_w_k: f64,
+}
+
+/// The seat under a warming pot, of a store half-way between the boil and the cut-out.
+pub(super) fn seat(cooker: &Cooker, working_c: f64) -> SeatOf {
+    let diameter_m = cooker.pot.size.props().diameter_m.value;
+    let depth_m = cooker.store.depth_m;
+    let kind = cooker.contact.seat;
+    let area_m2 = kind.area_m2(diameter_m, depth_m);
+    let contact_w_m2k = match (cooker.contact.measured_w_m2k, kind) {
+        (Some(measured_w_m2k), _) => measured_w_m2k,
+        (None, Seat::Sleeve) => {
+            let gaps_m = (SLEEVE_BASE_GAP_M.value, SLEEVE_SIDE_GAP_M.value);
+            well_w_k((diameter_m, depth_m), gaps_m, (working_c, POT_IN_SEAT_C)) / area_m2
+        }
+        (None, _) => kind.contact_w_m2k(working_c, POT_IN_SEAT_C),
+    };
+    SeatOf {
+        area_m2,
+        contact_w_m2k,
+        to_food_w_k: area_m2 * in_series(&[contact_w_m2k, INNER_FILM_W_M2K.value]),
+    }
+}
+
+/// What freezes on the seat.
+///
+/// It can't be thicker than the medium there is, spread over the seat. A melt that takes up less
+/// than half of the store lies in pockets of what does not melt, which carries the heat past it: at
+/// the least as Maxwell's spheres would.
+pub(super) fn frozen_layer(
+    store: &Store,
+    seat_m2: f64,
+    boiling_c: f64,
+) -> Result<Option<Layer>, ModelError> {
+    let Some(melting) = melting(store) else {
+        return Ok(None);
+    };
+    let props = melting.medium.props();
+    let melt_m3 = melting.mass_kg / props.density_kg_m3.value;
+    let share = melt_m3 / volume_m3(store);
+    let bare_w_mk = props.conductivity_w_mk.value;
+    let depth_m = store.depth_m.min(melt_m3 / seat_m2);
+    let through_w_mk = match store.metal {
+        Some(metal) => metal.layer_w_mk(bare_w_mk, depth_m, seat_m2)?,
+        None if share < 0.5 => {
+            let solid_w_mk = solid_w_mk(store).max(bare_w_mk);
+            Filling::new(solid_w_mk, bare_w_mk, 1.0 - share)?.beads_w_mk()
+        }
+        None => bare_w_mk,
+    };
+    let Melt {
+        t_solidus_c,
+        latent_j_kg,
+        ..
+    } = melting.melt;
+    let stefan_number = stefan::stefan_number(
+        props.cp.at(t_solidus_c),
+        t_solidus_c,
+        boiling_c,
+        latent_j_kg,
+    );
+    Ok(Some(Layer {
+        medium: melting.idx,
+        depth_m,
+        k_solid_w_mk: stefan::layer_conductivity_w_mk(through_w_mk, stefan_number),
+        area_m2: seat_m2,
+        elsewhere: 0.0,
+    }))
+}
+
+/// One node for metal and for melts, several where a stone or sand keeps its heat to itself.
+pub(super) fn inside(store: &Store, seat: &SeatOf) -> Result<Inside, ModelError> {
+    let Some(main) = heaviest(store, |_| true) else {
+        return Ok(Inside::LUMPED);
+    };
+    let props = main.medium.props();
+    if props.melt.is_some() {
+        return Ok(Inside::LUMPED);
+    }
+    let conductivity_w_mk = match store.metal {
+        Some(metal) => metal.through_w_mk(props.conductivity_w_mk.value)?,
+        None => props.conductivity_w_mk.value,
+    };
+    let way = Way::Slab {
+        depth_m: store.depth_m,
+        face_m2: volume_m3(store) / store.depth_m,
+        seat_m2: seat.area_m2,
+    };
+    Ok(Inside::new(way, conductivity_w_mk, seat.contact_w_m2k))
+}
+
+/// Conductivity of the heaviest medium that does not melt; 0 without one. \[W/mK\]
+fn solid_w_mk(store: &Store) -> f64 {
+    heaviest(store, |medium| medium.props().melt.is_none())
+        .map_or(0.0, |charge| charge.medium.props().conductivity_w_mk.value)
+}
+
+fn heaviest(store: &Store, wanted: impl Fn(Medium) -> bool) -> Option<&Charge> {
+    store
+        .charges
+        .iter()
+        .filter(|charge| wanted(charge.medium))
+        .max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg))
+}
+
+/// Volume of all media, solid. \[m³\]
+fn volume_m3(store: &Store) -> f64 {
+    store
+        .charges
+        .iter()
+        .map(|charge| charge.mass_kg / charge.medium.props().density_kg_m3.value)
+        .sum()
+}
+
+/// Whether the metal, if there is any, can be what it says.
+pub(super) fn check(store: &Store) -> Result<(), ModelError> {
+    crate::error::within("converted", store.converted, 0.0, 1.0)?;
+    store
+        .metal
+        .map_or(Ok(()), |metal| Metal::checked(metal).map(|_| ()))
+}
