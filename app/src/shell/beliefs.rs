@@ -72,7 +72,8 @@ impl Beliefs {
         let told = store.read(in_use);
         let now = clock.now();
         let today = Memo::new(move |_| now.get().day());
-        let subject = Memo::new(move |_| told.get().map(|told| told.reckoned_at(clock, today.get())));
+        let subject =
+            Memo::new(move |_| told.get().map(|told| told.reckoned_at(clock, today.get())));
         let replay = StoredValue::new(Replay::new(Settings::default()));
         let walks = RwSignal::new(0);
         let cooker = store.in_use();
