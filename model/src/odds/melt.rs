@@ -3,13 +3,50 @@
 
 use super::build::{Build, rounded, small};
 use super::ensemble::{Ensemble, column};
+use super::member::{Course, Member};
 use super::noise::Noise;
 use super::prior::Multiplier;
+use super::step::Step;
 
 /// No melt freezes sooner below its melting point than this. \[K\]
 const LEAST_SUPERCOOLING_K: f64 = 3.0;
 /// Steps in which a way to the kitchen is walked.
 const WAY_STEPS: usize = 4;
+
+/// So far past its nucleation a melt is sure to freeze. \[K\]
+const WAKE_K: f64 = 0.01;
+
+impl Course<'_> {
+    /// The share of a step at which a melt that is liquid too long freezes.
+    pub(super) fn wakes<const N: usize>(&self, member: &Member<N>, step: &Step<N>) -> Option<f64> {
+        if !member.is_liquid || self.build.sleep.is_none() {
+            return None;
+        }
+        let at_c = |heat_j: &[f64; N]| self.build.liquid_c(heat_j[0] / member.capacity).0;
+        let (before_c, after_c, wakes_c) = (
+            at_c(&member.heat_j),
+            at_c(&step.heat_j),
+            member.nucleation_c,
+        );
+        (after_c < wakes_c && wakes_c < before_c)
+            .then(|| (before_c - wakes_c + WAKE_K) / (before_c - after_c))
+    }
+
+    /// Whether the melt is liquid by now.
+    pub(super) fn melt_or_freeze<const N: usize>(&self, member: &mut Member<N>) {
+        let Some(sleep) = &self.build.sleep else {
+            return;
+        };
+        let store_j = member.heat_j[0] / member.capacity;
+        if member.is_liquid {
+            let frozen = self.build.liquid_c(store_j).0 < member.nucleation_c;
+            let on_the_wall = member.is_seeded && store_j < sleep.liquid_j;
+            member.is_liquid = !frozen && !on_the_wall;
+        } else {
+            member.is_liquid = sleep.liquid_j <= store_j && !member.is_seeded;
+        }
+    }
+}
 
 impl Ensemble {
     /// Draws where each melt freezes by itself.

@@ -27,8 +27,6 @@ const AT_BOIL_K: f64 = 1e-9;
 /// By how much a step may change the conductance of a seat that freezes, and the shortest such. \[s\]
 const LAYER_SHARE: f64 = 0.2;
 const SHORTEST_S: f64 = 1.0;
-/// So far past its nucleation a melt is sure to freeze. \[K\]
-const WAKE_K: f64 = 0.01;
 /// What is left of a stretch shorter than this is over. \[s\]
 const OVER_S: f64 = 1e-6;
 
@@ -196,36 +194,6 @@ impl Course<'_> {
         member.phase = change;
         self.see_whether_ready(member, at_s + moved_s);
         moved_s
-    }
-
-    /// The share of a step at which a melt that is liquid too long freezes.
-    fn wakes<const N: usize>(&self, member: &Member<N>, step: &Step<N>) -> Option<f64> {
-        if !member.is_liquid || self.build.sleep.is_none() {
-            return None;
-        }
-        let at_c = |heat_j: &[f64; N]| self.build.liquid_c(heat_j[0] / member.capacity).0;
-        let (before_c, after_c, wakes_c) = (
-            at_c(&member.heat_j),
-            at_c(&step.heat_j),
-            member.nucleation_c,
-        );
-        (after_c < wakes_c && wakes_c < before_c)
-            .then(|| (before_c - wakes_c + WAKE_K) / (before_c - after_c))
-    }
-
-    /// Whether the melt is liquid by now.
-    fn melt_or_freeze<const N: usize>(&self, member: &mut Member<N>) {
-        let Some(sleep) = &self.build.sleep else {
-            return;
-        };
-        let store_j = member.heat_j[0] / member.capacity;
-        if member.is_liquid {
-            let frozen = self.build.liquid_c(store_j).0 < member.nucleation_c;
-            let on_the_wall = member.is_seeded && store_j < sleep.liquid_j;
-            member.is_liquid = !frozen && !on_the_wall;
-        } else {
-            member.is_liquid = sleep.liquid_j <= store_j && !member.is_seeded;
-        }
     }
 
     fn tried<const N: usize>(
