@@ -10,6 +10,7 @@ mod last_days;
 mod scene;
 mod sheet;
 mod sun;
+mod typing;
 
 use crate::reactive::*;
 use model::local_time::Day;

@@ -6,6 +6,7 @@ use model::journal::Felt;
 use model::pot::{Lid, PotSize};
 
 use super::scene::{Form, Scene, say};
+use super::typing::Text;
 use crate::components::{
     Button, Choice, ChoiceOption, DateField, Fold, Icon, NumberField, NumberFieldText, Select,
     SelectOption, Sheet, TimeField, Tone,
@@ -14,112 +15,9 @@ use crate::i18n::strings::Strings;
 use crate::present::diary::draft::{Draft, KILOGRAM_STEPS, Kind, POWER_STEPS};
 use crate::present::tonight::Voice;
 use crate::present::tonight::plan::{dishes, key_of, lids, pot_sizes, row_of};
-use crate::present::typed::{Mistake, Steps, stepped};
-use crate::shell::focus_error;
-use crate::shell::toasts::ToastAbout;
-use crate::state::action::{Action, Done, check_entry};
-use crate::state::ids::EntryId;
+use crate::present::typed::{Steps, stepped};
 use crate::state::limits;
 use crate::state::refused::Field;
-
-/// A text of the draft.
-type Text = fn(&mut Draft) -> &mut String;
-
-impl Scene {
-    /// A part of the draft, followed.
-    fn part<T: Default>(&self, part: impl FnOnce(&Draft) -> T) -> T {
-        self.form
-            .with(|form| form.as_ref().map(|form| part(&form.draft)))
-            .unwrap_or_default()
-    }
-
-    fn edit(&self, edit: impl FnOnce(&mut Draft)) {
-        self.form.update(|form| {
-            if let Some(form) = form {
-                edit(&mut form.draft);
-                form.refused = None;
-            }
-        });
-    }
-
-    fn text(&self, text: Text) -> String {
-        self.part(|draft| text(&mut draft.clone()).clone())
-    }
-
-    /// What is wrong with a field now.
-    fn wrong(&self, field: Field) -> Option<String> {
-        let formats = self.shell.words.formats().get();
-        let now = self.shell.clock.now().get();
-        let mistake = self.form.with(|form| {
-            let form = form.as_ref()?;
-            let mistake = match (form.refused, form.draft.read(&formats)) {
-                (Some(refused), _) => Mistake::from(refused),
-                (None, Err(mistake)) => mistake,
-                (None, Ok((at, what))) => check_entry(at, &what, now).err()?.into(),
-            };
-            let is_silent = mistake.is_empty_field() && !form.is_tried;
-            (!is_silent && form.draft.place_of(&mistake) == field).then_some(mistake)
-        })?;
-        Some(say(self.shell, |voice| {
-            mistake.words(voice.strings, voice.formats, voice.now.day())
-        }))
-    }
-
-    /// Keeps what was typed, or says what is wrong.
-    fn keep(&self) {
-        let Some(Form { id, draft, .. }) = self.form.get_untracked() else {
-            return;
-        };
-        let formats = self.shell.words.formats().get_untracked();
-        self.form.update(|form| {
-            if let Some(form) = form {
-                form.is_tried = true;
-            }
-        });
-        let Ok((at, what)) = draft.read(&formats) else {
-            focus_error();
-            return;
-        };
-        let before = id.and_then(|id| {
-            self.shell
-                .store
-                .now_is(|document| document.entry(id).cloned())
-        });
-        let action = match id {
-            Some(id) => Action::ChangeEntry { id, at, what },
-            None => Action::AddEntry { at, what },
-        };
-        match self.shell.dispatch.run(action) {
-            Ok(done) => {
-                self.form.set(None);
-                let undo = match (done, before) {
-                    (Done::AddedEntry(id), _) => Some(Action::EraseEntry(id)),
-                    (_, Some(entry)) => Some(Action::ChangeEntry {
-                        id: entry.id,
-                        at: entry.at,
-                        what: entry.what,
-                    }),
-                    (_, None) => None,
-                };
-                self.shell.toasts.show(ToastAbout::Noted, undo);
-            }
-            Err(refused) => {
-                self.form.update(|form| {
-                    if let Some(form) = form {
-                        form.refused = Some(refused);
-                    }
-                });
-                focus_error();
-            }
-        }
-    }
-
-    fn erase(&self, id: EntryId) {
-        // An entry that is gone already needs no erasing.
-        let _ = self.shell.dispatch.run(Action::EraseEntry(id));
-        self.form.set(None);
-    }
-}
 
 /// The sheet.
 #[component]
