@@ -72,7 +72,8 @@ impl Beliefs {
         let told = store.read(in_use);
         let now = clock.now();
         let today = Memo::new(move |_| now.get().day());
-        let subject = Memo::new(move |_| told.get().map(|told| told.aged_to(clock, today.get())));
+        let subject =
+            Memo::new(move |_| told.get().map(|told| told.reckoned_at(clock, today.get())));
         let replay = StoredValue::new(Replay::new(Settings::default()));
         let walks = RwSignal::new(0);
         let cooker = store.in_use();
@@ -185,7 +186,7 @@ impl Beliefs {
 
 impl Subject {
     /// The same with its clock and its wear as they are on a day.
-    fn aged_to(mut self, clock: Clock, today: Day) -> Self {
+    fn reckoned_at(mut self, clock: Clock, today: Day) -> Self {
         self.site.place = clock.place_on(self.site.place, today);
         // What can't be worked out is told by the estimate.
         if let Ok(cooker) = worn(&self.site, &self.cooker, &self.journal, today) {

@@ -1,6 +1,6 @@
 //! The answer: in a word, how sure, and when.
 //!
-//! One judgement, [`Course`], stands behind headline, sentence and figures, so that none says what
+//! One judgement, `Course`, stands behind headline, sentence and figures, so that none says what
 //! another denies.
 
 mod facts;
