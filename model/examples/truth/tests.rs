@@ -378,8 +378,9 @@ fn chance_is_even_and_normal() {
     assert!((unit / n - 0.5).abs() < 0.009 && (factor / n).abs() < 0.009);
 }
 
-/// Without any spread, truth and network differ by what one node or six make of a body only: metals
-/// and stone come to the boil within a sixth of each other, and are as warm in the morning.
+/// Without any spread, truth and network differ by what one node or six make of a body, and by a
+/// jacket that conducts more where it is hotter: metals and stone come to the boil within a sixth of
+/// each other, and are within 6 K after a night (steel in rock wool: 5.3 K colder in the truth).
 #[test]
 fn without_doubt_it_agrees_with_the_network() {
     for preset in [
@@ -420,6 +421,6 @@ fn without_doubt_it_agrees_with_the_network() {
             .unwrap();
         let share = (25_200.0 - after[0].0) / (after[1].0 - after[0].0);
         night -= after[0].1 + share * (after[1].1 - after[0].1);
-        assert!(night.abs() < 5.0, "{preset:?}: {night}");
+        assert!(night.abs() < 6.0, "{preset:?}: {night}");
     }
 }
