@@ -7,7 +7,7 @@ use super::step::{At, Fixed, Stage, Step, nodes};
 use crate::water::CP_J_KGK;
 
 /// Steps with a pot in, as a share of the time in which pot and store come together.
-const POT_STEP: f64 = 0.25;
+const POT_STEP: f64 = 0.35;
 /// For the gap between them that this holds; it is longer for a narrower one. \[K\]
 const WIDE_GAP_K: f64 = 100.0;
 const LEAST_GAP_K: f64 = 0.05;
@@ -18,7 +18,7 @@ const POT_STEPS_S: (f64, f64) = (4.0, 600.0);
 /// A store cut into nodes meets the pot with its first node alone: the first step, and how much
 /// longer than the time since then the next may be. \[s\]
 const FIRST_STEP_S: f64 = 8.0;
-const STEP_GROWTH: f64 = 0.35;
+const STEP_GROWTH: f64 = 0.5;
 /// A step is shortened to this share of it while the first node's slope foretells its temperature
 /// worse than this. \[K\]
 const KINK_SHARE: f64 = 0.4;

@@ -120,7 +120,7 @@ pub(super) const DRIFTING: [Multiplier; 4] = [
 ];
 
 /// A jacket differs from day to day by this: wind, a lid that sits better or worse. Inferred.
-pub(super) const LOSS_DAY_SD: f64 = 0.1;
+pub(super) const LOSS_DAY_SD: f64 = 0.13;
 /// A day's air differs from the month's by this, and a place's from its region's. From memory. \[K\]
 pub(super) const AIR_DAY_SD_K: f64 = 2.2;
 const AIR_SD_K: f64 = 2.0;
@@ -131,9 +131,9 @@ pub(super) const WATER_SD: f64 = 0.07;
 /// Temperature of what goes in. Common practice, no source. \[K\]
 pub(super) const START_SD_K: f64 = 3.0;
 /// A pot sits a little otherwise each time. Inferred.
-pub(super) const CONTACT_POT_SD: f64 = 0.15;
+pub(super) const CONTACT_POT_SD: f64 = 0.12;
 /// How much of a seat's conductance porridge leaves: stirred or not, thick or thin. Inferred.
-pub(super) const THICK_POT_SD: f64 = 0.3;
+pub(super) const THICK_POT_SD: f64 = 0.2;
 /// Food by the cup or by eye, in a pot of the table's mass. Common practice, no source.
 pub(super) const DRY_SD: f64 = 0.12;
 /// What built fins, foam or wire carry beside what they could: lengths, gaps, welds. Inferred.
