@@ -16,6 +16,7 @@ pub mod locale;
 pub mod router;
 pub mod store;
 pub mod toasts;
+mod walked;
 pub mod whereabouts;
 mod wiring;
 pub mod words;
