@@ -11,7 +11,7 @@ use crate::components::{
 use crate::i18n::format::{Formats, Sure};
 use crate::i18n::strings::Strings;
 use crate::i18n::strings::common::{Common, Saving};
-use crate::platform::page::toast_has_focus;
+use crate::platform::page::{toast_has_focus, watch_undo};
 use crate::platform::storage::StorageError;
 use crate::shell::Shell;
 use crate::shell::copies::{download_aside, download_copy};
@@ -319,6 +319,13 @@ pub fn UndoToast(
             toasts.show(about, None);
         }
     };
+    watch_undo(move || {
+        let can_undo =
+            shown.with_untracked(|toast| toast.as_ref().is_some_and(|toast| toast.undo.is_some()));
+        if can_undo {
+            on_action(());
+        }
+    });
     view! {
         <Toast
             view
