@@ -17,6 +17,18 @@ pub struct EntryView {
     pub icon: Icon,
 }
 
+impl Default for EntryView {
+    /// A line whose thing is gone.
+    fn default() -> Self {
+        Self {
+            when: String::new(),
+            title: String::new(),
+            detail: String::new(),
+            icon: Icon::Note,
+        }
+    }
+}
+
 /// A line that opens for change when tapped.
 #[component]
 pub fn EntryRow(

@@ -1,5 +1,6 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod bench;
 mod cooker;
 mod diary;
 mod first_start;
@@ -29,6 +30,7 @@ pub fn Screen(
         Route::Tonight => view! { <tonight::Tonight /> },
         Route::Diary(_) => view! { <diary::Diary /> },
         Route::Cooker(id) => view! { <cooker::CookerRoom id /> },
+        Route::Bench(page) => view! { <bench::BenchRoom page /> },
         Route::More(page) => view! { <more::MoreScreen page /> },
         Route::Start(_) => view! { <first_start::FirstStart /> },
     }

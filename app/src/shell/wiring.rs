@@ -14,7 +14,7 @@ use crate::present::first_start::Question;
 use crate::shell::keeper::SaveStatus;
 use crate::shell::{CONTENT_ID, Shell};
 use crate::state::document::Whose;
-use crate::state::route::{MorePage, Route};
+use crate::state::route::{BenchPage, MorePage, Route};
 use crate::state::settings::Theme;
 
 /// A change is written so long after it was made, and those that follow meanwhile with it.
@@ -147,6 +147,7 @@ fn begin(before: Route, route: Route) {
         (before, route),
         (Route::More(_), Route::More(MorePage::Menu))
             | (Route::Cooker(Some(_)), Route::Cooker(None))
+            | (Route::Bench(_), Route::Bench(BenchPage::List))
     ) {
         let way = format!("main [href=\"{}\"]", before.hash());
         set_timeout(
@@ -177,6 +178,7 @@ pub(super) fn title(route: Route, strings: &Strings) -> String {
         Route::Tonight => strings.tonight.title,
         Route::Diary(_) => strings.diary.title,
         Route::Cooker(_) => strings.cooker.title,
+        Route::Bench(_) => strings.bench.title,
         Route::More(MorePage::Menu) => more.title,
         Route::More(MorePage::Settings) => more.settings,
         Route::More(MorePage::Copies) => more.copies,

@@ -3,11 +3,14 @@
 //! [`apply`] is pure: the same document, action and clock give the same result. An action that is
 //! refused has changed nothing.
 
+mod bench;
 mod cookers;
 mod entries;
 mod setup;
 #[cfg(test)]
 mod tests;
+
+pub use bench::BenchAction;
 
 use model::cooker::Cooker;
 use model::journal::{Meal, What};
@@ -15,7 +18,7 @@ use model::local_time::{Day, LocalTime};
 use model::sun::DayLog;
 
 use crate::state::document::{Document, Household};
-use crate::state::ids::{CookerId, EntryId, ErasedId};
+use crate::state::ids::{CookerId, EntryId, ErasedId, RunId};
 use crate::state::plan::Plan;
 use crate::state::refused::Refused;
 use crate::state::settings::{Degrees, LanguageChoice, Theme};
@@ -129,6 +132,9 @@ pub enum Action {
     /// Puts the running meal away: all was answered that will be.
     CloseMeal,
 
+    /// Something at the bench.
+    Bench(BenchAction),
+
     /// Chooses a language.
     ChooseLanguage(LanguageChoice),
     /// Chooses light or dark.
@@ -161,6 +167,8 @@ pub enum Done {
     AddedEntry(EntryId),
     /// Added a cooker.
     AddedCooker(CookerId),
+    /// Added a test run.
+    AddedRun(RunId),
     /// Erased something that can be brought back.
     Erased(ErasedId),
     /// Brought something back.
@@ -208,6 +216,7 @@ pub fn apply(document: &mut Document, action: Action, now: LocalTime) -> Result<
             document.running = None;
             Ok(Done::Changed)
         }
+        Action::Bench(action) => bench::apply(document, action, now),
         Action::ChooseLanguage(language) => {
             document.settings.language = language;
             Ok(Done::Changed)

@@ -8,6 +8,7 @@ use model::local_time::{Day, LocalTime};
 use model::place::{AirYear, Place};
 use model::sun::DayLog;
 
+use crate::state::bench::Bench;
 use crate::state::erased::Erased;
 use crate::state::ids::{CookerId, EntryId};
 use crate::state::plan::Plan;
@@ -44,6 +45,8 @@ pub struct Document {
     pub running: Option<EntryId>,
     /// What stands on the screen Tonight; none until it is touched.
     pub plan: Option<Plan>,
+    /// The test runs.
+    pub bench: Bench,
     /// Language, looks and units.
     pub settings: Settings,
     /// What was erased and can be brought back, the latest last.

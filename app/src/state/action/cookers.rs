@@ -106,6 +106,11 @@ pub(super) fn erase(
         .entries
         .extract_if(.., |entry| entry.cooker == id)
         .collect::<Vec<_>>();
+    let runs = document
+        .bench
+        .runs
+        .extract_if(.., |run| run.cooker == id)
+        .collect();
     if entries
         .iter()
         .any(|entry| Some(entry.id) == document.running)
@@ -121,6 +126,7 @@ pub(super) fn erase(
         place,
         was_in_use,
         entries,
+        runs,
     };
     Ok(Done::Erased(entries::keep_erased(document, what, now)))
 }
@@ -154,7 +160,7 @@ fn gone() -> Refused {
     Field::Cooker.refuse(Wrong::Gone)
 }
 
-fn checked_name(name: &str) -> Result<String, Refused> {
+pub(super) fn checked_name(name: &str) -> Result<String, Refused> {
     let name = name.trim();
     if name.is_empty() {
         return Err(Field::Name.refuse(Wrong::Empty));

@@ -1,5 +1,6 @@
 //! The shape of the first version. Frozen: a change of it is a new version.
 
+mod bench;
 mod cooker;
 mod diary;
 mod names;
@@ -12,8 +13,9 @@ use model::journal::Formerly;
 use model::place::{AirYear, Place};
 
 use crate::i18n::Language;
+use crate::state::bench::Bench;
 use crate::state::document::{Document, Household, OwnedCooker};
-use crate::state::ids::{CookerId, EntryId, ErasedId};
+use crate::state::ids::{CookerId, EntryId, ErasedId, RunId};
 use crate::state::saved::DecodeError;
 use crate::state::saved::reader::{Found, Node, Read};
 use crate::state::saved::shape::record;
@@ -29,6 +31,7 @@ record!(Document {
     entries: "entries",
     running: "running",
     plan: "plan",
+    bench: "bench" or Bench::default(),
     settings: "settings",
     erased: "erased",
     next_id: "next_id",
@@ -51,7 +54,11 @@ pub(super) fn read(from: &Node<'_>) -> Result<Document, DecodeError> {
 fn check_links(document: &Document) -> Result<(), DecodeError> {
     let cookers = document.cookers.iter().map(|cooker| cooker.id.0);
     let entries = document.entries.iter().map(|entry| entry.id.0);
-    let ids = cookers.chain(entries).collect::<BinaryHeap<u32>>();
+    let runs = document.bench.runs.iter().map(|run| run.id.0);
+    let ids = cookers
+        .chain(entries)
+        .chain(runs)
+        .collect::<BinaryHeap<u32>>();
     let ids = ids.into_sorted_vec();
     let twice = ids.windows(2).find(|pair| pair.first() == pair.last());
     if let Some(id) = twice.and_then(|pair| pair.first()) {
@@ -71,6 +78,20 @@ fn check_links(document: &Document) -> Result<(), DecodeError> {
             return Err(DecodeError::value(
                 &format!("entries[{idx}].cooker"),
                 entry.cooker.0,
+            ));
+        }
+    }
+    for (idx, run) in document.bench.runs.iter().enumerate() {
+        if document.cooker(run.cooker).is_none() {
+            return Err(DecodeError::value(
+                &format!("bench.runs[{idx}].cooker"),
+                run.cooker.0,
+            ));
+        }
+        if !run.typed().is_sorted_by(|a, b| a.at < b.at) {
+            return Err(DecodeError::value(
+                &format!("bench.runs[{idx}].readings"),
+                "not by time",
             ));
         }
     }
@@ -194,4 +215,4 @@ macro_rules! ids {
     )*};
 }
 
-ids!(CookerId EntryId ErasedId);
+ids!(CookerId EntryId ErasedId RunId);

@@ -246,18 +246,29 @@ impl Write for ErasedWhat {
                 place,
                 was_in_use,
                 entries,
+                runs,
             } => {
                 let cooker = Record(&[
                     ("cooker", cooker),
                     ("place", &u32::try_from(*place).unwrap_or(u32::MAX)),
                     ("was_in_use", was_in_use),
                     ("entries", entries),
+                    ("runs", runs),
                 ]);
                 Record(&[("cooker", &cooker)]).write(out);
             }
             Self::Sky { day, log } => {
                 let sky = Record(&[("day", day), ("log", log)]);
                 Record(&[("sky", &sky)]).write(out);
+            }
+            Self::Run { run, place } => {
+                let place = u32::try_from(*place).unwrap_or(u32::MAX);
+                let run = Record(&[("run", run), ("place", &place)]);
+                Record(&[("run", &run)]).write(out);
+            }
+            Self::Reading { run, reading } => {
+                let reading = Record(&[("run", run), ("reading", reading)]);
+                Record(&[("reading", &reading)]).write(out);
             }
         }
     }
@@ -275,12 +286,21 @@ impl Read for ErasedWhat {
                 place: usize::try_from(what.get::<u32>("place")?).unwrap_or(usize::MAX),
                 was_in_use: what.get("was_in_use")?,
                 entries: what.get("entries")?,
+                runs: Option::unwrap_or_default(what.get("runs")?),
             }),
             ("sky", what) => Ok(Self::Sky {
                 day: what.get("day")?,
                 log: what.get("log")?,
             }),
-            (_, what) => Err(what.expected("entry, cooker or sky")),
+            ("run", what) => Ok(Self::Run {
+                run: what.get("run")?,
+                place: usize::try_from(what.get::<u32>("place")?).unwrap_or(usize::MAX),
+            }),
+            ("reading", what) => Ok(Self::Reading {
+                run: what.get("run")?,
+                reading: what.get("reading")?,
+            }),
+            (_, what) => Err(what.expected("entry, cooker, sky, run or reading")),
         }
     }
 }
