@@ -3,6 +3,7 @@
 //! Each file wraps one thing that a browser may refuse, and says so in its result. It knows
 //! plain types only: texts, numbers, times.
 
+pub mod call;
 pub mod clock;
 pub mod files;
 pub mod locale;

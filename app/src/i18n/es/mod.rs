@@ -9,6 +9,7 @@ mod first_start;
 mod more;
 mod odds;
 mod refusals;
+mod runs;
 mod safety;
 mod tables;
 mod tonight;
@@ -24,6 +25,7 @@ pub static STRINGS: Strings = Strings {
     bench: bench::BENCH,
     more: more::MORE,
     first_start: first_start::FIRST_START,
+    runs: runs::RUNS,
     safety: safety::SAFETY,
     build_safety: build_safety::BUILD_SAFETY,
     odds: odds::ODDS,

@@ -5,7 +5,11 @@
     reason = "the component macro wraps each part in a function that is not exported"
 )]
 
+mod compare;
+mod frame;
+mod guide;
 mod list;
+mod live;
 
 use crate::reactive::*;
 
@@ -18,12 +22,10 @@ pub(super) fn BenchRoom(
     page: BenchPage,
 ) -> impl IntoView {
     match page {
-        BenchPage::List
-        | BenchPage::New
-        | BenchPage::Import
-        | BenchPage::Compare
-        | BenchPage::Print
-        | BenchPage::Run(_)
-        | BenchPage::Fit(_) => view! { <list::Runs /> },
+        BenchPage::New => view! { <guide::Guide /> },
+        BenchPage::Run(id) => view! { <live::Live id /> },
+        BenchPage::Compare => view! { <compare::Compare /> },
+        BenchPage::Print => view! { <compare::PrintPage /> },
+        BenchPage::List | BenchPage::Import | BenchPage::Fit(_) => view! { <list::Runs /> },
     }
 }
