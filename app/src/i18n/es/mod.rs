@@ -9,10 +9,13 @@ mod first_start;
 mod more;
 mod odds;
 mod refusals;
+mod report;
 mod runs;
 mod safety;
 mod tables;
 mod tonight;
+
+pub use report::REPORT;
 
 use crate::i18n::strings::Strings;
 

@@ -6,10 +6,15 @@
 )]
 
 mod compare;
+mod fit;
 mod frame;
 mod guide;
+mod import;
+mod import_about;
 mod list;
 mod live;
+mod page;
+mod sheet;
 
 use crate::reactive::*;
 
@@ -26,6 +31,8 @@ pub(super) fn BenchRoom(
         BenchPage::Run(id) => view! { <live::Live id /> },
         BenchPage::Compare => view! { <compare::Compare /> },
         BenchPage::Print => view! { <compare::PrintPage /> },
-        BenchPage::List | BenchPage::Import | BenchPage::Fit(_) => view! { <list::Runs /> },
+        BenchPage::Import => view! { <import::Import /> },
+        BenchPage::Fit(id) => view! { <fit::FitPage id /> },
+        BenchPage::List => view! { <list::Runs /> },
     }
 }
