@@ -5,10 +5,14 @@
     reason = "the component macro wraps each part in a function that is not exported"
 )]
 
+mod compare;
 mod fit;
+mod frame;
+mod guide;
 mod import;
 mod import_about;
 mod list;
+mod live;
 mod page;
 mod sheet;
 
@@ -23,12 +27,12 @@ pub(super) fn BenchRoom(
     page: BenchPage,
 ) -> impl IntoView {
     match page {
+        BenchPage::New => view! { <guide::Guide /> },
+        BenchPage::Run(id) => view! { <live::Live id /> },
+        BenchPage::Compare => view! { <compare::Compare /> },
+        BenchPage::Print => view! { <compare::PrintPage /> },
         BenchPage::Import => view! { <import::Import /> },
         BenchPage::Fit(id) => view! { <fit::FitPage id /> },
-        BenchPage::List
-        | BenchPage::New
-        | BenchPage::Compare
-        | BenchPage::Print
-        | BenchPage::Run(_) => view! { <list::Runs /> },
+        BenchPage::List => view! { <list::Runs /> },
     }
 }

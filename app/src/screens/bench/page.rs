@@ -1,13 +1,12 @@
-//! A page of the room Bench, with the way back to its list.
+//! A page of the room Bench whose name does not change.
 
 use crate::reactive::*;
 
-use crate::components::{Glyph, Icon, RoomHeader};
+use super::frame::Frame;
 use crate::i18n::strings::Strings;
-use crate::shell::{Shell, use_shell};
-use crate::state::route::{BenchPage, Route};
+use crate::shell::use_shell;
 
-/// A page with its name.
+/// A page with its name, and the way back to the list of runs.
 #[component]
 pub(super) fn Page(
     /// Its name.
@@ -18,21 +17,6 @@ pub(super) fn Page(
     /// What it holds.
     children: View,
 ) -> impl IntoView {
-    let Shell { words, .. } = use_shell();
-    let all = words.text(|strings| strings.bench.list.all);
-    view! {
-        <div class="screen">
-            <RoomHeader title=words.text(title) line>
-                <a
-                    class="room-header__way"
-                    href=Route::Bench(BenchPage::List).hash()
-                    aria-label=all
-                    data-test="back"
-                >
-                    <Glyph icon=Icon::Back />
-                </a>
-            </RoomHeader>
-            <div class="screen__body">{children}</div>
-        </div>
-    }
+    let title = use_shell().words.text(title);
+    view! { <Frame title line>{children}</Frame> }
 }
