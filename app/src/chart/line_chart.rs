@@ -21,6 +21,8 @@ pub enum LineStyle {
     Fitted,
     /// What is left over or anything else: dash and dot.
     Other,
+    /// One of several alike, by its place: each has its own dashes, and its letter at its end.
+    Lettered(u8),
 }
 
 impl LineStyle {
@@ -32,9 +34,22 @@ impl LineStyle {
             Self::Measured => "measured",
             Self::Fitted => "fitted",
             Self::Other => "other",
+            Self::Lettered(place) => LETTERED[usize::from(place) % LETTERED.len()],
+        }
+    }
+
+    /// The letter that stands at its end.
+    pub fn letter(self) -> Option<char> {
+        match self {
+            Self::Lettered(place) => char::from_digit(u32::from(place) % 26 + 10, 36)
+                .map(|letter| letter.to_ascii_uppercase()),
+            _ => None,
         }
     }
 }
+
+/// The strokes of lettered lines.
+const LETTERED: [&str; 5] = ["first", "second", "third", "fourth", "fifth"];
 
 /// A line with what may as well be around it.
 #[derive(Clone, Debug, PartialEq)]
@@ -185,6 +200,7 @@ fn plot(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> Vie
                 {view.series.iter().rev().map(|series| curve(series, axes)).collect_view()}
             </svg>
             {levels(view, axes)}
+            {letters(view, axes)}
             {moments(view, axes)}
             {x_axis(view, axes)}
         </div>
@@ -297,6 +313,26 @@ fn levels(view: &LineChartView, axes: &Axes) -> View {
         })
         .collect_view();
     view! { <div class="line-chart__levels">{labels}</div> }
+}
+
+/// The letters of lettered lines, each at the end of its own.
+fn letters(view: &LineChartView, axes: &Axes) -> View {
+    let letters = view
+        .series
+        .iter()
+        .filter_map(|series| {
+            let letter = series.style.letter()?;
+            let (x, y) = series.points.iter().rfind(|point| !point.1.is_nan())?;
+            let x = axes.x.at(*x) / SIDE;
+            let style = format!("{}; --x: {x:.4}", place(axes.y.at(*y)));
+            Some(view! {
+                <span class="line-chart__letter" data-style=series.style.name() style=style>
+                    {letter.to_string()}
+                </span>
+            })
+        })
+        .collect_view();
+    view! { <div class="line-chart__levels" aria-hidden="true">{letters}</div> }
 }
 
 /// At which end of its line the words of a level stand: where fewer lines run through them.

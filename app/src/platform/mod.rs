@@ -5,6 +5,7 @@
 
 pub mod bench;
 pub mod beside;
+pub mod call;
 pub mod clock;
 pub mod files;
 pub mod locale;

@@ -9,12 +9,14 @@ pub mod bench;
 
 pub mod chrome;
 pub mod clock;
+pub mod comparing;
 pub mod copies;
 pub mod device;
 pub mod estimates;
 pub mod example;
 pub mod keeper;
 pub mod locale;
+pub mod reminder;
 pub mod router;
 pub mod store;
 pub mod toasts;
@@ -34,9 +36,11 @@ use crate::platform::{clock as device_clock, locale as device_locale, page};
 use crate::screens::Screen;
 use crate::shell::chrome::{Announcements, DayBar, Rooms, UndoToast};
 use crate::shell::clock::Clock;
+use crate::shell::comparing::Comparing;
 use crate::shell::estimates::Estimates;
 use crate::shell::example::Example;
 use crate::shell::keeper::Keeper;
+use crate::shell::reminder::Reminder;
 use crate::shell::router::Router;
 use crate::shell::store::{Dispatch, Store};
 use crate::shell::toasts::Toasts;
@@ -99,6 +103,8 @@ pub fn App() -> impl IntoView {
     provide_context(shell);
     let updates = Updates::watch();
     wiring::wire(shell);
+    provide_context(Reminder::wire(shell));
+    provide_context(Comparing::new(shell));
     let skip = shell.words.text(|strings| strings.common.skip_to_content);
     // The skip link is a button, since its address would be taken for a place in the app.
     view! {
