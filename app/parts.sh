@@ -14,6 +14,7 @@ cd "${1:-$TRUNK_STAGING_DIR}"
 # what is waited for. Behind a minus, what the first part makes before anything is waited for.
 ROOMS='
     app::screens::tonight app::screens::diary app::screens::cooker app::screens::more
+    app::screens::bench app::present::bench
     app::present::tonight app::present::diary app::present::cooker
     app::chart
     model::odds model::tonight model::network model::bench

@@ -1,5 +1,6 @@
 //! One screen a room. A screen asks the shell for what it needs and sends actions.
 
+mod bench;
 mod cooker;
 mod diary;
 mod first_start;
@@ -13,7 +14,7 @@ use crate::components::{Button, EmptyNote, Icon};
 use crate::shell::Shell;
 use crate::shell::rest::Progress;
 use crate::state::ids::CookerId;
-use crate::state::route::{MorePage, Route};
+use crate::state::route::{BenchPage, MorePage, Route};
 
 /// The screen of the place where we are, or that it is on its way yet.
 #[component]
@@ -45,6 +46,7 @@ pub fn Screen(
             Some(Route::Tonight) => tonight(),
             Some(Route::Diary(_)) => diary(),
             Some(Route::Cooker(id)) => cooker(id),
+            Some(Route::Bench(page)) => bench(page),
             Some(Route::More(page)) => more(page),
             Some(Route::Start(_)) => view! { <first_start::FirstStart /> },
         }}
@@ -95,6 +97,11 @@ fn diary() -> View {
 #[inline(never)]
 fn cooker(id: Option<CookerId>) -> View {
     view! { <cooker::CookerRoom id /> }
+}
+
+#[inline(never)]
+fn bench(page: BenchPage) -> View {
+    view! { <bench::BenchRoom page /> }
 }
 
 #[inline(never)]

@@ -21,7 +21,7 @@ use crate::shell::wiring::{Updates, keep_focus};
 use crate::state::action::Action;
 use crate::state::document::Whose;
 use crate::state::example::today::Phase;
-use crate::state::route::{MorePage, Route};
+use crate::state::route::{BenchPage, MorePage, Route};
 
 /// The bar with the rooms.
 #[component]
@@ -58,6 +58,12 @@ pub fn Rooms(
                 names.cooker,
                 Icon::Cooker,
                 matches!(route, Route::Cooker(_)),
+            ),
+            link(
+                Route::Bench(BenchPage::List),
+                names.bench,
+                Icon::Bench,
+                matches!(route, Route::Bench(_)),
             ),
             link(
                 Route::More(MorePage::Menu),
@@ -351,6 +357,8 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::EntryErased => notes.entry_erased.to_owned(),
         ToastAbout::CookerErased { name } => (notes.cooker_erased)(name),
         ToastAbout::SkyErased => notes.sky_erased.to_owned(),
+        ToastAbout::RunErased { name } => (notes.run_erased)(name),
+        ToastAbout::ReadingErased => notes.reading_erased.to_owned(),
         ToastAbout::BroughtBack => notes.brought_back.to_owned(),
         ToastAbout::TakenBack => notes.taken_back.to_owned(),
         ToastAbout::PotIn => notes.pot_in.to_owned(),

@@ -17,6 +17,7 @@ pub mod rest;
 pub mod router;
 pub mod store;
 pub mod toasts;
+mod walked;
 pub mod whereabouts;
 mod wiring;
 pub mod words;

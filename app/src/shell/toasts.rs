@@ -30,6 +30,13 @@ pub enum ToastAbout {
     },
     /// The sky of a day was erased.
     SkyErased,
+    /// A test run was erased.
+    RunErased {
+        /// Its name.
+        name: String,
+    },
+    /// A reading of a test run was erased.
+    ReadingErased,
     /// It is back.
     BroughtBack,
     /// A pot went in.
@@ -95,6 +102,10 @@ impl Toasts {
                 name: cooker.name.clone(),
             },
             Some(ErasedWhat::Sky { .. }) => ToastAbout::SkyErased,
+            Some(ErasedWhat::Run { run, .. }) => ToastAbout::RunErased {
+                name: run.about.name.clone(),
+            },
+            Some(ErasedWhat::Reading { .. }) => ToastAbout::ReadingErased,
             None => return,
         };
         self.show(about, Some(Action::BringBack(id)));

@@ -15,7 +15,7 @@ use crate::shell::keeper::SaveStatus;
 use crate::shell::rest::Rest;
 use crate::shell::{CONTENT_ID, Shell};
 use crate::state::document::Whose;
-use crate::state::route::{MorePage, Route};
+use crate::state::route::{BenchPage, MorePage, Route};
 use crate::state::settings::Theme;
 
 /// A change is written so long after it was made, and those that follow meanwhile with it.
@@ -85,8 +85,8 @@ pub(super) fn wire(shell: Shell) {
     wire_looks(shell);
     wire_clock(shell);
     wire_example(shell);
-    let beliefs = shell.estimates.beliefs();
-    shell.rest.then(move || beliefs.wire());
+    let (beliefs, whose) = (shell.estimates.beliefs(), shell.store.whose());
+    shell.rest.then(move || beliefs.wire(whose));
 }
 
 fn wire_saving(shell: Shell) {
@@ -152,6 +152,7 @@ fn begin(before: Route, route: Route) {
         (before, route),
         (Route::More(_), Route::More(MorePage::Menu))
             | (Route::Cooker(Some(_)), Route::Cooker(None))
+            | (Route::Bench(_), Route::Bench(BenchPage::List))
     ) {
         let way = format!("main [href=\"{}\"]", before.hash());
         set_timeout(
@@ -182,6 +183,7 @@ pub(super) fn title(route: Route, strings: &Strings) -> String {
         Route::Tonight => strings.tonight.title,
         Route::Diary(_) => strings.diary.title,
         Route::Cooker(_) => strings.cooker.title,
+        Route::Bench(_) => strings.bench.title,
         Route::More(MorePage::Menu) => more.title,
         Route::More(MorePage::Settings) => more.settings,
         Route::More(MorePage::Copies) => more.copies,

@@ -8,6 +8,7 @@ pub(super) const COMMON: Common = Common {
     rooms: Rooms {
         tonight: "Tonight",
         diary: "Diary",
+        bench: "Bench",
         cooker: "Cooker",
         more: "More",
     },
@@ -56,6 +57,8 @@ pub(super) const COMMON: Common = Common {
         entry_erased: "Entry erased",
         cooker_erased: |name| format!("{name} erased, with its entries"),
         sky_erased: "The day’s sun erased",
+        run_erased: |name| format!("{name} erased, with its readings"),
+        reading_erased: "Reading erased",
         brought_back: "Brought back",
         pot_in: "The pot is in",
         taken_back: "Taken back",

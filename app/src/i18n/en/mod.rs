@@ -1,5 +1,6 @@
 //! English.
 
+mod bench;
 mod build_safety;
 mod common;
 mod cooker;
@@ -20,6 +21,7 @@ pub static STRINGS: Strings = Strings {
     tonight: tonight::TONIGHT,
     diary: diary::DIARY,
     cooker: cooker::COOKER,
+    bench: bench::BENCH,
     more: more::MORE,
     first_start: first_start::FIRST_START,
     safety: safety::SAFETY,

@@ -7,6 +7,7 @@ pub(super) const COMMON: Common = Common {
     app_name: "Duskpot",
     rooms: Rooms {
         tonight: "Noche",
+        bench: "Pruebas",
         diary: "Diario",
         cooker: "Cocina",
         more: "Más",
@@ -57,6 +58,8 @@ pub(super) const COMMON: Common = Common {
         entry_erased: "Anotación borrada",
         cooker_erased: |name| format!("Se borró {name}, con sus anotaciones"),
         sky_erased: "Se borró el sol del día",
+        run_erased: |name| format!("Se borró {name}, con sus lecturas"),
+        reading_erased: "Se borró la lectura",
         brought_back: "Recuperado",
         pot_in: "La olla está dentro",
         taken_back: "Deshecho",

@@ -79,6 +79,8 @@ pub(super) const DIARY: Diary = Diary {
     erased_heading: "Borrado hace poco",
     nothing_erased: "No se borró nada.",
     erased_sky: |day| format!("El sol de {day}"),
+    erased_run: |name| format!("La prueba {name}"),
+    erased_reading: |when| format!("Una lectura de una prueba, {when}"),
     erased_entry: |what, when| format!("{what}, {when}"),
     erased_cooker: |name| format!("La cocina {name}"),
     last_heading: "Los últimos 14 días",

@@ -99,6 +99,10 @@ pub(super) const TONIGHT: Tonight = Tonight {
             |time| format!("Coma a las {time}."),
             |time| format!("Comer a las {time}"),
         ),
+        top_up: (
+            |time| format!("Caliente el depósito con su segunda carga, unos {time} desde ahora."),
+            "Ya está puesta",
+        ),
         fire: (
             |time, degrees| {
                 format!(
@@ -118,6 +122,18 @@ pub(super) const TONIGHT: Tonight = Tonight {
             format!(
                 "El depósito está a unos {degrees}: calor para hervir unos {litres} de agua, \
                  si nada se perdiera en el camino."
+            )
+        },
+        can_boil_between: |degrees, low, high| {
+            format!(
+                "El depósito está a unos {degrees}: calor para hervir entre {low} y {high} de agua, \
+                 si nada se perdiera en el camino."
+            )
+        },
+        may_boil: |degrees, litres| {
+            format!(
+                "El depósito está a unos {degrees}. Puede que no alcance para hervir una taza; en el \
+                 mejor caso hierve {litres}."
             )
         },
         can_boil_little: |degrees| {

@@ -48,6 +48,8 @@ pub struct Rooms {
     pub tonight: &'static str,
     /// What happened.
     pub diary: &'static str,
+    /// Measuring a build.
+    pub bench: &'static str,
     /// What we cook on.
     pub cooker: &'static str,
     /// The rest.
@@ -131,6 +133,10 @@ pub struct Notes {
     pub cooker_erased: fn(name: &str) -> String,
     /// The sky of a day was erased.
     pub sky_erased: &'static str,
+    /// A test run was erased; its name.
+    pub run_erased: fn(name: &str) -> String,
+    /// A reading of a test run was erased.
+    pub reading_erased: &'static str,
     /// It is back.
     pub brought_back: &'static str,
     /// A pot went in.

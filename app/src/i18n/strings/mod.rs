@@ -2,6 +2,7 @@
 //!
 //! The comment on each text is for whoever translates it.
 
+pub mod bench;
 pub mod build_safety;
 pub mod common;
 pub mod cooker;
@@ -25,6 +26,8 @@ pub struct Strings {
     pub diary: diary::Diary,
     /// The cooker.
     pub cooker: cooker::Cooker,
+    /// The bench.
+    pub bench: bench::Bench,
     /// The room More and its pages.
     pub more: more::More,
     /// The first start.

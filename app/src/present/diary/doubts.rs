@@ -7,8 +7,11 @@ use crate::i18n::format::Sure;
 use crate::present::tonight::Voice;
 use crate::state::document::Entry;
 
-/// What is asked beside an entry; none where it fits.
+/// What is asked beside an entry; none where it fits, or was said to be right.
 pub fn asked(voice: &Voice<'_>, entry: &Entry, doubts: &[Doubt]) -> Option<String> {
+    if entry.is_right {
+        return None;
+    }
     let doubt = doubts.iter().find(|doubt| is_of(doubt, entry))?;
     let words = &voice.strings.diary;
     let formats = voice.formats;
@@ -92,6 +95,7 @@ mod tests {
             cooker: CookerId(1),
             at: at(18, 0),
             what,
+            is_right: false,
         };
         asked(&voice, &entry, &[doubt]).map(|asked| asked.replace('\u{A0}', " "))
     }

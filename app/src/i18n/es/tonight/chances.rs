@@ -44,5 +44,5 @@ pub(super) const CHANCES: Chances = Chances {
     store_from: "desde",
     store_to: "hasta",
     ready_by: |eaten, odds| format!("Lista a las {eaten}: {odds}."),
-    may_not_boil: "puede que no hierva",
+    boils_by: |eaten, odds| format!("Hierve antes de las {eaten}: {odds}."),
 };

@@ -1,0 +1,16 @@
+//! Texts of the room Bench.
+
+pub mod list;
+
+use model::bench::RunKind;
+
+/// Texts of the room Bench.
+#[derive(Debug)]
+pub struct Bench {
+    /// Name of the screen.
+    pub title: &'static str,
+    /// Name of a kind of run; also the name that a new run of it is given.
+    pub kind: fn(kind: RunKind) -> &'static str,
+    /// The list of runs.
+    pub list: list::List,
+}

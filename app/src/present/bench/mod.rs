@@ -1,0 +1,3 @@
+//! What the room Bench shows.
+
+pub mod list;
