@@ -44,14 +44,14 @@ pub fn parse_refusal(strings: &Strings, error: ParseError) -> &'static str {
 /// A bound in the field's unit, as the field shows it.
 fn bound(formats: &Formats, field: Field, value: f64) -> String {
     match field {
-        Field::AirC | Field::ReadingC | Field::StartC | Field::CutoutC => {
+        Field::AirC | Field::ReadingC | Field::StartC | Field::CutoutC | Field::PotC => {
             formats.temperature(value, Sure::Known)
         }
         Field::SunHours => formats.sun_hours(value),
-        Field::TopUpW => formats.watts(value),
+        Field::TopUpW | Field::HeaterW => formats.watts(value),
         Field::ForS => formats.duration(value, Sure::Known),
         Field::FoodKg | Field::ChargeKg => formats.mass(value),
-        Field::WaterKg => formats.litres(value),
+        Field::WaterKg | Field::LeftKg => formats.litres(value),
         Field::AltitudeM => formats.metres(value),
         Field::DepthM | Field::JacketSizeM | Field::LayerM => formats.centimetres(value),
         Field::ModuleW => formats.watts(value),
@@ -85,7 +85,12 @@ fn bound(formats: &Formats, field: Field, value: f64) -> String {
         | Field::Rods
         | Field::LossWK
         | Field::CapacityJK
-        | Field::ContactWM2k => formats.field(value, 3),
+        | Field::ContactWM2k
+        | Field::WindMS
+        | Field::Notes
+        | Field::Price
+        | Field::Run
+        | Field::Readings => formats.field(value, 3),
     }
 }
 

@@ -3,6 +3,7 @@
 //! Pure functions over the document, the model's results and the words of a language. Nothing
 //! here knows a signal or the page.
 
+pub mod bench;
 pub mod cooker;
 pub mod copies;
 pub mod diary;

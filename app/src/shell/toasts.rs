@@ -30,6 +30,13 @@ pub enum ToastAbout {
     },
     /// The sky of a day was erased.
     SkyErased,
+    /// A test run was erased.
+    RunErased {
+        /// Its name.
+        name: String,
+    },
+    /// A reading of a test run was erased.
+    ReadingErased,
     /// It is back.
     BroughtBack,
     /// A pot went in.
@@ -38,6 +45,8 @@ pub enum ToastAbout {
     TakenBack,
     /// Something that was seen is in the diary.
     Noted,
+    /// A reading of a test run is kept.
+    WrittenDown,
 }
 
 /// How long a note stays. Long enough to read it slowly and reach for the button. \[ms\]
@@ -95,6 +104,10 @@ impl Toasts {
                 name: cooker.name.clone(),
             },
             Some(ErasedWhat::Sky { .. }) => ToastAbout::SkyErased,
+            Some(ErasedWhat::Run { run, .. }) => ToastAbout::RunErased {
+                name: run.about.name.clone(),
+            },
+            Some(ErasedWhat::Reading { .. }) => ToastAbout::ReadingErased,
             None => return,
         };
         self.show(about, Some(Action::BringBack(id)));

@@ -12,9 +12,10 @@ use crate::platform::storage::{Shelf, WindowShelf, ask_to_persist, watch_other_w
 use crate::platform::worker;
 use crate::present::first_start::Question;
 use crate::shell::keeper::SaveStatus;
+use crate::shell::rest::Rest;
 use crate::shell::{CONTENT_ID, Shell};
 use crate::state::document::Whose;
-use crate::state::route::{MorePage, Route};
+use crate::state::route::{BenchPage, MorePage, Route};
 use crate::state::settings::Theme;
 
 /// A change is written so long after it was made, and those that follow meanwhile with it.
@@ -37,13 +38,16 @@ pub struct Updates {
 
 impl Updates {
     /// Starts the worker that keeps the app on the device, and watches for new versions.
-    pub fn watch() -> Self {
+    pub fn watch(rest: Rest) -> Self {
         let waits = RwSignal::new(false);
         worker::watch_updates(move || waits.set(true));
-        spawn_local(async move {
-            // Without a worker the app works all the same for as long as there is a connection;
-            // the page about the app says whether it is kept.
-            let _ = worker::start().await;
+        // What the person waits for goes first.
+        rest.then(|| {
+            spawn_local(async {
+                // Without a worker the app works all the same for as long as there is a connection;
+                // the page about the app says whether it is kept.
+                let _ = worker::start().await;
+            });
         });
         Self { waits }
     }
@@ -81,7 +85,8 @@ pub(super) fn wire(shell: Shell) {
     wire_looks(shell);
     wire_clock(shell);
     wire_example(shell);
-    shell.estimates.beliefs().wire();
+    let (beliefs, whose) = (shell.estimates.beliefs(), shell.store.whose());
+    shell.rest.then(move || beliefs.wire(whose));
 }
 
 fn wire_saving(shell: Shell) {
@@ -147,6 +152,7 @@ fn begin(before: Route, route: Route) {
         (before, route),
         (Route::More(_), Route::More(MorePage::Menu))
             | (Route::Cooker(Some(_)), Route::Cooker(None))
+            | (Route::Bench(_), Route::Bench(BenchPage::List))
     ) {
         let way = format!("main [href=\"{}\"]", before.hash());
         set_timeout(
@@ -177,6 +183,7 @@ pub(super) fn title(route: Route, strings: &Strings) -> String {
         Route::Tonight => strings.tonight.title,
         Route::Diary(_) => strings.diary.title,
         Route::Cooker(_) => strings.cooker.title,
+        Route::Bench(_) => strings.bench.title,
         Route::More(MorePage::Menu) => more.title,
         Route::More(MorePage::Settings) => more.settings,
         Route::More(MorePage::Copies) => more.copies,

@@ -3,11 +3,14 @@
 //! [`apply`] is pure: the same document, action and clock give the same result. An action that is
 //! refused has changed nothing.
 
+mod bench;
 mod cookers;
 mod entries;
 mod setup;
 #[cfg(test)]
 mod tests;
+
+pub use bench::BenchAction;
 
 use model::cooker::Cooker;
 use model::journal::{Meal, What};
@@ -15,7 +18,7 @@ use model::local_time::{Day, LocalTime};
 use model::sun::DayLog;
 
 use crate::state::document::{Document, Household};
-use crate::state::ids::{CookerId, EntryId, ErasedId};
+use crate::state::ids::{CookerId, EntryId, ErasedId, RunId};
 use crate::state::plan::Plan;
 use crate::state::refused::Refused;
 use crate::state::settings::{Degrees, LanguageChoice, Theme};
@@ -63,6 +66,13 @@ pub enum Action {
         /// What it is made of now.
         cooker: Box<Cooker>,
     },
+    /// Says whether the last change of a cooker rebuilt it, or put right what it always was.
+    SayRebuilt {
+        /// Which.
+        id: CookerId,
+        /// It is another cooker from then on.
+        is_rebuilt: bool,
+    },
     /// Takes a cooker into use.
     UseCooker(CookerId),
     /// Erases a cooker and its entries.
@@ -96,6 +106,8 @@ pub enum Action {
         /// What happened.
         what: What,
     },
+    /// Says that an entry is right, though it does not fit the rest.
+    KeepEntry(EntryId),
     /// Erases an entry.
     EraseEntry(EntryId),
     /// Brings back what was erased.
@@ -119,6 +131,9 @@ pub enum Action {
     },
     /// Puts the running meal away: all was answered that will be.
     CloseMeal,
+
+    /// Something at the bench.
+    Bench(BenchAction),
 
     /// Chooses a language.
     ChooseLanguage(LanguageChoice),
@@ -152,6 +167,8 @@ pub enum Done {
     AddedEntry(EntryId),
     /// Added a cooker.
     AddedCooker(CookerId),
+    /// Added a test run.
+    AddedRun(RunId),
     /// Erased something that can be brought back.
     Erased(ErasedId),
     /// Brought something back.
@@ -174,7 +191,8 @@ pub fn apply(document: &mut Document, action: Action, now: LocalTime) -> Result<
         Action::AddCooker { name, cooker } => cookers::add(document, &name, *cooker),
         Action::CopyCooker { id, name } => cookers::copy(document, id, &name),
         Action::RenameCooker { id, name } => cookers::rename(document, id, &name),
-        Action::ChangeCooker { id, cooker } => cookers::change(document, id, *cooker),
+        Action::ChangeCooker { id, cooker } => cookers::change(document, id, *cooker, now),
+        Action::SayRebuilt { id, is_rebuilt } => cookers::say_rebuilt(document, id, is_rebuilt),
         Action::UseCooker(id) => cookers::take_into_use(document, id),
         Action::EraseCooker(id) => cookers::erase(document, id, now),
         Action::SetSky {
@@ -185,6 +203,7 @@ pub fn apply(document: &mut Document, action: Action, now: LocalTime) -> Result<
         Action::EraseSky(day) => entries::erase_sky(document, day, now),
         Action::AddEntry { at, what } => entries::add(document, at, what, now),
         Action::ChangeEntry { id, at, what } => entries::change(document, id, at, what, now),
+        Action::KeepEntry(id) => entries::keep(document, id),
         Action::EraseEntry(id) => entries::erase(document, id, now),
         Action::BringBack(id) => entries::bring_back(document, id, now),
         Action::ChangePlan(plan) => {
@@ -197,6 +216,7 @@ pub fn apply(document: &mut Document, action: Action, now: LocalTime) -> Result<
             document.running = None;
             Ok(Done::Changed)
         }
+        Action::Bench(action) => bench::apply(document, action, now),
         Action::ChooseLanguage(language) => {
             document.settings.language = language;
             Ok(Done::Changed)

@@ -3,8 +3,9 @@
 use model::local_time::{Day, LocalTime};
 use model::sun::DayLog;
 
+use crate::state::bench::{Reading, TestRun};
 use crate::state::document::{Entry, OwnedCooker};
-use crate::state::ids::ErasedId;
+use crate::state::ids::{ErasedId, RunId};
 
 /// Something that was erased.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,6 +38,8 @@ pub enum ErasedWhat {
         was_in_use: bool,
         /// Its entries.
         entries: Vec<Entry>,
+        /// Its test runs.
+        runs: Vec<TestRun>,
     },
     /// The sky of a day.
     Sky {
@@ -44,5 +47,19 @@ pub enum ErasedWhat {
         day: Day,
         /// What was logged.
         log: DayLog,
+    },
+    /// A test run with its readings.
+    Run {
+        /// The run.
+        run: Box<TestRun>,
+        /// Where it stood in the list.
+        place: usize,
+    },
+    /// A reading of a test run.
+    Reading {
+        /// The run.
+        run: RunId,
+        /// What was read.
+        reading: Reading,
     },
 }

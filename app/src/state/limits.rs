@@ -61,6 +61,9 @@ pub const END_YEAR: i32 = 2100;
 /// Cookers a household keeps: a maker's workshop, on a list that can still be read.
 pub const COOKERS: usize = 20;
 
+/// Rebuildings of one cooker that are remembered.
+pub const FORMERLY: usize = 30;
+
 /// Entries of the diary: three a day for ten years, and half of what a browser has room for.
 pub const ENTRIES: usize = 11_000;
 
@@ -178,3 +181,30 @@ pub const TOP_UP_S: (i64, i64) = (60, 86_400);
 /// Volume that food takes up in a filled pot, by the kilogram: grain and pulses sink into their
 /// water, roots and meat weigh about as much as water. Common practice, no source. \[L/kg\]
 pub const FOOD_L_KG: f64 = 1.0;
+
+/// Test runs that are kept: a maker's year.
+pub const RUNS: usize = 60;
+
+/// Typed readings of one run: one a minute for ten hours.
+pub const READINGS: usize = 600;
+
+/// Pots of one run.
+pub const POTS: usize = 12;
+
+/// The longest test run: a fortnight. \[s\]
+pub const RUN_S: f64 = 14.0 * 86_400.0;
+
+/// What a person writes about a run.
+pub const NOTES_LETTERS: usize = 600;
+
+/// A thermometer in the pot: water under no pressure, and room for one that reads wrong. \[°C\]
+pub const POT_C: (f64, f64) = (-20.0, 130.0);
+
+/// Power of a heater, as a meter shows it. \[W\]
+pub const HEATER_W: (f64, f64) = (0.0, 5000.0);
+
+/// Wind in which anybody cooks. \[m/s\]
+pub const WIND_M_S: (f64, f64) = (0.0, 30.0);
+
+/// What a change costs, in any money.
+pub const PRICE: (f64, f64) = (0.0, 1e9);

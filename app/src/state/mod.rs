@@ -5,6 +5,7 @@
 //! belong to their screen and are read with [`parse`]. Everything else is derived and never kept.
 
 pub mod action;
+pub mod bench;
 pub mod document;
 pub mod erased;
 pub mod example;

@@ -111,6 +111,22 @@ pub enum Field {
     CapacityJK,
     /// Measured contact conductance. \[W/(m² K)\]
     ContactWM2k,
+    /// Power of the heater. \[W\]
+    HeaterW,
+    /// A thermometer in the pot. \[°C\]
+    PotC,
+    /// Mean wind. \[m/s\]
+    WindMS,
+    /// Water that is left. \[kg\]
+    LeftKg,
+    /// What a person writes about a run.
+    Notes,
+    /// What a change costs.
+    Price,
+    /// A test run as a whole.
+    Run,
+    /// The readings of a run, as a list.
+    Readings,
 }
 
 /// What is wrong with a field.

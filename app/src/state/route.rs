@@ -4,7 +4,7 @@
 
 use model::local_time::Day;
 
-use crate::state::ids::CookerId;
+use crate::state::ids::{CookerId, RunId};
 
 /// Where a person is in the app.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
@@ -16,10 +16,32 @@ pub enum Route {
     Diary(Option<Day>),
     /// What is cooked on: the cooker in use, or the one named.
     Cooker(Option<CookerId>),
+    /// How good a build is, and why a pot did not boil.
+    Bench(BenchPage),
     /// The rest.
     More(MorePage),
     /// The first start: its welcome, 0, or one of its questions, from 1.
     Start(u8),
+}
+
+/// A page of the room Bench.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum BenchPage {
+    /// The runs.
+    #[default]
+    List,
+    /// A new run.
+    New,
+    /// Readings that are pasted, or of a logger's file.
+    Import,
+    /// Several runs or builds beside each other.
+    Compare,
+    /// The same, to be printed.
+    Print,
+    /// One run: its readings as they come, and what is said of it.
+    Run(RunId),
+    /// What is found from it.
+    Fit(RunId),
 }
 
 /// A page of the room More.
@@ -63,6 +85,41 @@ impl MorePage {
     }
 }
 
+impl BenchPage {
+    /// Pages that are not about one run, with what stands for them in an address.
+    const WHOLE: [(Self, &'static str); 5] = [
+        (Self::List, ""),
+        (Self::New, "new"),
+        (Self::Import, "import"),
+        (Self::Compare, "compare"),
+        (Self::Print, "print"),
+    ];
+
+    fn slug(self) -> String {
+        match self {
+            Self::Run(id) => id.0.to_string(),
+            Self::Fit(id) => format!("{}/fit", id.0),
+            whole => {
+                let mut all = Self::WHOLE.iter();
+                let found = all.find(|(page, _)| *page == whole);
+                found.map_or("", |(_, slug)| slug).to_owned()
+            }
+        }
+    }
+
+    fn from_slug(slug: &str) -> Self {
+        if let Some((page, _)) = Self::WHOLE.iter().find(|(_, of)| *of == slug) {
+            return *page;
+        }
+        let (id, rest) = slug.split_once('/').unwrap_or((slug, ""));
+        match (id.parse().map(RunId), rest) {
+            (Ok(id), "") => Self::Run(id),
+            (Ok(id), "fit") => Self::Fit(id),
+            _ => Self::List,
+        }
+    }
+}
+
 impl Route {
     /// The address of this place, with its `#`.
     pub fn hash(self) -> String {
@@ -75,6 +132,8 @@ impl Route {
             }
             Self::Cooker(None) => "#/cooker".into(),
             Self::Cooker(Some(id)) => format!("#/cooker/{}", id.0),
+            Self::Bench(BenchPage::List) => "#/bench".into(),
+            Self::Bench(page) => format!("#/bench/{}", page.slug()),
             Self::More(MorePage::Menu) => "#/more".into(),
             Self::More(page) => format!("#/more/{}", page.slug()),
             Self::Start(0) => "#/start".into(),
@@ -91,6 +150,7 @@ impl Route {
             ("diary", day) => Self::Diary(day_from(day)),
             ("cooker", "") => Self::Cooker(None),
             ("cooker", id) => Self::Cooker(id.parse().ok().map(CookerId)),
+            ("bench", slug) => Self::Bench(BenchPage::from_slug(slug)),
             ("more", slug) => MorePage::ALL
                 .into_iter()
                 .find(|page| page.slug() == slug)
@@ -106,8 +166,10 @@ impl Route {
         match self {
             Self::Start(_) if has_household => Self::Tonight,
             Self::Start(_) | Self::More(_) => self,
-            Self::Tonight | Self::Diary(_) | Self::Cooker(_) if has_household => self,
-            Self::Tonight | Self::Diary(_) | Self::Cooker(_) => Self::Start(0),
+            Self::Tonight | Self::Diary(_) | Self::Cooker(_) | Self::Bench(_) if has_household => {
+                self
+            }
+            Self::Tonight | Self::Diary(_) | Self::Cooker(_) | Self::Bench(_) => Self::Start(0),
         }
     }
 }
@@ -143,6 +205,10 @@ mod tests {
         );
         check("#/cooker", Route::Cooker(None));
         check("#/cooker/3", Route::Cooker(Some(CookerId(3))));
+        check("#/bench", Route::Bench(BenchPage::List));
+        check("#/bench/new", Route::Bench(BenchPage::New));
+        check("#/bench/7", Route::Bench(BenchPage::Run(RunId(7))));
+        check("#/bench/7/fit", Route::Bench(BenchPage::Fit(RunId(7))));
         check("#/more", Route::More(MorePage::Menu));
         check("#/more/copies", Route::More(MorePage::Copies));
         check("#/start", Route::Start(0));
@@ -156,6 +222,7 @@ mod tests {
         check("#/diary/2026-02-30", Route::Diary(None));
         check("#/diary/yesterday", Route::Diary(None));
         check("#/cooker/first", Route::Cooker(None));
+        check("#/bench/7/guess", Route::Bench(BenchPage::List));
         check("#/more/nothing", Route::More(MorePage::Menu));
     }
 
@@ -171,12 +238,22 @@ mod tests {
         assert_eq!(Route::Diary(None).allowed(true), Route::Diary(None));
     }
 
+    fn any_bench_page() -> impl Strategy<Value = BenchPage> {
+        let whole = BenchPage::WHOLE.map(|(page, _)| page);
+        prop_oneof![
+            (0..whole.len()).prop_map(move |page| whole[page]),
+            any::<u32>().prop_map(|id| BenchPage::Run(RunId(id))),
+            any::<u32>().prop_map(|id| BenchPage::Fit(RunId(id))),
+        ]
+    }
+
     fn any_route() -> impl Strategy<Value = Route> {
         prop_oneof![
             Just(Route::Tonight),
             any::<u8>().prop_map(Route::Start),
             proptest::option::of(-5000..60_000).prop_map(|day| Route::Diary(day.map(Day))),
             proptest::option::of(any::<u32>()).prop_map(|id| Route::Cooker(id.map(CookerId))),
+            any_bench_page().prop_map(Route::Bench),
             (0..MorePage::ALL.len()).prop_map(|page| Route::More(MorePage::ALL[page])),
         ]
     }

@@ -1,5 +1,8 @@
 //! A made-up household in a made-up hill town, and random ones, for tests.
 
+mod bench;
+
+use model::bench::Prices;
 use model::cooker::{Charge, Charging, Contact, Cooker, Metal, Panels, Store};
 use model::dish::Dish;
 use model::insulation::Insulation;
@@ -14,11 +17,15 @@ use model::seat::Seat;
 use model::sun::{DayLog, Sky};
 use proptest::prelude::*;
 
-use crate::state::action::{Action, Seen, apply};
+use crate::state::action::{Action, BenchAction, Seen, apply};
+use crate::state::bench::{Reading, RunReadings};
 use crate::state::document::{Document, Household, Whose};
 use crate::state::ids::{CookerId, EntryId, ErasedId};
 use crate::state::plan::{Amount, Plan, TimeOfDay};
 use crate::state::settings::{Degrees, LanguageChoice, Theme};
+
+use bench::any_bench_action;
+pub(crate) use bench::{add_run, kept_fit, kept_text, test_run};
 
 /// The day on which the samples play: 25 November 2026.
 pub(crate) const TODAY: Day = Day(20_782);
@@ -317,6 +324,48 @@ pub(crate) fn full() -> Document {
     )
 }
 
+/// The same with test runs.
+pub(crate) fn full_bench() -> Document {
+    let mut document = full();
+    let cooker = document.in_use.unwrap();
+    let typed = test_run().readings;
+    document = done(
+        document,
+        [
+            add_run(cooker, typed.clone()),
+            add_run(cooker, RunReadings::File(kept_text())),
+            add_run(cooker, typed),
+        ],
+    );
+    let [first, _, third] = [0, 1, 2].map(|idx| document.bench.runs[idx].id);
+    let mut fit = kept_fit(first);
+    (fit.figures, fit.spread) = (None, None);
+    done(
+        document,
+        [
+            Action::Bench(BenchAction::EraseReading {
+                run: first,
+                at: at(16, 5),
+            }),
+            Action::Bench(BenchAction::AddReading {
+                run: first,
+                reading: Reading {
+                    air_c: Some(18.0),
+                    heater_w: Some(0.0),
+                    ..Reading::none(at(16, 7))
+                },
+            }),
+            Action::Bench(BenchAction::KeepFit(Box::new(fit))),
+            Action::Bench(BenchAction::KeepFit(Box::new(kept_fit(third)))),
+            Action::Bench(BenchAction::Erase(third)),
+            Action::Bench(BenchAction::SetPrices(Prices {
+                store_kg: Some(3.5),
+                ..Prices::default()
+            })),
+        ],
+    )
+}
+
 /// The document after these actions, at eight in the evening.
 pub(crate) fn done(mut document: Document, actions: impl IntoIterator<Item = Action>) -> Document {
     for action in actions {
@@ -372,6 +421,15 @@ pub(crate) fn any_action() -> impl Strategy<Value = Action> {
             what
         }),
         id.clone().prop_map(|id| Action::EraseEntry(EntryId(id))),
+        id.clone().prop_map(|id| Action::KeepEntry(EntryId(id))),
+        (id.clone(), any_cooker()).prop_map(|(id, cooker)| Action::ChangeCooker {
+            id: CookerId(id),
+            cooker: Box::new(cooker),
+        }),
+        (id.clone(), proptest::bool::ANY).prop_map(|(id, is_rebuilt)| Action::SayRebuilt {
+            id: CookerId(id),
+            is_rebuilt,
+        }),
         id.clone().prop_map(|id| Action::BringBack(ErasedId(id))),
         (time, any_meal()).prop_map(|(at, meal)| Action::StartMeal { at, meal }),
         (id, seen).prop_map(|(id, seen)| Action::SeeMeal {
@@ -379,6 +437,7 @@ pub(crate) fn any_action() -> impl Strategy<Value = Action> {
             seen
         }),
         Just(Action::CloseMeal),
+        any_bench_action().prop_map(Action::Bench),
     ]
 }
 

@@ -1,12 +1,14 @@
 //! The bench: a cooker measured with a thermometer and a clock, and found out.
 //!
 //! [`readings`] understands what was written down; a [`Run`] says what was done meanwhile; [`fit()`]
-//! finds the figures of the cooker from runs.
+//! finds the figures of the cooker from runs. [`Rig::foreseen`](crate::tonight::Rig::foreseen) says
+//! beforehand how long a run takes and how often to read.
 
 mod body;
 mod diagnosis;
 mod figures;
 pub(crate) mod fit;
+mod foreseen;
 mod measured;
 mod plan;
 pub mod readings;
@@ -17,13 +19,14 @@ pub use diagnosis::{
     Advice, Change, Circumstances, Diagnosis, Fate, Limit, Prices, Ranked, diagnose,
 };
 pub use figures::{
-    BoilingTest, ChargeFigures, Condition, CookingPower, Interval, Line, Plane, boiling_test,
-    charge_figures, cooking_power,
+    BoilingTest, ChargeFigures, ChargeSpread, Condition, CookingPower, Interval, Line, Plane,
+    boiling_test, charge_figures, charge_spread, cooking_power,
 };
 pub use fit::{
     Doubt, Estimate, Fit, FitError, Met, Parameter, Prior, Residual, RunFit, Settings, Values,
     Worth, fit,
 };
+pub use foreseen::{Foreseen, Given};
 pub use measured::{ForCooker, Measured};
 pub use plan::Sample;
 pub use run::{PotIn, Run, RunFault, RunKind};

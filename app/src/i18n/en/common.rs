@@ -8,6 +8,7 @@ pub(super) const COMMON: Common = Common {
     rooms: Rooms {
         tonight: "Tonight",
         diary: "Diary",
+        bench: "Bench",
         cooker: "Cooker",
         more: "More",
     },
@@ -56,10 +57,13 @@ pub(super) const COMMON: Common = Common {
         entry_erased: "Entry erased",
         cooker_erased: |name| format!("{name} erased, with its entries"),
         sky_erased: "The day’s sun erased",
+        run_erased: |name| format!("{name} erased, with its readings"),
+        reading_erased: "Reading erased",
         brought_back: "Brought back",
         pot_in: "The pot is in",
         taken_back: "Taken back",
         noted: "Noted in the diary",
+        written_down: "Written down",
         copy_brought_in: "The copy is in. What was here before was put aside.",
     },
     units: Units {
@@ -92,6 +96,9 @@ pub(super) const COMMON: Common = Common {
     },
     skip_to_content: "Skip to the content",
     rooms_label: "Rooms",
+    rooms_coming: "The rest of Duskpot is on its way. This happens only once.",
+    rooms_not_here: "The rest of Duskpot could not be downloaded. Look for a connection, then try \
+                     again.",
     about: |value| format!("about {value}"),
     about_time: |time| format!("about {time}"),
     not_known: "not known",

@@ -81,6 +81,8 @@ pub(super) const DIARY: Diary = Diary {
     erased_heading: "Erased lately",
     nothing_erased: "Nothing was erased.",
     erased_sky: |day| format!("The sun of {day}"),
+    erased_run: |name| format!("The test run {name}"),
+    erased_reading: |when| format!("A reading of a test run, {when}"),
     erased_entry: |what, when| format!("{what}, {when}"),
     erased_cooker: |name| format!("The cooker {name}"),
     last_heading: "The last 14 days",

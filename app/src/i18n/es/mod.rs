@@ -1,5 +1,6 @@
 //! Spanish.
 
+mod bench;
 mod build_safety;
 mod common;
 mod cooker;
@@ -8,9 +9,13 @@ mod first_start;
 mod more;
 mod odds;
 mod refusals;
+mod report;
+mod runs;
 mod safety;
 mod tables;
 mod tonight;
+
+pub use report::REPORT;
 
 use crate::i18n::strings::Strings;
 
@@ -20,8 +25,10 @@ pub static STRINGS: Strings = Strings {
     tonight: tonight::TONIGHT,
     diary: diary::DIARY,
     cooker: cooker::COOKER,
+    bench: bench::BENCH,
     more: more::MORE,
     first_start: first_start::FIRST_START,
+    runs: runs::RUNS,
     safety: safety::SAFETY,
     build_safety: build_safety::BUILD_SAFETY,
     odds: odds::ODDS,

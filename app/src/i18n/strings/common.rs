@@ -21,6 +21,10 @@ pub struct Common {
     pub skip_to_content: &'static str,
     /// Label of the bar at the bottom, for screen readers.
     pub rooms_label: &'static str,
+    /// The rooms of the app are downloaded, once, and someone waits for them.
+    pub rooms_coming: &'static str,
+    /// The rooms of the app could not be downloaded.
+    pub rooms_not_here: &'static str,
     /// Before an estimated value: 'about 180 °C'.
     pub about: fn(value: &str) -> String,
     /// Before an estimated time of day: 'about 18:40'.
@@ -44,6 +48,8 @@ pub struct Rooms {
     pub tonight: &'static str,
     /// What happened.
     pub diary: &'static str,
+    /// Measuring a build.
+    pub bench: &'static str,
     /// What we cook on.
     pub cooker: &'static str,
     /// The rest.
@@ -127,6 +133,10 @@ pub struct Notes {
     pub cooker_erased: fn(name: &str) -> String,
     /// The sky of a day was erased.
     pub sky_erased: &'static str,
+    /// A test run was erased; its name.
+    pub run_erased: fn(name: &str) -> String,
+    /// A reading of a test run was erased.
+    pub reading_erased: &'static str,
     /// It is back.
     pub brought_back: &'static str,
     /// A pot went in.
@@ -135,6 +145,8 @@ pub struct Notes {
     pub taken_back: &'static str,
     /// What was seen is in the diary.
     pub noted: &'static str,
+    /// A reading of a test run is kept.
+    pub written_down: &'static str,
     /// A copy was brought in; the former household was put aside.
     pub copy_brought_in: &'static str,
 }

@@ -149,6 +149,10 @@ pub struct Diary {
     pub nothing_erased: &'static str,
     /// The sky of a day, erased.
     pub erased_sky: Say,
+    /// A test run; its name.
+    pub erased_run: Say,
+    /// A reading of a test run; when it was taken.
+    pub erased_reading: Say,
     /// An entry, erased.
     pub erased_entry: SayTwo,
     /// A cooker, erased.

@@ -2,6 +2,7 @@
 //!
 //! The comment on each text is for whoever translates it.
 
+pub mod bench;
 pub mod build_safety;
 pub mod common;
 pub mod cooker;
@@ -10,6 +11,8 @@ pub mod first_start;
 pub mod more;
 pub mod odds;
 pub mod refusals;
+pub mod report;
+pub mod runs;
 pub mod safety;
 pub mod tables;
 pub mod tonight;
@@ -25,10 +28,14 @@ pub struct Strings {
     pub diary: diary::Diary,
     /// The cooker.
     pub cooker: cooker::Cooker,
+    /// The bench.
+    pub bench: bench::Bench,
     /// The room More and its pages.
     pub more: more::More,
     /// The first start.
     pub first_start: first_start::FirstStart,
+    /// Test runs as they are made, compared and printed.
+    pub runs: runs::Runs,
     /// Cautions.
     pub safety: safety::Safety,
     /// What must not be built, and what must be told of a build.

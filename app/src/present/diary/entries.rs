@@ -71,6 +71,10 @@ pub fn erased(voice: &Voice<'_>, erased: &Erased) -> String {
             &voice.formats.instant(entry.at, today),
         ),
         ErasedWhat::Cooker { cooker, .. } => (words.erased_cooker)(&cooker.name),
+        ErasedWhat::Run { run, .. } => (words.erased_run)(&run.about.name),
+        ErasedWhat::Reading { reading, .. } => {
+            (words.erased_reading)(&voice.formats.instant(reading.at, today))
+        }
         ErasedWhat::Sky { day, .. } => (words.erased_sky)(&voice.formats.near_day(*day, today)),
     }
 }
@@ -89,6 +93,7 @@ mod tests {
             cooker: CookerId(1),
             at: Day(20_000).at_s(18 * 3600 + 2400),
             what,
+            is_right: false,
         }
     }
 

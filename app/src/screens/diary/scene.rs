@@ -76,7 +76,11 @@ impl Scene {
         let day = Memo::new(move |_| {
             let asked = match route.get() {
                 Route::Diary(day) => day,
-                Route::Tonight | Route::Cooker(_) | Route::More(_) | Route::Start(_) => None,
+                Route::Tonight
+                | Route::Cooker(_)
+                | Route::Bench(_)
+                | Route::More(_)
+                | Route::Start(_) => None,
             };
             shown_day(asked, now.get())
         });

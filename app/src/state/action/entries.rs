@@ -2,13 +2,13 @@
 
 mod check;
 
-pub(super) use check::{check as check_entry, check_meal};
+pub(super) use check::{check as check_entry, check_meal, check_past};
 
 use model::journal::{Meal, What};
 use model::local_time::{Day, LocalTime};
 use model::sun::DayLog;
 
-use crate::state::action::{Done, Seen, next_id};
+use crate::state::action::{Done, Seen, bench, next_id};
 use crate::state::document::{Document, Entry};
 use crate::state::erased::{Erased, ErasedWhat};
 use crate::state::ids::{EntryId, ErasedId};
@@ -45,8 +45,17 @@ pub(super) fn change(
             cooker,
             at,
             what,
+            is_right: false,
         },
     );
+    Ok(Done::Changed)
+}
+
+pub(super) fn keep(document: &mut Document, id: EntryId) -> Result<Done, Refused> {
+    let place = place_of(document, id)?;
+    if let Some(entry) = document.entries.get_mut(place) {
+        entry.is_right = true;
+    }
     Ok(Done::Changed)
 }
 
@@ -160,7 +169,9 @@ pub(super) fn bring_back(
             place,
             was_in_use,
             entries,
+            runs,
         } => {
+            document.bench.runs.extend(runs);
             if was_in_use {
                 document.in_use = Some(cooker.id);
             }
@@ -177,6 +188,11 @@ pub(super) fn bring_back(
                 keep_erased(document, ErasedWhat::Sky { day, log }, now);
             }
         }
+        ErasedWhat::Run { run, place } => {
+            let runs = &mut document.bench.runs;
+            runs.insert(place.min(runs.len()), *run);
+        }
+        ErasedWhat::Reading { run, reading } => bench::bring_reading_back(document, run, reading),
     }
     Ok(Done::BroughtBack)
 }
@@ -190,13 +206,25 @@ fn check_way_back(document: &Document, place: usize) -> Result<(), Refused> {
                 .ok_or(Field::Cooker.refuse(Wrong::Gone))?;
             1
         }
-        Some(ErasedWhat::Cooker { entries, .. }) => {
+        Some(ErasedWhat::Cooker { entries, runs, .. }) => {
+            bench::check_room(document, runs.len())?;
             if limits::COOKERS <= document.cookers.len() {
                 return Err(Field::Cooker.refuse(Wrong::TooMany {
                     n_most: limits::COOKERS,
                 }));
             }
             entries.len()
+        }
+        Some(ErasedWhat::Run { run, .. }) => {
+            document
+                .cooker(run.cooker)
+                .ok_or(Field::Cooker.refuse(Wrong::Gone))?;
+            bench::check_room(document, 1)?;
+            0
+        }
+        Some(ErasedWhat::Reading { run, .. }) => {
+            bench::check_reading_back(document, *run)?;
+            0
         }
         Some(ErasedWhat::Sky { .. }) | None => 0,
     };
@@ -214,6 +242,7 @@ fn push(document: &mut Document, at: LocalTime, what: What) -> Result<EntryId, R
             cooker,
             at,
             what,
+            is_right: false,
         },
     );
     Ok(id)

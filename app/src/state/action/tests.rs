@@ -1,5 +1,6 @@
 //! What a person does, and what becomes of it.
 
+mod bench;
 mod deeds;
 mod refusals;
 

@@ -1,10 +1,11 @@
 //! What is written is read back.
 
+use model::bench::Parameter;
 use model::cooker::{Charging, Metal};
 use model::dish::Dish;
 use model::insulation::Insulation;
 use model::jacket::LidFit;
-use model::journal::What;
+use model::journal::{Formerly, What};
 use model::media::Medium;
 use model::pot::{Lid, PotKind, PotSize, Wrap};
 use model::presets::Preset;
@@ -16,11 +17,14 @@ use super::*;
 use crate::state::action::apply;
 use crate::state::document::Whose;
 use crate::state::plan::Amount;
-use crate::state::sample::{any_action, at, full, set_up};
+use crate::state::sample::{any_action, at, full, full_bench, set_up};
 use crate::state::settings::Settings;
 
 /// A save of the first version, written by the app.
 const V1: &str = include_str!("v1/sample.json");
+
+/// The same, from before there were test runs.
+const V1_FIRST: &str = include_str!("v1/first.json");
 
 /// The same of a household with numbers and names at the edge, as small as can be.
 const V1_EDGES: &str = include_str!("v1/edges.json");
@@ -76,8 +80,13 @@ fn value(at: &str, value: &str) -> DecodeError {
 }
 
 #[test]
+fn a_save_from_before_the_bench_is_read() {
+    assert_eq!(decode(V1_FIRST).unwrap().document, full());
+}
+
+#[test]
 fn a_full_household_survives() {
-    let document = full();
+    let document = full_bench();
     assert_eq!(
         round_trip(&document),
         Decoded {
@@ -100,7 +109,8 @@ fn the_committed_save_of_version_1_is_read_and_written_alike() {
     let decoded = decode(V1).unwrap();
     let document = &decoded.document;
     assert_eq!((document.cookers.len(), document.entries.len()), (2, 3));
-    assert_eq!((document.skies.len(), document.erased.len()), (2, 3));
+    assert_eq!((document.skies.len(), document.erased.len()), (2, 5));
+    assert_eq!(document.bench.runs.len(), 2);
     assert!(document.running_meal().is_some() && document.plan.is_some());
     let written = encode(&decoded.document, decoded.saved_at, Layout::Readable).unwrap();
     assert_eq!(written.trim(), V1.trim());
@@ -265,6 +275,10 @@ fn names_of_table_rows_are_frozen() {
     check(&PotSize::ALL, "1.5_l 2.5_l 4_l 6_l 10_l");
     check(&Wrap::ALL, "bare wrapped sunk_in_cooker");
     check(&Lid::ALL, "on ajar off");
+    check(
+        &Parameter::ALL,
+        "loss_w_k jacket_j_k store_capacity melting_c melting_range_k heater contact_w_m2k pot_loss",
+    );
 }
 
 proptest! {
@@ -315,4 +329,22 @@ fn a_cooker_of_the_first_saves_has_usual_fins_and_one_element() {
         assert_eq!(cooker.charging, Charging::default());
         assert_eq!((cooker.carried, cooker.store.filled_on), (None, None));
     }
+}
+
+#[test]
+fn what_a_cooker_was_and_what_was_said_to_be_right_survive() {
+    let mut document = full();
+    let plain = encode(&document, at(20, 0), Layout::Compact).unwrap();
+    assert!(!plain.contains("formerly") && !plain.contains("right"));
+    let owned = &mut document.cookers[0];
+    owned.formerly.push(Formerly {
+        until: at(9, 0),
+        cooker: owned.cooker.clone(),
+    });
+    owned.is_asked = true;
+    document.entries[1].is_right = true;
+    assert_eq!(round_trip(&document).document, document);
+    let old = decode(V1).unwrap().document;
+    assert!(old.cookers.iter().all(|owned| owned.formerly.is_empty()));
+    assert!(old.entries.iter().all(|entry| !entry.is_right));
 }

@@ -1,5 +1,6 @@
 //! The shape of the first version. Frozen: a change of it is a new version.
 
+mod bench;
 mod cooker;
 mod diary;
 mod names;
@@ -8,11 +9,13 @@ mod store;
 
 use std::collections::BinaryHeap;
 
+use model::journal::Formerly;
 use model::place::{AirYear, Place};
 
 use crate::i18n::Language;
+use crate::state::bench::Bench;
 use crate::state::document::{Document, Household, OwnedCooker};
-use crate::state::ids::{CookerId, EntryId, ErasedId};
+use crate::state::ids::{CookerId, EntryId, ErasedId, RunId};
 use crate::state::saved::DecodeError;
 use crate::state::saved::reader::{Found, Node, Read};
 use crate::state::saved::shape::record;
@@ -28,15 +31,10 @@ record!(Document {
     entries: "entries",
     running: "running",
     plan: "plan",
+    bench: "bench" or Bench::default(),
     settings: "settings",
     erased: "erased",
     next_id: "next_id",
-});
-
-record!(OwnedCooker {
-    id: "id",
-    name: "name",
-    cooker: "cooker",
 });
 
 record!(Settings {
@@ -56,7 +54,11 @@ pub(super) fn read(from: &Node<'_>) -> Result<Document, DecodeError> {
 fn check_links(document: &Document) -> Result<(), DecodeError> {
     let cookers = document.cookers.iter().map(|cooker| cooker.id.0);
     let entries = document.entries.iter().map(|entry| entry.id.0);
-    let ids = cookers.chain(entries).collect::<BinaryHeap<u32>>();
+    let runs = document.bench.runs.iter().map(|run| run.id.0);
+    let ids = cookers
+        .chain(entries)
+        .chain(runs)
+        .collect::<BinaryHeap<u32>>();
     let ids = ids.into_sorted_vec();
     let twice = ids.windows(2).find(|pair| pair.first() == pair.last());
     if let Some(id) = twice.and_then(|pair| pair.first()) {
@@ -79,6 +81,20 @@ fn check_links(document: &Document) -> Result<(), DecodeError> {
             ));
         }
     }
+    for (idx, run) in document.bench.runs.iter().enumerate() {
+        if document.cooker(run.cooker).is_none() {
+            return Err(DecodeError::value(
+                &format!("bench.runs[{idx}].cooker"),
+                run.cooker.0,
+            ));
+        }
+        if !run.typed().is_sorted_by(|a, b| a.at < b.at) {
+            return Err(DecodeError::value(
+                &format!("bench.runs[{idx}].readings"),
+                "not by time",
+            ));
+        }
+    }
     let in_order = document
         .entries
         .is_sorted_by_key(|entry| (entry.at, entry.id));
@@ -86,6 +102,45 @@ fn check_links(document: &Document) -> Result<(), DecodeError> {
         Ok(())
     } else {
         Err(DecodeError::value("entries", "not by time"))
+    }
+}
+
+record!(Formerly {
+    until: "until",
+    cooker: "cooker",
+});
+
+/// What came after the first saves is written where there is any.
+impl Write for OwnedCooker {
+    fn write(&self, out: &mut Writer) {
+        let Self {
+            id,
+            name,
+            cooker,
+            formerly,
+            is_asked,
+        } = self;
+        let mut fields: Vec<(&str, &dyn Write)> =
+            vec![("id", id), ("name", name), ("cooker", cooker)];
+        if !formerly.is_empty() {
+            fields.push(("formerly", formerly));
+        }
+        if *is_asked {
+            fields.push(("asked", is_asked));
+        }
+        Record(&fields).write(out);
+    }
+}
+
+impl Read for OwnedCooker {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        Ok(Self {
+            id: from.get("id")?,
+            name: from.get("name")?,
+            cooker: from.get("cooker")?,
+            formerly: Option::unwrap_or_default(from.get("formerly")?),
+            is_asked: Option::unwrap_or_default(from.get("asked")?),
+        })
     }
 }
 
@@ -160,4 +215,4 @@ macro_rules! ids {
     )*};
 }
 
-ids!(CookerId EntryId ErasedId);
+ids!(CookerId EntryId ErasedId RunId);

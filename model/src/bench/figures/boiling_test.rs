@@ -1,14 +1,15 @@
 //! Time to boil and efficiency as the Water Boiling Test defines them (version 4.2.3, 2014).
 //!
-//! The formulas are from memory: the time is multiplied by 75 K over the water's own rise, so that
+//! That the version exists and is of 19 March 2014 was read; no text of its formulas could be. They are
+//! from memory: the time is multiplied by 75 K over the water's own rise, so that
 //! it stands for water from 25 °C to 100 °C; the efficiency is the heat in the water and in what
 //! boiled away over the heat that was put in. The end is the local boiling point.
 
 use crate::bench::run::{PotIn, Run};
 
-/// The rise for which times are told. \[K\]
+/// The rise for which times are told, from 25 °C to 100 °C. From memory. \[K\]
 const STANDARD_RISE_K: f64 = 75.0;
-/// Specific heat and heat of vaporisation as the test has them. \[J/(kg K), J/kg\]
+/// Specific heat and heat of vaporisation as the test has them. From memory. \[J/(kg K), J/kg\]
 const WATER_J_KGK: f64 = 4186.0;
 const VAPOUR_J_KG: f64 = 2.26e6;
 /// A reading this near the local boiling point boils: thermometers and weather are as far off. \[K\]

@@ -1,33 +1,37 @@
 //! Standardised cooking power: ASAE S580.1, Testing and Reporting Solar Cooker Performance (2013).
 //!
-//! The equations are as printed in the standard's draft; the conditions are from memory, as they
-//! are reprinted in Funk, Solar Energy 68 (2000) 1-7.
+//! The equations are as printed in the draft of 31 July 2001 (ASAE X580, 7.2 to 7.7), which was read.
+//! No text of the conditions could be read: they are from memory, as the draft and its reprint in
+//! Funk, Solar Energy 68 (2000) 1-7, have them. Where the conditions do not hold no figure is given,
+//! so that a limit that is off withholds a figure, and never makes one.
 
 use super::mean;
 use crate::bench::run::{PotIn, Run};
 use crate::water::CP_J_KGK;
 
-/// Length of an interval. \[s\]
+/// Length of an interval: X580, 7.2. \[s\]
 const INTERVAL_S: f64 = 600.0;
-/// Irradiance to which the power is brought. \[W/m²\]
+/// Irradiance to which the power is brought: X580, 7.4. \[W/m²\]
 const STANDARD_W_M2: f64 = 700.0;
-/// Water above air at which the one figure is told. \[K\]
+/// Water above air at which the one figure is told: abstract of Funk, International Standards for
+/// Testing Solar Cookers (1999). \[K\]
 const STANDARD_K: f64 = 50.0;
-/// Irradiance asked for, and how much it may change in an interval. \[W/m²\]
+/// Irradiance asked for, and how much it may change in an interval. From memory. \[W/m²\]
 const IRRADIANCE_W_M2: (f64, f64) = (450.0, 1100.0);
 const STEADY_W_M2: f64 = 100.0;
-/// Air asked for. [°C]
+/// Air asked for. From memory. [°C]
 const AIR_C: (f64, f64) = (20.0, 35.0);
-/// Most wind. \[m/s\]
+/// Most wind. From memory. \[m/s\]
 const WIND_M_S: f64 = 1.0;
-/// Water asked for by intercept area, and how far it may be off. \[kg/m²\]
+/// Water asked for by intercept area, from memory, and how far it may be off, common practice, no
+/// source. \[kg/m²\]
 const LOAD_KG_M2: f64 = 7.0;
 const LOAD_SHARE: f64 = 0.1;
-/// Water that counts: this far above the air and below the boil. \[K\]
+/// Water that counts: this far above the air and below the boil. From memory. \[K\]
 const MARGIN_K: f64 = 5.0;
-/// Intervals asked for.
+/// Intervals asked for. From memory.
 const INTERVALS: usize = 30;
-/// Least share of the scatter that the line must explain.
+/// Least share of the scatter that the line must explain. From memory.
 const LEAST_R2: f64 = 0.75;
 
 /// What was noted beside the readings.

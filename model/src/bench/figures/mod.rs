@@ -6,7 +6,7 @@ mod charge;
 mod cooking_power;
 
 pub use boiling_test::{BoilingTest, boiling_test};
-pub use charge::{ChargeFigures, charge_figures};
+pub use charge::{ChargeFigures, ChargeSpread, charge_figures, charge_spread};
 pub use cooking_power::{Condition, CookingPower, Interval, Line, Plane, cooking_power};
 
 use crate::bench::readings::Row;

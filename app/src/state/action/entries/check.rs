@@ -133,7 +133,11 @@ fn check_span(for_s: i64, (least_s, most_s): (i64, i64)) -> Result<(), Refused> 
     }
 }
 
-fn check_past(field: Field, at: LocalTime, now: LocalTime) -> Result<(), Refused> {
+pub(in crate::state::action) fn check_past(
+    field: Field,
+    at: LocalTime,
+    now: LocalTime,
+) -> Result<(), Refused> {
     check_years(field, at)?;
     if now.plus_s(limits::CLOCK_SLACK_S) < at {
         return Err(field.refuse(Wrong::InFuture));

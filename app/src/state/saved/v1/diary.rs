@@ -13,12 +13,36 @@ use crate::state::saved::shape::record;
 use crate::state::saved::time;
 use crate::state::saved::writer::{Record, Write, Writer};
 
-record!(Entry {
-    id: "id",
-    cooker: "cooker",
-    at: "at",
-    what: "what",
-});
+/// That it was said to be right is written where it was.
+impl Write for Entry {
+    fn write(&self, out: &mut Writer) {
+        let Self {
+            id,
+            cooker,
+            at,
+            what,
+            is_right,
+        } = self;
+        let mut fields: Vec<(&str, &dyn Write)> =
+            vec![("id", id), ("cooker", cooker), ("at", at), ("what", what)];
+        if *is_right {
+            fields.push(("right", is_right));
+        }
+        Record(&fields).write(out);
+    }
+}
+
+impl Read for Entry {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        Ok(Self {
+            id: from.get("id")?,
+            cooker: from.get("cooker")?,
+            at: from.get("at")?,
+            what: from.get("what")?,
+            is_right: Option::unwrap_or_default(from.get("right")?),
+        })
+    }
+}
 
 record!(Erased {
     id: "id",
@@ -222,18 +246,29 @@ impl Write for ErasedWhat {
                 place,
                 was_in_use,
                 entries,
+                runs,
             } => {
                 let cooker = Record(&[
                     ("cooker", cooker),
                     ("place", &u32::try_from(*place).unwrap_or(u32::MAX)),
                     ("was_in_use", was_in_use),
                     ("entries", entries),
+                    ("runs", runs),
                 ]);
                 Record(&[("cooker", &cooker)]).write(out);
             }
             Self::Sky { day, log } => {
                 let sky = Record(&[("day", day), ("log", log)]);
                 Record(&[("sky", &sky)]).write(out);
+            }
+            Self::Run { run, place } => {
+                let place = u32::try_from(*place).unwrap_or(u32::MAX);
+                let run = Record(&[("run", run), ("place", &place)]);
+                Record(&[("run", &run)]).write(out);
+            }
+            Self::Reading { run, reading } => {
+                let reading = Record(&[("run", run), ("reading", reading)]);
+                Record(&[("reading", &reading)]).write(out);
             }
         }
     }
@@ -251,12 +286,21 @@ impl Read for ErasedWhat {
                 place: usize::try_from(what.get::<u32>("place")?).unwrap_or(usize::MAX),
                 was_in_use: what.get("was_in_use")?,
                 entries: what.get("entries")?,
+                runs: Option::unwrap_or_default(what.get("runs")?),
             }),
             ("sky", what) => Ok(Self::Sky {
                 day: what.get("day")?,
                 log: what.get("log")?,
             }),
-            (_, what) => Err(what.expected("entry, cooker or sky")),
+            ("run", what) => Ok(Self::Run {
+                run: what.get("run")?,
+                place: usize::try_from(what.get::<u32>("place")?).unwrap_or(usize::MAX),
+            }),
+            ("reading", what) => Ok(Self::Reading {
+                run: what.get("run")?,
+                reading: what.get("reading")?,
+            }),
+            (_, what) => Err(what.expected("entry, cooker, sky, run or reading")),
         }
     }
 }

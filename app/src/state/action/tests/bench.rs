@@ -1,0 +1,221 @@
+//! What is done at the bench.
+
+use model::bench::{PotIn, RunKind};
+
+use super::check_refused;
+use crate::state::action::{Action, BenchAction, Done, apply};
+use crate::state::bench::{Reading, RunReadings, TestRun};
+use crate::state::document::Document;
+use crate::state::ids::RunId;
+use crate::state::refused::{Field, Wrong};
+use crate::state::sample::{add_run, at, done, full_bench, kept_fit, kept_text, set_up, test_run};
+
+fn act(document: Document, action: BenchAction) -> Document {
+    done(document, [Action::Bench(action)])
+}
+
+/// A boil that has begun, nothing read yet.
+fn begun() -> (Document, RunId) {
+    let document = set_up();
+    let cooker = document.cookers[0].id;
+    let mut about = test_run().about;
+    about.kind = RunKind::Boil;
+    let document = act(
+        document,
+        BenchAction::Add {
+            cooker,
+            started: at(16, 0),
+            ended: None,
+            about: Box::new(about),
+            pots: Vec::new(),
+            readings: RunReadings::Typed(Vec::new()),
+        },
+    );
+    let run = document.bench.runs[0].id;
+    (document, run)
+}
+
+fn read(minute: i64, store_c: f64) -> Reading {
+    Reading {
+        store_c: Some(store_c),
+        ..Reading::none(at(16, minute))
+    }
+}
+
+fn the_run(document: &Document) -> &TestRun {
+    &document.bench.runs[0]
+}
+
+#[test]
+fn a_run_is_begun_read_and_finished() {
+    let (mut document, run) = begun();
+    assert_eq!(document.bench.going().map(|run| run.id), Some(run));
+    let pot = PotIn {
+        in_s: 300.0,
+        out_s: None,
+        left_kg: None,
+        ..test_run().pots[0]
+    };
+    document = act(document, BenchAction::PutPotIn { run, pot });
+    let second = Action::Bench(BenchAction::PutPotIn { run, pot });
+    check_refused(&document, second, Field::PutIn, Wrong::MealRunning);
+    for (minute, store_c) in [(9, 210.0), (4, 250.0), (12, 190.0)] {
+        let reading = read(minute, store_c);
+        document = act(document, BenchAction::AddReading { run, reading });
+    }
+    let late = at(16, 12);
+    let pot_only = Reading {
+        pot_c: Some(95.0),
+        ..Reading::none(late)
+    };
+    document = act(
+        document,
+        BenchAction::AddReading {
+            run,
+            reading: pot_only,
+        },
+    );
+    let typed = the_run(&document).typed();
+    assert!(typed.is_sorted_by(|a, b| a.at < b.at));
+    assert_eq!((typed.len(), typed[2].store_c), (3, Some(190.0)));
+    assert_eq!(typed[2].pot_c, Some(95.0));
+    assert!((the_run(&document).rows()[2].time_s - 720.0).abs() < 1e-9);
+    let early = Action::Bench(BenchAction::Finish {
+        run,
+        at: at(16, 10),
+    });
+    check_refused(
+        &document,
+        early,
+        Field::OutAt,
+        Wrong::Before { earliest: late },
+    );
+    document = act(
+        document,
+        BenchAction::TakePotOut {
+            run,
+            at: at(16, 25),
+            left_kg: Some(0.9),
+        },
+    );
+    assert_eq!(the_run(&document).pots[0].out_s, Some(1500.0));
+    document = act(
+        document,
+        BenchAction::Finish {
+            run,
+            at: at(16, 30),
+        },
+    );
+    assert!(document.bench.going().is_none());
+    let after = Action::Bench(BenchAction::AddReading {
+        run,
+        reading: read(40, 100.0),
+    });
+    let latest = at(16, 30);
+    check_refused(&document, after, Field::At, Wrong::After { latest });
+    document = act(document, BenchAction::GoOn(run));
+    assert!(document.bench.going().is_some());
+}
+
+#[test]
+fn what_cannot_be_read_is_refused() {
+    let (document, run) = begun();
+    let add = |reading| Action::Bench(BenchAction::AddReading { run, reading });
+    for (reading, field, wrong) in [
+        (Reading::none(at(16, 5)), Field::ReadingC, Wrong::Empty),
+        (
+            read(5, 900.0),
+            Field::ReadingC,
+            Wrong::TooHigh { most: 650.0 },
+        ),
+        (
+            Reading {
+                at: at(21, 0),
+                ..read(0, 200.0)
+            },
+            Field::At,
+            Wrong::InFuture,
+        ),
+        (
+            read(-5, 200.0),
+            Field::At,
+            Wrong::Before {
+                earliest: at(16, 0),
+            },
+        ),
+    ] {
+        check_refused(&document, add(reading), field, wrong);
+    }
+    let more = PotIn {
+        water_kg: 5.0,
+        ..test_run().pots[0]
+    };
+    let too_full = Action::Bench(BenchAction::PutPotIn { run, pot: more });
+    let holds_l = 4.0;
+    check_refused(
+        &document,
+        too_full,
+        Field::WaterKg,
+        Wrong::PotTooSmall { holds_l },
+    );
+    let gone = Action::Bench(BenchAction::Erase(RunId(99)));
+    check_refused(&document, gone, Field::Run, Wrong::Gone);
+}
+
+#[test]
+fn what_was_erased_comes_back() {
+    let before = full_bench();
+    let run = before.bench.runs[0].id;
+    let mut document = before.clone();
+    for erase in [
+        Action::Bench(BenchAction::Erase(run)),
+        Action::EraseCooker(before.bench.runs[0].cooker),
+    ] {
+        let Ok(Done::Erased(id)) = apply(&mut document, erase, at(20, 0)) else {
+            panic!("not erased")
+        };
+        assert!(document.bench.run(run).is_none());
+        apply(&mut document, Action::BringBack(id), at(20, 0)).unwrap();
+        assert_eq!(document.bench, before.bench);
+    }
+    let first = the_run(&before).typed()[0];
+    let erase = Action::Bench(BenchAction::EraseReading { run, at: first.at });
+    let Ok(Done::Erased(id)) = apply(&mut document, erase, at(20, 0)) else {
+        panic!("not erased")
+    };
+    // What was found stood on all readings.
+    assert_eq!(the_run(&document).fit, None);
+    apply(&mut document, Action::BringBack(id), at(20, 0)).unwrap();
+    assert_eq!(the_run(&document).typed(), the_run(&before).typed());
+}
+
+#[test]
+fn a_fit_is_kept_with_all_its_runs_until_one_changes() {
+    let mut document = set_up();
+    let cooker = document.cookers[0].id;
+    document = done(
+        document,
+        [
+            add_run(cooker, test_run().readings),
+            add_run(cooker, RunReadings::File(kept_text())),
+        ],
+    );
+    let ids: Vec<RunId> = document.bench.runs.iter().map(|run| run.id).collect();
+    let mut fit = kept_fit(ids[0]);
+    fit.runs.clone_from(&ids);
+    document = act(document, BenchAction::KeepFit(Box::new(fit.clone())));
+    assert!(
+        document
+            .bench
+            .runs
+            .iter()
+            .all(|run| run.fit.as_ref() == Some(&fit))
+    );
+    let mut text = kept_text();
+    text.hints.columns = None;
+    let change = |run, readings| BenchAction::ChangeText { run, readings };
+    document = act(document, change(ids[1], RunReadings::File(text)));
+    assert!(document.bench.runs[1].fit.is_none());
+    let mixed = Action::Bench(change(ids[0], RunReadings::File(kept_text())));
+    check_refused(&document, mixed, Field::Run, Wrong::Gone);
+}
