@@ -234,8 +234,7 @@ fn cook(cooker: &Cooker, store_c: f64, meal: &Meal, hours: usize) -> [(f64, f64)
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(300))]
 
-    /// A day and two nights in half hours, the store anywhere below its thermostat: 0.5 K, unless a
-    /// hundredth of the sun decides whether it melts through.
+    /// A day and two nights in half hours, the store anywhere below its thermostat: 0.5 K.
     #[test]
     fn an_idle_store_agrees(cooker in presets(), hot in 0.05..0.9_f64, peak in 0.0..1.0_f64) {
         let store_c = AIR_C + hot * (cooker.store.cutout_c - AIR_C);
@@ -246,15 +245,7 @@ proptest! {
         }
         powers_w.extend([0.0; 20]);
         let (exact_c, fast_c) = idle(&cooker, store_c, &powers_w);
-        if 0.5 <= (exact_c - fast_c).abs() {
-            // One that just melts through goes another way from there than one that just does not.
-            let near_c = |share: f64| {
-                let powers_w: Vec<f64> = powers_w.iter().map(|power_w| share * power_w).collect();
-                idle(&cooker, store_c, &powers_w).0
-            };
-            let apart_k = (near_c(1.01) - near_c(0.99)).abs();
-            prop_assert!(5.0 < apart_k, "{exact_c} {fast_c}");
-        }
+        prop_assert!((exact_c - fast_c).abs() < 0.5, "{exact_c} {fast_c}");
     }
 
     /// At the thermostat a member stands in the middle of its hysteresis: within the whole of it.
