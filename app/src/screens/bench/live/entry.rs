@@ -41,6 +41,9 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
     let shown = Memo::new(move |_| channel.get());
     view! {
         <Panel heading=words.text(|strings| strings.runs.live.entry) test="run-entry">
+            <div class="bench-number">
+                {move || number(scene, scene.draft, shown.get(), "run-number")}
+            </div>
             <div class="bench-channels">
                 <Choice
                     label=words.text(|strings| strings.runs.live.channel)
@@ -49,9 +52,6 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
                     on_pick=Callback::new(on_pick)
                     test="run-channel"
                 />
-            </div>
-            <div class="bench-number">
-                {move || number(scene, scene.draft, shown.get(), "run-number")}
             </div>
             <Fold summary=words.text(|strings| strings.runs.live.at) test="run-at-fold">
                 <At
