@@ -10,6 +10,7 @@ cd "$(dirname "$0")/.."
 . app/toolchain.sh
 
 web_toolchain
+standard_library_for_size
 
 # Everything the site is made of, and what it is made with.
 fingerprint() {
@@ -18,7 +19,7 @@ fingerprint() {
             cksum "$file"
         done
         rustc -vV
-        printf '%s\n' "$TRUNK_VERSION" "$bindgen_version" "$WASM_OPT_VERSION"
+        printf '%s\n' "$TRUNK_VERSION" "$bindgen_version" "$WASM_OPT_VERSION" "${CARGO_UNSTABLE_BUILD_STD_FEATURES:-}"
     } | cksum
 }
 
@@ -30,8 +31,8 @@ else
     rm -f "$stamp"
     # All tools are there by now, so Trunk has nothing to look up. Nobody reads in a browser where in
     # the code it stopped, or values as a programmer writes them; without both the app is
-    # smaller. RUSTC_BOOTSTRAP lets a stable compiler take these two options.
-    RUSTC_BOOTSTRAP=1 RUSTFLAGS='-Zlocation-detail=none -Zfmt-debug=none' \
+    # smaller. RUSTC_BOOTSTRAP lets a stable compiler take these options.
+    RUSTC_BOOTSTRAP=1 RUSTFLAGS="-Csymbol-mangling-version=v0 -Zlocation-detail=none -Zfmt-debug=none $STD_FLAGS" \
         trunk --skip-version-check build --release --cargo-profile web --minify true --locked || fail 'the build failed; the lines above say why.'
     printf '%s\n' "$now" >"$stamp"
 fi

@@ -147,6 +147,34 @@ debian_standard_library() {
     rm -rf "$scratch"
 }
 
+# --- The standard library for size ----------------------------------------------------------------
+
+# With the sources of the standard library it is built with the app, for size and without what a
+# program says of itself when it fails, which nobody reads in a browser. Sets STD_FLAGS, empty where
+# there are no sources.
+standard_library_for_size() {
+    STD_FLAGS=
+    sources=$(rustc --print sysroot)/lib/rustlib/src/rust/library/std/Cargo.toml
+    if [ ! -f "$sources" ] && have rustup; then
+        say 'rustup component add rust-src'
+        at_most 300 rustup -q component add rust-src >/dev/null 2>&1 || :
+    fi
+    if [ ! -f "$sources" ]; then
+        say 'no sources of the standard library here: the app is built all the same, a tenth larger'
+        return
+    fi
+    CARGO_UNSTABLE_BUILD_STD=std,panic_abort
+    CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size
+    export CARGO_UNSTABLE_BUILD_STD CARGO_UNSTABLE_BUILD_STD_FEATURES
+    STD_FLAGS='-Zunstable-options -Cpanic=immediate-abort'
+    # Compilers before 1.91 have a feature of the library in its place.
+    # shellcheck disable=SC2086
+    if ! RUSTC_BOOTSTRAP=1 rustc $STD_FLAGS --print cfg >/dev/null 2>&1; then
+        STD_FLAGS=
+        CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size,panic_immediate_abort
+    fi
+}
+
 # --- Programs from crates.io ----------------------------------------------------------------------
 
 # Prints the path of program $1 at version $2.

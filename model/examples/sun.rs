@@ -11,10 +11,8 @@
 //! Other keys of a row are kept as they are. A bad row ends the run with one line on the error
 //! stream that names list, row and field, and exit code 2.
 
-#![allow(
-    clippy::print_stdout,
-    reason = "the program's result goes to standard output"
-)]
+#[path = "simulate/program.rs"]
+mod program;
 
 use std::fmt::Display;
 use std::process::ExitCode;
@@ -34,25 +32,14 @@ const AIR_C: f64 = 25.0;
 const WIND_M_S: f64 = 1.0;
 
 fn main() -> ExitCode {
-    let mut arguments = std::env::args_os().skip(1);
-    let (Some(path), None) = (arguments.next(), arguments.next()) else {
-        eprintln!("usage: sun FILE.json");
-        return ExitCode::from(2);
-    };
-    let name = path.to_string_lossy().into_owned();
-    let result = std::fs::read_to_string(&path)
-        .map_err(|error| format!("{name}: {error}"))
-        .and_then(|text| filled(&text).map_err(|error| format!("{name}: {error}")));
-    match result {
-        Ok(text) => {
-            println!("{text}");
-            ExitCode::SUCCESS
-        }
-        Err(message) => {
-            eprintln!("{}", message.replace(['\n', '\r'], " "));
-            ExitCode::from(2)
-        }
-    }
+    program::print("sun", answer())
+}
+
+fn answer() -> Result<String, String> {
+    let (name, text) = program::only_file("one file of rows")?;
+    let mut answer = filled(&text).map_err(|error| format!("{name}: {error}"))?;
+    answer.push('\n');
+    Ok(answer)
 }
 
 /// The text of the answer to the text of a file.

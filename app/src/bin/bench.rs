@@ -4,6 +4,5 @@ use app::bench::work::work;
 use app::shell::locale::locale_format;
 
 fn main() {
-    console_error_panic_hook::set_once();
     work(locale_format);
 }

@@ -44,13 +44,24 @@ pub fn EntryRow(
 ) -> impl IntoView {
     view! {
         <button type="button" class="entry-row" data-test=test on:click=move |_| on_press.run(())>
-            {move || view! { <Glyph icon=entry.get().icon /> }}
-            <span class="entry-row__words">
-                <span class="entry-row__when">{move || entry.get().when}</span>
-                <span class="entry-row__title">{move || entry.get().title}</span>
-                <span class="entry-row__detail">{move || entry.get().detail}</span>
-            </span>
+            <EntryWords entry />
             <Glyph icon=Icon::Onward />
         </button>
+    }
+}
+
+/// What a line shows, whether it opens or not.
+#[component]
+pub fn EntryWords(
+    /// What it shows.
+    entry: Signal<EntryView>,
+) -> impl IntoView {
+    view! {
+        {move || view! { <Glyph icon=entry.get().icon /> }}
+        <span class="entry-row__words">
+            <span class="entry-row__when">{move || entry.get().when}</span>
+            <span class="entry-row__title">{move || entry.get().title}</span>
+            <span class="entry-row__detail">{move || entry.get().detail}</span>
+        </span>
     }
 }

@@ -35,11 +35,12 @@ pub fn FactList(
             icon,
         } = fact;
         let detail =
-            (!detail.is_empty()).then(|| view! { <span class="fact-list__detail">{detail}</span> });
+            (!detail.is_empty()).then(|| view! { <dd class="fact-list__detail">{detail}</dd> });
         view! {
             <div class="fact-list__line">
                 <dt>{icon.map(|icon| view! { <Glyph icon /> })} <span>{label}</span></dt>
-                <dd><span class="fact-list__value">{value}</span> {detail}</dd>
+                <dd class="fact-list__value">{value}</dd>
+                {detail}
             </div>
         }
     };

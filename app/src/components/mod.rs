@@ -46,7 +46,7 @@ pub use choice::{Choice, ChoiceOption};
 pub use clock_line::{ClockLine, ClockView};
 pub use data_table::{DataTable, TableView};
 pub use empty_note::EmptyNote;
-pub use entry_row::{EntryRow, EntryView};
+pub use entry_row::{EntryRow, EntryView, EntryWords};
 pub use fact_list::{Fact, FactList};
 pub use file_button::FileButton;
 pub use fold::Fold;

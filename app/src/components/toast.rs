@@ -13,7 +13,8 @@ pub struct ToastView {
     pub action: String,
 }
 
-/// A line at the top of the window, clear of the buttons at its foot, there while `view` is something.
+/// A line over the rooms at the foot of the window, where the thumb is; there while `view` is
+/// something.
 ///
 /// The region itself stays in the page, so that a screen reader speaks what appears in it.
 #[component]

@@ -2,7 +2,7 @@
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
-use web_sys::{Event, FocusOptions, HtmlElement, VisibilityState, Window};
+use web_sys::{Event, FocusOptions, HtmlElement, KeyboardEvent, VisibilityState, Window};
 
 /// Light or dark, as the style sheets know it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -96,6 +96,20 @@ pub fn focus_is_lost() -> bool {
         let focused = document.active_element();
         focused.is_none_or(|element| Some(&element) == document.body().as_deref())
     })
+}
+
+/// Calls `on_undo` when the keys are pressed that take something back everywhere, unless a field
+/// has them for itself.
+pub fn watch_undo(on_undo: impl Fn() + 'static) {
+    listen("keydown", move |event| {
+        let is_undo = event.dyn_ref::<KeyboardEvent>().is_some_and(|event| {
+            (event.ctrl_key() || event.meta_key()) && !event.shift_key() && event.key() == "z"
+        });
+        let is_typing = find(":is(input, select, textarea):focus").is_some();
+        if is_undo && !is_typing {
+            on_undo();
+        }
+    });
 }
 
 /// Whether a button of the note that comes and goes has the focus, or a pointer over it.

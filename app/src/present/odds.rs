@@ -48,13 +48,13 @@ mod tests {
     #[test]
     fn a_word_with_its_figure_and_never_certain() {
         let (strings, formats) = speaking(Language::English);
-        let say = |p| odds(strings, &formats, Chance::new(p));
+        let say = |p| odds(strings, &formats, Chance::new(p)).replace('\u{A0}', " ");
         assert_eq!(say(0.88), "very likely, 9 in 10");
         assert_eq!(say(1.0), "nearly sure, 49 in 50");
         assert_eq!(say(0.0), "hardly a chance, 1 in 50");
         let (strings, formats) = speaking(Language::Spanish);
         let say = odds(strings, &formats, Chance::new(0.3));
-        assert_eq!(say, "poco probable, 3 de cada 10");
+        assert_eq!(say.replace('\u{A0}', " "), "poco probable, 3 de cada 10");
     }
 
     #[test]
@@ -69,6 +69,10 @@ mod tests {
             "very unlikely: 1 in 20 and more",
             "hardly a chance: less than 1 in 20",
         ];
-        assert_eq!(scale(strings, &formats), expected);
+        let said: Vec<String> = scale(strings, &formats)
+            .iter()
+            .map(|line| line.replace('\u{A0}', " "))
+            .collect();
+        assert_eq!(said, expected);
     }
 }

@@ -12,14 +12,18 @@ use model::local_time::{Day, LocalTime};
 use model::odds::{Belief, Replay, Settings};
 use model::tonight::{TonightError, worn};
 
+use crate::platform::storage::DeviceShelf;
 use crate::shell::clock::Clock;
 use crate::shell::estimates::{Subject, in_use};
 use crate::shell::store::Store;
-use crate::state::document::Entry;
+use crate::shell::walked::{put_away, take_up};
+use crate::state::document::Whose;
 use crate::state::ids::CookerId;
 
 /// So many days are walked at once.
 const STRETCH_DAYS: i32 = 1;
+/// What was walked to is put away so long after, when all is calm.
+const CALM: Duration = Duration::from_secs(2);
 /// Between two stretches: enough for a tap to be answered.
 const PAUSE: Duration = Duration::from_millis(4);
 
@@ -63,7 +67,6 @@ pub struct Beliefs {
     reached: Memo<Reached>,
     believed: Memo<Option<SharedBelief>>,
     is_walking: StoredValue<bool>,
-    kept: RwSignal<Vec<Entry>>,
 }
 
 impl Beliefs {
@@ -110,7 +113,6 @@ impl Beliefs {
                 Reached::Now(belief) => Some(belief),
             }),
             is_walking: StoredValue::new(false),
-            kept: RwSignal::new(Vec::new()),
         }
     }
 
@@ -124,16 +126,6 @@ impl Beliefs {
     pub fn follow_diary(&self) {
         self.subject.track();
         self.walks.track();
-    }
-
-    /// The entries that do not fit and that were said to be right, as they were then.
-    pub fn kept(&self) -> Signal<Vec<Entry>> {
-        self.kept.into()
-    }
-
-    /// An entry that does not fit is right: it is not asked about again.
-    pub fn keep(&self, entry: Entry) {
-        self.kept.update(|kept| kept.push(entry));
     }
 
     /// Whether there are days to walk yet.
@@ -159,14 +151,45 @@ impl Beliefs {
         goes_on
     }
 
-    /// Walks whenever there is something to walk, bit by bit.
-    pub(super) fn wire(self) {
+    /// Takes up what was put away on the device, and puts away what the person's own diary was
+    /// walked to. Walks whenever there is something to walk, bit by bit.
+    pub(super) fn wire(self, whose: Memo<Whose>) {
+        let take_up = move || {
+            self.replay
+                .update_value(|replay| take_up(replay, &DeviceShelf));
+        };
+        take_up();
+        let mut shown = whose.get_untracked();
+        effect(move || {
+            let before = std::mem::replace(&mut shown, whose.get());
+            if before != shown && shown == Whose::Own {
+                take_up();
+                self.walks.update(|walks| *walks = walks.wrapping_add(1));
+            }
+        });
+        let now = self.now;
+        let today = Memo::new(move |_| now.get().day());
+        effect(move || {
+            let _ = (self.walks.get(), today.get());
+            set_timeout(move || self.put_away(whose), CALM);
+        });
         effect(move || {
             if self.is_on_the_way() && !self.is_walking.get_value() {
                 self.is_walking.set_value(true);
                 self.walk_later();
             }
         });
+    }
+
+    fn put_away(self, whose: Memo<Whose>) {
+        let is_through = self
+            .reached
+            .with_untracked(|reached| matches!(reached, Reached::Now(_)));
+        if is_through && whose.get_untracked() == Whose::Own {
+            let today = self.now.get_untracked().day();
+            self.replay
+                .with_value(|replay| put_away(replay, today, &DeviceShelf));
+        }
     }
 
     fn walk_later(self) {

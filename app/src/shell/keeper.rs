@@ -11,6 +11,7 @@ mod tests;
 use model::local_time::LocalTime;
 
 use crate::platform::storage::{Shelf, StorageError};
+use crate::shell::walked::let_go;
 use crate::state::action::{Action, apply};
 use crate::state::document::{Document, Whose};
 use crate::state::saved::{DecodeError, Layout, decode, encode};
@@ -252,7 +253,13 @@ impl Keeper {
     fn write(&mut self, document: &Document, now: LocalTime) -> Result<(), StorageError> {
         let text = encode(document, now, Layout::Compact)
             .map_err(|error| StorageError::Other(error.to_string()))?;
-        self.shelf.set(key(self.whose), &text)?;
+        let mut kept = self.shelf.set(key(self.whose), &text);
+        if kept == Err(StorageError::Full) {
+            // What can be worked out again must not be in the way of what can't.
+            let_go(&*self.shelf);
+            kept = self.shelf.set(key(self.whose), &text);
+        }
+        kept?;
         self.known = Some(text);
         self.changes.clear();
         Ok(())

@@ -20,6 +20,7 @@ pub mod reminder;
 pub mod router;
 pub mod store;
 pub mod toasts;
+mod walked;
 pub mod whereabouts;
 mod wiring;
 pub mod words;

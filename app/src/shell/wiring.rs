@@ -81,7 +81,7 @@ pub(super) fn wire(shell: Shell) {
     wire_looks(shell);
     wire_clock(shell);
     wire_example(shell);
-    shell.estimates.beliefs().wire();
+    shell.estimates.beliefs().wire(shell.store.whose());
 }
 
 fn wire_saving(shell: Shell) {

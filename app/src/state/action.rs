@@ -66,6 +66,13 @@ pub enum Action {
         /// What it is made of now.
         cooker: Box<Cooker>,
     },
+    /// Says whether the last change of a cooker rebuilt it, or put right what it always was.
+    SayRebuilt {
+        /// Which.
+        id: CookerId,
+        /// It is another cooker from then on.
+        is_rebuilt: bool,
+    },
     /// Takes a cooker into use.
     UseCooker(CookerId),
     /// Erases a cooker and its entries.
@@ -99,6 +106,8 @@ pub enum Action {
         /// What happened.
         what: What,
     },
+    /// Says that an entry is right, though it does not fit the rest.
+    KeepEntry(EntryId),
     /// Erases an entry.
     EraseEntry(EntryId),
     /// Brings back what was erased.
@@ -182,7 +191,8 @@ pub fn apply(document: &mut Document, action: Action, now: LocalTime) -> Result<
         Action::AddCooker { name, cooker } => cookers::add(document, &name, *cooker),
         Action::CopyCooker { id, name } => cookers::copy(document, id, &name),
         Action::RenameCooker { id, name } => cookers::rename(document, id, &name),
-        Action::ChangeCooker { id, cooker } => cookers::change(document, id, *cooker),
+        Action::ChangeCooker { id, cooker } => cookers::change(document, id, *cooker, now),
+        Action::SayRebuilt { id, is_rebuilt } => cookers::say_rebuilt(document, id, is_rebuilt),
         Action::UseCooker(id) => cookers::take_into_use(document, id),
         Action::EraseCooker(id) => cookers::erase(document, id, now),
         Action::SetSky {
@@ -193,6 +203,7 @@ pub fn apply(document: &mut Document, action: Action, now: LocalTime) -> Result<
         Action::EraseSky(day) => entries::erase_sky(document, day, now),
         Action::AddEntry { at, what } => entries::add(document, at, what, now),
         Action::ChangeEntry { id, at, what } => entries::change(document, id, at, what, now),
+        Action::KeepEntry(id) => entries::keep(document, id),
         Action::EraseEntry(id) => entries::erase(document, id, now),
         Action::BringBack(id) => entries::bring_back(document, id, now),
         Action::ChangePlan(plan) => {

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use model::cooker::Cooker;
-use model::journal::{Event, Journal, What};
+use model::journal::{Event, Formerly, Journal, What};
 use model::local_time::{Day, LocalTime};
 use model::place::{AirYear, Place};
 use model::sun::DayLog;
@@ -75,6 +75,11 @@ pub struct OwnedCooker {
     pub name: String,
     /// What it is made of.
     pub cooker: Cooker,
+    /// What it was before it was rebuilt, the earliest first.
+    pub formerly: Vec<Formerly>,
+    /// Whether it is yet to be said if the last change rebuilt it or put right what it always was;
+    /// until then it is taken as rebuilt.
+    pub is_asked: bool,
 }
 
 /// An entry of the diary.
@@ -88,6 +93,8 @@ pub struct Entry {
     pub at: LocalTime,
     /// What happened.
     pub what: What,
+    /// Whether it was said to be right though it does not fit the rest.
+    pub is_right: bool,
 }
 
 impl Document {
@@ -128,16 +135,18 @@ impl Document {
 
     /// The log as far as it touches one cooker, for the model.
     pub fn journal(&self, cooker: CookerId) -> Journal {
-        self.journal_of(|entry| entry.cooker == cooker)
+        self.journal_of(cooker, |_| true)
     }
 
     /// The log of the cooker that an entry is about, as if there were no such entry.
     pub fn journal_without(&self, left_out: &Entry) -> Journal {
-        self.journal_of(|entry| entry.cooker == left_out.cooker && entry.id != left_out.id)
+        self.journal_of(left_out.cooker, |entry| entry.id != left_out.id)
     }
 
-    fn journal_of(&self, is_in: impl Fn(&Entry) -> bool) -> Journal {
-        let events = self.entries.iter().filter(|entry| is_in(entry));
+    fn journal_of(&self, cooker: CookerId, is_in: impl Fn(&Entry) -> bool) -> Journal {
+        let entries = self.entries.iter();
+        let events = entries.filter(|entry| entry.cooker == cooker && is_in(entry));
+        let formerly = self.cooker(cooker).map(|owned| owned.formerly.clone());
         Journal {
             skies: self.skies.clone(),
             events: events
@@ -146,7 +155,7 @@ impl Document {
                     what: to_the_minute(&entry.what),
                 })
                 .collect(),
-            formerly: Vec::new(),
+            formerly: formerly.unwrap_or_default(),
         }
     }
 
@@ -164,7 +173,7 @@ impl Document {
 
 /// The minute that a time lies in. The kitchen's clock shows whole minutes, and what was done in
 /// the present one has happened.
-fn minute(at: LocalTime) -> LocalTime {
+pub fn minute(at: LocalTime) -> LocalTime {
     at.plus_s(-at.0.rem_euclid(60))
 }
 

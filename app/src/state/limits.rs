@@ -61,6 +61,9 @@ pub const END_YEAR: i32 = 2100;
 /// Cookers a household keeps: a maker's workshop, on a list that can still be read.
 pub const COOKERS: usize = 20;
 
+/// Rebuildings of one cooker that are remembered.
+pub const FORMERLY: usize = 30;
+
 /// Entries of the diary: three a day for ten years, and half of what a browser has room for.
 pub const ENTRIES: usize = 11_000;
 

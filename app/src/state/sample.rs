@@ -421,6 +421,15 @@ pub(crate) fn any_action() -> impl Strategy<Value = Action> {
             what
         }),
         id.clone().prop_map(|id| Action::EraseEntry(EntryId(id))),
+        id.clone().prop_map(|id| Action::KeepEntry(EntryId(id))),
+        (id.clone(), any_cooker()).prop_map(|(id, cooker)| Action::ChangeCooker {
+            id: CookerId(id),
+            cooker: Box::new(cooker),
+        }),
+        (id.clone(), proptest::bool::ANY).prop_map(|(id, is_rebuilt)| Action::SayRebuilt {
+            id: CookerId(id),
+            is_rebuilt,
+        }),
         id.clone().prop_map(|id| Action::BringBack(ErasedId(id))),
         (time, any_meal()).prop_map(|(at, meal)| Action::StartMeal { at, meal }),
         (id, seen).prop_map(|(id, seen)| Action::SeeMeal {

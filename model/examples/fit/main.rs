@@ -14,28 +14,19 @@ mod cooker;
 #[allow(dead_code, reason = "shared with the other programs")]
 #[path = "../simulate/fields.rs"]
 mod fields;
+#[allow(dead_code, reason = "it is given several files")]
+#[path = "../simulate/program.rs"]
+mod program;
 mod report;
 mod runs;
 mod words;
 
-use std::io::Write;
 use std::process::ExitCode;
 
 use model::bench::{Body, Settings, fit};
 
 fn main() -> ExitCode {
-    match answer() {
-        Ok(text) => match std::io::stdout().write_all(text.as_bytes()) {
-            Ok(()) => ExitCode::SUCCESS,
-            Err(_) => ExitCode::FAILURE,
-        },
-        Err(line) => {
-            let line = line.replace(['\n', '\r'], " ");
-            // A closed stderr leaves the exit code to tell.
-            let _ = writeln!(std::io::stderr(), "fit: {line}");
-            ExitCode::from(2)
-        }
-    }
+    program::print("fit", answer())
 }
 
 fn answer() -> Result<String, String> {

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use model::cooker::Cooker;
 use model::dish::Dish;
-use model::journal::{Event, Felt, Journal, Meal, Outcome, What};
+use model::journal::{Event, Felt, Formerly, Journal, Meal, Outcome, What};
 use model::local_time::{Day, LocalTime};
 use model::place::{AirYear, Place};
 use model::pot::{Lid, Pot};
@@ -68,13 +68,17 @@ pub(crate) fn read(text: &str) -> Result<Household, String> {
             events.push(Event { at: entry.at, what });
         }
         events.sort_by_key(|event| event.at);
+        let formerly = owned.formerly.into_iter().map(|former| Formerly {
+            until: former.until,
+            cooker: former.cooker.cooker(),
+        });
         cookers.push(Owned {
             name: owned.name,
             cooker: owned.cooker.cooker(),
             journal: Journal {
                 skies: skies.clone(),
                 events,
-                formerly: Vec::new(),
+                formerly: formerly.collect(),
             },
         });
     }
@@ -157,6 +161,16 @@ struct Home {
 struct SavedOwned {
     id: u32,
     name: String,
+    cooker: SavedCooker,
+    #[serde(default)]
+    formerly: Vec<SavedFormerly>,
+}
+
+/// What it was before it was rebuilt.
+#[derive(Deserialize)]
+struct SavedFormerly {
+    #[serde(deserialize_with = "instant")]
+    until: LocalTime,
     cooker: SavedCooker,
 }
 

@@ -9,10 +9,11 @@
 mod cooker;
 mod copy;
 mod cut;
+#[path = "../simulate/program.rs"]
+mod program;
 mod say;
 mod when;
 
-use std::io::Write;
 use std::process::ExitCode;
 
 use model::journal::What;
@@ -21,27 +22,11 @@ use model::odds::{Replay, Settings};
 use copy::Household;
 
 fn main() -> ExitCode {
-    match answer() {
-        Ok(text) => match std::io::stdout().write_all(text.as_bytes()) {
-            Ok(()) => ExitCode::SUCCESS,
-            Err(_) => ExitCode::FAILURE,
-        },
-        Err(line) => {
-            let line = line.replace(['\n', '\r'], " ");
-            // A closed stderr leaves the exit code to tell.
-            let _ = writeln!(std::io::stderr(), "replay: {line}");
-            ExitCode::from(2)
-        }
-    }
+    program::print("replay", answer())
 }
 
 fn answer() -> Result<String, String> {
-    let mut arguments = std::env::args_os().skip(1);
-    let (Some(path), None) = (arguments.next(), arguments.next()) else {
-        return Err("give the name of one copy".into());
-    };
-    let shown = path.to_string_lossy().into_owned();
-    let text = std::fs::read_to_string(&path).map_err(|error| format!("{shown}: {error}"))?;
+    let (shown, text) = program::only_file("one copy")?;
     replayed(&text).map_err(|error| format!("{shown}: {error}"))
 }
 

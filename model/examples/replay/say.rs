@@ -106,6 +106,12 @@ fn change(help: Help) -> String {
         Help::Less { share } => format!("{:.0} % of it", 100.0 * share),
         Help::MoreWater { water_kg } => format!("{water_kg:.2} kg of water"),
         Help::EatLater { eat_at } => format!("eaten at {}", clock(eat_at)),
+        Help::TopUp { heat_w, for_s } => {
+            format!(
+                "{heat_w:.0} W more into the store for {} min from now",
+                for_s / 60
+            )
+        }
         Help::OtherFire { minutes, start_c } => {
             format!("{minutes:.0} min on another fire, to {start_c:.0} °C")
         }

@@ -6,33 +6,17 @@
 mod case;
 mod fields;
 mod outcome;
+mod program;
 mod syntax;
 
-use std::io::Write;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    match answer() {
-        Ok(text) => match std::io::stdout().write_all(text.as_bytes()) {
-            Ok(()) => ExitCode::SUCCESS,
-            Err(_) => ExitCode::FAILURE,
-        },
-        Err(line) => {
-            let line = line.replace(['\n', '\r'], " ");
-            // A closed stderr leaves the exit code to tell.
-            let _ = writeln!(std::io::stderr(), "simulate: {line}");
-            ExitCode::from(2)
-        }
-    }
+    program::print("simulate", answer())
 }
 
 fn answer() -> Result<String, String> {
-    let mut arguments = std::env::args_os().skip(1);
-    let (Some(path), None) = (arguments.next(), arguments.next()) else {
-        return Err("give the name of one file of cases".into());
-    };
-    let shown = path.to_string_lossy().into_owned();
-    let text = std::fs::read_to_string(&path).map_err(|error| format!("{shown}: {error}"))?;
+    let (shown, text) = program::only_file("one file of cases")?;
     let cases = case::read(&text).map_err(|error| format!("{shown}: {error}"))?;
     let outcomes = cases
         .iter()

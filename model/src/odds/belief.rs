@@ -37,7 +37,7 @@ const DAYS_AHEAD: i32 = 3;
 /// out from the day it touches on. Whatever was kept, the answer is the same.
 #[derive(Debug, Default)]
 pub struct Replay {
-    settings: Settings,
+    pub(super) settings: Settings,
     pub(super) marks: BTreeMap<Day, Mark>,
     epochs: Vec<Arc<Epoch>>,
 }

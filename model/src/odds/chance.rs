@@ -88,7 +88,7 @@ impl Chance {
     }
 
     /// As `n in m`, to the precision that is worth telling: 1, 2 in 50, 1 in 20, tenths, 19 in 20,
-    /// 48, 49 in 50.
+    /// 48, 49 in 50. What would be rounded up into the odds of another word is rounded down.
     pub fn n_in_m(self) -> (u32, u32) {
         #[expect(
             clippy::cast_possible_truncation,
@@ -96,11 +96,14 @@ impl Chance {
             reason = "a probability times 50 at most"
         )]
         let of = |whole: f64| (self.0 * whole).round() as u32;
-        match of(100.0) {
-            0..=4 | 96.. => (of(50.0), 50),
-            5..=7 => (1, 20),
-            93..=95 => (19, 20),
-            _ => (of(10.0), 10),
+        let tenths = of(10.0);
+        match self.word() {
+            OddsWord::NearlyNever => (of(50.0), 50),
+            OddsWord::VeryUnlikely if self.0 < 0.075 => (1, 20),
+            OddsWord::NearlySure if self.0 < 0.955 => (19, 20),
+            OddsWord::NearlySure => (of(50.0), 50),
+            word if word < OddsWord::of(f64::from(tenths) / 10.0) => (tenths - 1, 10),
+            _ => (tenths, 10),
         }
     }
 }
@@ -127,11 +130,23 @@ mod tests {
             (0.5, OddsWord::Even, (5, 10)),
             (0.6, OddsWord::Likely, (6, 10)),
             (0.9, OddsWord::VeryLikely, (9, 10)),
-            (0.94, OddsWord::VeryLikely, (19, 20)),
+            (0.94, OddsWord::VeryLikely, (9, 10)),
+            (0.95, OddsWord::NearlySure, (19, 20)),
+            (0.96, OddsWord::NearlySure, (48, 50)),
             (0.97, OddsWord::NearlySure, (49, 50)),
         ] {
             let chance = Chance::new(p);
             assert_eq!((chance.word(), chance.n_in_m()), (word, figure), "{p}");
+        }
+    }
+
+    #[test]
+    fn a_figure_never_belongs_to_another_word() {
+        for permille in 0..=1000 {
+            let chance = Chance::new(f64::from(permille) / 1000.0);
+            let (n, m) = chance.n_in_m();
+            let told = OddsWord::of(f64::from(n) / f64::from(m));
+            assert_eq!(told, chance.word(), "{permille} in 1000 as {n} in {m}");
         }
     }
 

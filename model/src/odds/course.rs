@@ -1,6 +1,7 @@
 //! The way of store and pot through the evening, as it may be.
 
-use super::ensemble::column;
+use super::build::{Build, Load};
+use super::ensemble::{Ensemble, column};
 use super::{Band, Belief, band_of};
 use crate::journal::Meal;
 use crate::local_time::LocalTime;
@@ -33,37 +34,61 @@ impl Belief {
         let running = few.pot.as_ref().map(|pot| &*pot.load);
         let put_in = put_in.max(few.at());
         let load = few.epoch.load(meal, put_in, few.air_c(put_in));
-        let leaves_at = meal.leaves_at().max(put_in);
+        let mut times = times.peekable();
         let mut ensemble = few.ensemble.clone();
-        let (mut is_in, mut is_out) = (false, false);
+        let mut course = Vec::new();
+        while let Some(at) = times.next_if(|at| *at < put_in) {
+            few.carry(&mut ensemble, running, false, at);
+            course.push(place(build, &ensemble, at, false));
+        }
+        few.carry(&mut ensemble, running, false, put_in);
+        ensemble.take_out();
+        ensemble.bring_in(build, few.air_c(put_in));
+        ensemble.put_in(build, &load, meal, few.settings.seed);
+        let leaves_at = meal.leaves_at().max(put_in);
+        course.extend(few.course_in(ensemble, &load, leaves_at, times));
+        course
+    }
+
+    /// The same of the pot that is in; nothing where there is none.
+    pub fn running_course(&self, times: impl Iterator<Item = LocalTime>) -> Vec<CourseBand> {
+        let few = self.thinned(FOLLOWED);
+        let Some(pot) = &few.pot else {
+            return Vec::new();
+        };
+        let leaves_at = pot.meal.leaves_at().max(few.at());
+        few.course_in(few.ensemble.clone(), &pot.load, leaves_at, times)
+    }
+
+    /// From when a pot is in.
+    fn course_in(
+        &self,
+        mut ensemble: Ensemble,
+        load: &Load,
+        leaves_at: LocalTime,
+        times: impl Iterator<Item = LocalTime>,
+    ) -> Vec<CourseBand> {
+        let build = &self.epoch.build;
+        let mut is_in = true;
         let mut course = Vec::new();
         for at in times {
             let at = at.max(ensemble.at);
-            if !is_in && put_in <= at {
-                few.carry(&mut ensemble, running, false, put_in);
+            if is_in && leaves_at < at {
+                self.carry(&mut ensemble, Some(load), false, leaves_at);
                 ensemble.take_out();
-                ensemble.bring_in(build, few.air_c(put_in));
-                ensemble.put_in(build, &load, meal, few.settings.seed);
-                is_in = true;
+                is_in = false;
             }
-            if is_in && !is_out && leaves_at < at {
-                few.carry(&mut ensemble, Some(&load), false, leaves_at);
-                ensemble.take_out();
-                is_out = true;
-            }
-            let in_it = match (is_in, is_out) {
-                (false, _) => running,
-                (true, false) => Some(&load),
-                (true, true) => None,
-            };
-            few.carry(&mut ensemble, in_it, false, at);
-            course.push(CourseBand {
-                at,
-                store_c: band_of(&ensemble, |all, one| all.store_c(build, one)),
-                pot_c: (is_in && !is_out)
-                    .then(|| band_of(&ensemble, |all, one| all.get(column::POT_C, one))),
-            });
+            self.carry(&mut ensemble, is_in.then_some(load), false, at);
+            course.push(place(build, &ensemble, at, is_in));
         }
         course
+    }
+}
+
+fn place(build: &Build, ensemble: &Ensemble, at: LocalTime, is_in: bool) -> CourseBand {
+    CourseBand {
+        at: at.max(ensemble.at),
+        store_c: band_of(ensemble, |all, one| all.store_c(build, one)),
+        pot_c: is_in.then(|| band_of(ensemble, |all, one| all.get(column::POT_C, one))),
     }
 }

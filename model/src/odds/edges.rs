@@ -40,6 +40,11 @@ impl Edges {
         edges
     }
 
+    /// Adds a second charge that is yet to come.
+    pub(super) fn top_up(&mut self, from: LocalTime, to: LocalTime, heat_w: f64) {
+        self.top_ups.push(((from, to), heat_w));
+    }
+
     /// Heat from elsewhere. \[W\]
     pub(super) fn top_up_w(&self, at: LocalTime) -> f64 {
         let on = self

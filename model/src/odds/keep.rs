@@ -41,7 +41,12 @@ fn columns() -> impl Iterator<Item = usize> {
 impl Replay {
     /// The newest belief kept, as bytes to be put away; `None` where there is none yet.
     pub fn kept(&self) -> Option<Vec<u8>> {
-        let mut marks = self.marks.iter().rev();
+        self.kept_by(Day(i32::MAX))
+    }
+
+    /// The newest belief kept of the midnight that begins `day`, or of one before; likewise.
+    pub fn kept_by(&self, day: Day) -> Option<Vec<u8>> {
+        let mut marks = self.marks.range(..=day).rev();
         let (day, mark) = marks.find(|(_, mark)| mark.past.pot.is_none())?;
         let past = &mark.past;
         let ensemble = &past.ensemble;
@@ -90,10 +95,15 @@ impl Replay {
     /// One that begins where another left off. Bytes that make no sense are none.
     pub fn restored(settings: Settings, bytes: &[u8]) -> Self {
         let mut replay = Self::new(settings);
-        if let Some((day, mark)) = read(settings, bytes) {
-            replay.marks.insert(day, mark);
-        }
+        replay.take_up(bytes);
         replay
+    }
+
+    /// Has it begin where another left off, too, if that fits. Bytes that make no sense are none.
+    pub fn take_up(&mut self, bytes: &[u8]) {
+        if let Some((day, mark)) = read(self.settings, bytes) {
+            self.marks.entry(day).or_insert(mark);
+        }
     }
 }
 

@@ -12,13 +12,15 @@ use crate::tonight::{FIRE_W, Help, LEAST_SHARE, MOST_OFFERED, PUT_OFF_S, SUN_WAR
 use crate::water::CP_J_KGK;
 
 /// How many kinds of changes there are.
-pub const KINDS_OF_HELP: usize = 11;
+pub const KINDS_OF_HELP: usize = 12;
 
 /// Members that a search asks.
 const SEARCHED: usize = 128;
 /// Steps in which a time is sought, and how closely it is found. \[s\]
 const COARSE_S: i64 = 1800;
 const FINE_S: i64 = 300;
+/// The longest that a second charge is left on. \[s\]
+const TOP_UP_S: i64 = 6 * 3600;
 /// Halvings of an amount.
 const HALVINGS: u32 = 6;
 /// A change that adds less than this is no help.
@@ -122,10 +124,11 @@ impl Belief {
             meal,
             put_in,
         })?;
-        Some(Improvement {
-            help,
-            p_done: self.p_done(&plan),
-        })
+        let p_done = match help {
+            Help::TopUp { heat_w, for_s } => self.topped_up(heat_w, for_s).p_done(&plan),
+            _ => self.p_done(&plan),
+        };
+        Some(Improvement { help, p_done })
     }
 
     /// At most three of the changes that were found, as [`Belief::help`] tells them.
@@ -145,6 +148,14 @@ impl Belief {
         found.sort_by(|a, b| rank(b).total_cmp(&rank(a)));
         found.truncate(MOST_OFFERED);
         found
+    }
+
+    /// The same with the second charge on from now.
+    fn topped_up(&self, heat_w: f64, for_s: i64) -> Self {
+        let mut topped_up = self.clone();
+        let from = self.at();
+        topped_up.edges.top_up(from, from.plus_s(for_s), heat_w);
+        topped_up
     }
 
     fn p_done(&self, (meal, put_in): &Plan) -> f64 {
@@ -167,6 +178,7 @@ const ATTEMPTS: [Attempt; KINDS_OF_HELP] = [
     |solver| solver.smaller_pot(),
     |solver| solver.less(),
     |solver| solver.eat_later(),
+    |solver| solver.top_up(),
     |solver| solver.other_fire(),
 ];
 
@@ -334,6 +346,33 @@ impl Solver<'_> {
         let eat_at = self.meal.eat_at.plus_s(by_s).ceil_to_s(FINE_S);
         let plan = self.with(|meal| meal.eat_at = eat_at);
         Some((Help::EatLater { eat_at }, plan))
+    }
+
+    fn top_up(&self) -> Option<(Help, Plan)> {
+        let heat_w = self.belief.epoch.cooker.charging.second?.heat_w();
+        let plan = (self.meal.clone(), self.put_in);
+        let is_on = 0.0 < self.belief.edges.top_up_w(self.belief.at());
+        let whole_s = self.meal.eat_at.since_s(self.belief.at()).min(TOP_UP_S);
+        if is_on || whole_s < FINE_S {
+            return None;
+        }
+        let works = |for_s| {
+            let topped_up = self.belief.topped_up(heat_w, for_s);
+            Chance::NINE_IN_TEN <= topped_up.p_done(&plan)
+        };
+        let (mut short_s, mut for_s) = (0, whole_s);
+        if works(whole_s) {
+            while FINE_S < for_s - short_s {
+                let middle_s = i64::midpoint(short_s, for_s);
+                if works(middle_s) {
+                    for_s = middle_s;
+                } else {
+                    short_s = middle_s;
+                }
+            }
+        }
+        let for_s = for_s.div_euclid(60) * 60 + 60 * i64::from(for_s % 60 != 0);
+        Some((Help::TopUp { heat_w, for_s }, plan))
     }
 
     fn other_fire(&self) -> Option<(Help, Plan)> {

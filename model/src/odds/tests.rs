@@ -4,7 +4,7 @@ use proptest::prelude::*;
 
 use super::filter::effective;
 use super::*;
-use crate::cooker::Cooker;
+use crate::cooker::{Cooker, SecondCharge};
 use crate::dish::Dish;
 use crate::jacket::{Jacket, LayeredJacket};
 use crate::journal::{Event, Felt, Formerly, Journal, Meal, Outcome, What};
@@ -335,6 +335,48 @@ fn what_is_offered_helps_and_is_solved_for() {
         _ => None,
     });
     assert!(less.is_none_or(|share| (0.29..1.0).contains(&share)));
+}
+
+#[test]
+fn a_second_charge_is_offered_for_as_long_as_it_takes() {
+    let second = SecondCharge {
+        power_w: 500.0,
+        share: 0.95,
+    };
+    let (now, put_in) = (at(0, 17, 0), at(0, 18, 30));
+    let large = meal(0, Dish::WhiteRice, 1.5);
+    let charged = |second| {
+        let mut cooker = cooker();
+        cooker.charging.second = second;
+        Belief::replay(&site(), &cooker, &under(Sky::Grey, 3), now, &few()).unwrap()
+    };
+    let offered = |belief: &Belief| {
+        let all = (0..KINDS_OF_HELP).filter_map(|kind| belief.improvement(&large, put_in, kind));
+        all.into_iter()
+            .find(|found| matches!(found.help, Help::TopUp { .. }))
+    };
+    assert_eq!(offered(&charged(None)), None);
+    let belief = charged(Some(second));
+    assert!(belief.ask(&large, put_in).p_done < 0.5);
+    let found = offered(&belief).unwrap();
+    let Help::TopUp { heat_w, for_s } = found.help else {
+        panic!("{found:?}")
+    };
+    assert!(
+        0.85 <= found.p_done && (heat_w - second.heat_w()).abs() < 1e-9,
+        "{found:?}"
+    );
+    // Less is not enough; and what is told is what comes of it once it is logged.
+    let logged = |for_s| {
+        let mut journal = under(Sky::Grey, 3);
+        told(&mut journal, now, What::TopUp { heat_w, for_s });
+        let mut cooker = cooker();
+        cooker.charging.second = Some(second);
+        let belief = Belief::replay(&site(), &cooker, &journal, now, &few()).unwrap();
+        belief.ask(&large, put_in).p_done
+    };
+    assert!((logged(for_s) - found.p_done).abs() < 1e-9);
+    assert!(logged(for_s - 900) < 0.9);
 }
 
 #[test]

@@ -112,6 +112,29 @@ fn the_way_of_an_evening_begins_at_the_store_and_has_a_pot_while_one_is_in() {
 }
 
 #[test]
+fn the_way_of_a_running_pot_begins_where_it_is() {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+    let mut journal = diary(3);
+    let put_in = TODAY.at_s(18 * 3600);
+    journal.events.push(Event {
+        at: put_in,
+        what: What::Meal(supper(TODAY, false)),
+    });
+    let now = put_in.plus_s(120);
+    let belief = Belief::replay(&site(), &cooker, &journal, now, &settings()).unwrap();
+    let times = || (0..4).map(|n| now.plus_s(n * 3600));
+    let course = belief.running_course(times());
+    let has_pot: Vec<bool> = course.iter().map(|one| one.pot_c.is_some()).collect();
+    assert_eq!(has_pot, [true, true, false, false]);
+    let first = belief.store().store_c.p50;
+    assert!((course[0].store_c.p50 - first).abs() < 10.0);
+    let pot = |place: usize| course[place].pot_c.map(|pot_c| pot_c.p50);
+    assert!(pot(0) < pot(1), "{course:?}");
+    let none = Belief::replay(&site(), &cooker, &diary(3), now, &settings()).unwrap();
+    assert!(none.running_course(times()).is_empty());
+}
+
+#[test]
 fn a_first_reading_is_believed_however_hot() {
     let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
     for store_c in [30.0, 120.0, 240.0, 280.0] {

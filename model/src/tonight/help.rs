@@ -80,6 +80,13 @@ pub enum Help {
         /// When.
         eat_at: LocalTime,
     },
+    /// Heat the store by the cooker's second charge, from now on.
+    TopUp {
+        /// What reaches the store. \[W\]
+        heat_w: f64,
+        /// For how long. \[s\]
+        for_s: i64,
+    },
     /// Start the pot on another fire.
     OtherFire {
         /// For this long. \[min\]

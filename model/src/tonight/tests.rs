@@ -278,6 +278,7 @@ fn changed(meal: &Meal, put_in: LocalTime, help: Help) -> (Meal, LocalTime) {
         }
         Help::MoreWater { water_kg } => changed.water_kg = water_kg,
         Help::EatLater { eat_at } => changed.eat_at = eat_at,
+        Help::TopUp { .. } => panic!("only an answer by the odds offers it"),
     }
     (changed, put_in)
 }

@@ -7,7 +7,7 @@ mod parts;
 mod place;
 mod ways;
 
-use crate::i18n::strings::cooker::{Cooker, List};
+use crate::i18n::strings::cooker::{Cooker, List, Rebuilt};
 
 pub(super) const COOKER: Cooker = Cooker {
     title: "Cooker",
@@ -39,6 +39,13 @@ pub(super) const COOKER: Cooker = Cooker {
     follows: follows::FOLLOWS,
     limits: limits::LIMITS,
     learned: learned::LEARNED,
+    rebuilt: Rebuilt {
+        question: "From when on is it like this?",
+        why: "What is in the diary was cooked on what it was then.",
+        from_now: "From now on",
+        always: "It always was",
+        until: |when, made_of| format!("Until {when}: {made_of}."),
+    },
     parts: parts::PARTS,
     place: place::PLACE,
     ways: ways::WAYS,

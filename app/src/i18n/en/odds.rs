@@ -14,7 +14,7 @@ pub(super) const ODDS: Odds = Odds {
         OddsWord::VeryUnlikely => "very unlikely",
         OddsWord::NearlyNever => "hardly a chance",
     },
-    n_in_m: |n, m| format!("{n} in {m}"),
+    n_in_m: |n, m| format!("{n}\u{A0}in\u{A0}{m}"),
     scale: "Words for odds",
     scale_why: "When Duskpot says 9 in 10, nine of ten such pots should be ready. The words are always the same; it never says always or never.",
     word_and_figure: |word, figure| format!("{word}, {figure}"),

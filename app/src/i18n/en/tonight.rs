@@ -52,7 +52,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
     },
     help: HelpTexts {
         heading: "What would help",
-        nothing: "Nothing we know of would have it ready in time on this heat alone.",
+        nothing: "Nothing we know of makes it likely to be ready in time on this heat alone.",
         looking: "Being worked out…",
         likelier: "Nothing makes it sure on this heat alone. This makes it likelier:",
         lid_on: ("Put the lid on and leave it on.", "Lid on"),
@@ -104,6 +104,10 @@ pub(super) const TONIGHT: Tonight = Tonight {
             |time| format!("Eat at {time}."),
             |time| format!("Eat at {time}"),
         ),
+        top_up: (
+            |time| format!("Heat the store with its second charge, about {time} from now."),
+            "It is on now",
+        ),
         fire: (
             |time, degrees| {
                 format!("Warm the pot on another fire first, about {time}, until it has {degrees}.")
@@ -121,6 +125,18 @@ pub(super) const TONIGHT: Tonight = Tonight {
             format!(
                 "The store is at about {degrees}: heat to boil about {litres} of water, if \
                  none were lost on the way."
+            )
+        },
+        can_boil_between: |degrees, low, high| {
+            format!(
+                "The store is at about {degrees}: heat to boil {low} to {high} of water, if none \
+                 were lost on the way."
+            )
+        },
+        may_boil: |degrees, litres| {
+            format!(
+                "The store is at about {degrees}. That may be too little to boil a cup; at best it \
+                 boils {litres}."
             )
         },
         can_boil_little: |degrees| {

@@ -7,7 +7,7 @@ mod parts;
 mod place;
 mod ways;
 
-use crate::i18n::strings::cooker::{Cooker, List};
+use crate::i18n::strings::cooker::{Cooker, List, Rebuilt};
 
 pub(super) const COOKER: Cooker = Cooker {
     title: "Cocina",
@@ -39,6 +39,13 @@ pub(super) const COOKER: Cooker = Cooker {
     follows: follows::FOLLOWS,
     limits: limits::LIMITS,
     learned: learned::LEARNED,
+    rebuilt: Rebuilt {
+        question: "¿Desde cuándo es así?",
+        why: "Lo del diario se cocinó en lo que era entonces.",
+        from_now: "Desde ahora",
+        always: "Siempre fue así",
+        until: |when, made_of| format!("Hasta {when}: {made_of}."),
+    },
     parts: parts::PARTS,
     place: place::PLACE,
     ways: ways::WAYS,

@@ -14,7 +14,7 @@ pub(super) const ODDS: Odds = Odds {
         OddsWord::VeryUnlikely => "muy poco probable",
         OddsWord::NearlyNever => "casi imposible",
     },
-    n_in_m: |n, m| format!("{n} de cada {m}"),
+    n_in_m: |n, m| format!("{n}\u{A0}de\u{A0}cada\u{A0}{m}"),
     scale: "Palabras para lo probable",
     scale_why: "Cuando Duskpot dice 9 de cada 10, nueve de diez ollas así deberían estar listas. Las palabras son siempre las mismas; nunca dice siempre ni nunca.",
     word_and_figure: |word, figure| format!("{word}, {figure}"),

@@ -52,7 +52,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
     },
     help: HelpTexts {
         heading: "Qué ayudaría",
-        nothing: "Nada de lo que conocemos la tendría lista a tiempo solo con este calor.",
+        nothing: "Nada de lo que conocemos hace probable que esté lista a tiempo solo con este calor.",
         looking: "Calculando…",
         likelier: "Nada lo asegura solo con este calor. Esto lo hace más probable:",
         lid_on: ("Ponga la tapa y déjela puesta.", "Con tapa"),
@@ -99,6 +99,10 @@ pub(super) const TONIGHT: Tonight = Tonight {
             |time| format!("Coma a las {time}."),
             |time| format!("Comer a las {time}"),
         ),
+        top_up: (
+            |time| format!("Caliente el depósito con su segunda carga, unos {time} desde ahora."),
+            "Ya está puesta",
+        ),
         fire: (
             |time, degrees| {
                 format!(
@@ -118,6 +122,18 @@ pub(super) const TONIGHT: Tonight = Tonight {
             format!(
                 "El depósito está a unos {degrees}: calor para hervir unos {litres} de agua, \
                  si nada se perdiera en el camino."
+            )
+        },
+        can_boil_between: |degrees, low, high| {
+            format!(
+                "El depósito está a unos {degrees}: calor para hervir entre {low} y {high} de agua, \
+                 si nada se perdiera en el camino."
+            )
+        },
+        may_boil: |degrees, litres| {
+            format!(
+                "El depósito está a unos {degrees}. Puede que no alcance para hervir una taza; en el \
+                 mejor caso hierve {litres}."
             )
         },
         can_boil_little: |degrees| {

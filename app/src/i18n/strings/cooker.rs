@@ -22,12 +22,29 @@ pub struct Cooker {
     pub limits: limits::Limits,
     /// What was learned about it.
     pub learned: learned::Learned,
+    /// Its parts were changed.
+    pub rebuilt: Rebuilt,
     /// Its parts, as a form.
     pub parts: parts::Parts,
     /// Where the household cooks.
     pub place: place::Place,
     /// The parts that not every cooker has, and what wears.
     pub ways: ways::Ways,
+}
+
+/// Its parts were changed.
+#[derive(Debug)]
+pub struct Rebuilt {
+    /// Question: from when on it is like this.
+    pub question: &'static str,
+    /// What hangs on the answer.
+    pub why: &'static str,
+    /// Button: it was another cooker before.
+    pub from_now: &'static str,
+    /// Button: it was put right.
+    pub always: &'static str,
+    /// What it was until then.
+    pub until: fn(when: &str, made_of: &str) -> String,
 }
 
 /// The list of cookers, and what is done with one as a whole.

@@ -163,6 +163,8 @@ pub struct HelpTexts {
     pub more_water: (Say, Say),
     /// Eat later.
     pub later: (Say, Say),
+    /// Turn the second charge on, for so long.
+    pub top_up: (Say, &'static str),
     /// Start on another fire, for so long and until so hot.
     pub fire: (SayFire, Say),
 }
@@ -183,6 +185,10 @@ pub struct StoreTexts {
     /// What the store can do: its temperature, and how much water its heat would boil if none
     /// were lost.
     pub can_boil: fn(degrees: &str, litres: &str) -> String,
+    /// The same, between two amounts.
+    pub can_boil_between: fn(degrees: &str, low: &str, high: &str) -> String,
+    /// The store is near the boil: at best it boils so much.
+    pub may_boil: fn(degrees: &str, litres: &str) -> String,
     /// The store is above the boil, but has next to nothing to give.
     pub can_boil_little: fn(degrees: &str) -> String,
     /// The store is too cold to boil anything.

@@ -93,6 +93,7 @@ mod tests {
             cooker: CookerId(1),
             at: Day(20_000).at_s(18 * 3600 + 2400),
             what,
+            is_right: false,
         }
     }
 

@@ -41,10 +41,14 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
     ))
 }
 
-/// The times that the plot by the odds is worked out for, over the span of an answer's points.
-pub fn times(question: &Question, answer: &Answer) -> Option<Vec<LocalTime>> {
+/// The times that the plot by the odds is worked out for, over the span of an answer's points that
+/// is yet to come.
+pub fn times(question: &Question, answer: &Answer, now: LocalTime) -> Option<Vec<LocalTime>> {
     let points = lately(&answer.as_told.points, question.put_in);
-    let (first, last) = (points.first()?.at, points.last()?.at);
+    let (first, last) = (points.first()?.at.max(now), points.last()?.at);
+    if last <= first {
+        return None;
+    }
     let step_s = if 6 * HOUR_S < last.since_s(first) {
         HOUR_S / 2
     } else {
@@ -66,14 +70,23 @@ pub fn times(question: &Question, answer: &Answer) -> Option<Vec<LocalTime>> {
     Some(times)
 }
 
-/// The plot by the odds: the middle of what may be, and between what 8 of 10 evenings lie.
+/// The plot by the odds: the middle of what may be, and between what 8 of 10 evenings lie. What is
+/// past is told by the answer.
 pub fn banded(
     voice: &Voice<'_>,
     question: &Question,
+    answer: &Answer,
     odds: &Odds,
     bands: &[CourseBand],
 ) -> Option<LineChartView> {
-    let points: Vec<Place> = bands.iter().map(Place::of_band).collect();
+    let seen = question.meal.outcome;
+    let from = bands.first()?.at;
+    let past = lately(&answer.as_told.points, question.put_in);
+    let past = past.iter().filter(|point| point.at < from);
+    let points: Vec<Place> = past
+        .map(Place::of_point)
+        .chain(bands.iter().map(Place::of_band))
+        .collect();
     let (first, last) = (points.first()?, points.last()?);
     let sure = |(low, _, high): Span| Sure::of_band_c(high - low);
     let store = |span: Span| voice.formats.temperature(span.1, sure(span));
@@ -89,7 +102,10 @@ pub fn banded(
         voice,
         question,
         &points,
-        (odds.boils_at.p50, odds.ready_at.p50),
+        (
+            seen.boiled_at.or(odds.boils_at.p50),
+            seen.done_at.or(odds.ready_at.p50),
+        ),
         format!("{} {between}", ended(sentence)),
     ))
 }
@@ -144,10 +160,9 @@ fn drawn(
     let degrees = voice.formats.degrees;
     let series = |label: &str, span: fn(&Place) -> Span, style| {
         let x = |place: &Place| seconds(place.at, start);
-        let has_band = points.iter().any(Place::is_wide);
         let bands = points
             .iter()
-            .filter(|place| has_band && !span(place).1.is_nan());
+            .filter(|place| place.is_wide() && !span(place).1.is_nan());
         Series {
             label: label.to_owned(),
             points: points

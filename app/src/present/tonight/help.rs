@@ -1,7 +1,7 @@
 //! What would help, in words, and what each changes in the plan.
 
 use model::dish::Soak;
-use model::journal::Meal;
+use model::journal::{Meal, What};
 use model::local_time::LocalTime;
 use model::odds::Improvement;
 use model::pot::{Lid, Pot, PotSize, Wrap};
@@ -23,21 +23,18 @@ pub struct HelpView {
     pub button: String,
     /// The plan with it done.
     pub plan: Plan,
+    /// What is to be noted instead, where it is nothing of the plan.
+    pub noted: Option<What>,
 }
 
 /// The same with the odds that it gives.
 pub fn with_odds(voice: &Voice<'_>, plan: &Plan, meal: &Meal, found: &Improvement) -> HelpView {
-    let HelpView {
-        sentence,
-        button,
-        plan,
-    } = help(voice, plan, meal, found.help);
+    let view = help(voice, plan, meal, found.help);
     let odds = odds(voice.strings, voice.formats, found.ready());
     let then = (voice.strings.tonight.chances.then)(&odds);
     HelpView {
-        sentence: format!("{sentence} {then}"),
-        button,
-        plan,
+        sentence: format!("{} {then}", view.sentence),
+        ..view
     }
 }
 
@@ -47,6 +44,7 @@ pub fn help(voice: &Voice<'_>, plan: &Plan, meal: &Meal, help: Help) -> HelpView
     let formats = voice.formats;
     let both = |pair: (&str, &str)| (pair.0.to_owned(), pair.1.to_owned());
     let mut next = plan.clone();
+    let mut noted = None;
     let (sentence, button) = match help {
         Help::LidOn => {
             next.lid = Lid::On;
@@ -105,6 +103,12 @@ pub fn help(voice: &Voice<'_>, plan: &Plan, meal: &Meal, help: Help) -> HelpView
             let time = voice.time(eat_at, Sure::Known);
             ((words.later.0)(&time), (words.later.1)(&time))
         }
+        Help::TopUp { heat_w, for_s } => {
+            noted = Some(What::TopUp { heat_w, for_s });
+            let for_s = i32::try_from(for_s).map_or(f64::MAX, f64::from);
+            let long = formats.duration(for_s, Sure::Near);
+            ((words.top_up.0)(&long), words.top_up.1.to_owned())
+        }
         Help::OtherFire { minutes, start_c } => {
             let degrees = starts_at(voice, &mut next, start_c);
             let long = formats.duration(minutes.max(3.0) * 60.0, fire_sure(minutes));
@@ -115,6 +119,7 @@ pub fn help(voice: &Voice<'_>, plan: &Plan, meal: &Meal, help: Help) -> HelpView
         sentence: ended(sentence),
         button,
         plan: next,
+        noted,
     }
 }
 
@@ -136,6 +141,7 @@ pub fn that_fits(voice: &Voice<'_>, plan: &Plan, meal: &Meal) -> Vec<HelpView> {
                 pot: Some(Pot { size, ..meal.pot }),
                 ..plan.clone()
             },
+            noted: None,
         });
     }
     let holds_l = meal.pot.size.props().volume_l;
@@ -154,6 +160,7 @@ pub fn that_fits(voice: &Voice<'_>, plan: &Plan, meal: &Meal) -> Vec<HelpView> {
                 sentence: (words.fewer.0)(people, &amounts),
                 button: (words.fewer.1)(people),
                 plan,
+                noted: None,
             });
         }
     }

@@ -3,11 +3,11 @@
 use model::dish::DoneWhen;
 use model::journal::Meal;
 use model::local_time::LocalTime;
-use model::odds::Odds;
+use model::odds::{Chance, Odds};
 use model::tonight::{Answer, Forecast};
 
 use super::care::{CareView, unsafe_beans};
-use super::verdict::{OutBy, Question, out_by};
+use super::verdict::{Awaited, OutBy, Question, awaited, out_by};
 use super::{Voice, ended, plan, seconds};
 use crate::components::{ClockView, Icon};
 use crate::i18n::format::Sure;
@@ -16,6 +16,9 @@ use crate::present::odds::odds as in_words;
 
 /// A meal that nobody took out is over so long after its hour. \[s\]
 const FORGOTTEN_S: i64 = 2 * 3600;
+
+/// What is less likely to be ready is not told to stay in.
+const LIKELY: f64 = 0.6;
 
 /// How a running meal stands.
 #[derive(Debug, Clone, PartialEq)]
@@ -93,7 +96,9 @@ pub fn running(
     let mut lines = Vec::new();
     if let Some(answer) = answer {
         lines.extend(span(voice, meal, answer, odds));
-        lines.extend(odds.and_then(|odds| ready_by(voice, meal, odds)));
+        if let Some(odds) = odds {
+            lines.extend(chances(voice, meal, odds));
+        }
         lines.extend(comes_out(voice, meal, answer, odds));
     }
     lines.extend(answered(voice, meal));
@@ -107,7 +112,7 @@ pub fn running(
         }),
         clock: answer.map(|answer| clock(voice, question, answer, odds)),
         danger: answer
-            .is_none_or(|answer| expected(meal, answer, odds).ready_at.is_none())
+            .is_none_or(|answer| !is_ready(meal, answer, odds, Chance::NINE_IN_TEN))
             .then(|| unsafe_beans(voice, meal))
             .flatten(),
         lines,
@@ -141,17 +146,9 @@ struct Expected {
     ready_at: Option<LocalTime>,
 }
 
-/// By the odds, where there are any: the middle of what may be, what was seen being in it.
-///
-/// Without: what was seen to boil is in every forecast. As long as it was not, the first that is not
-/// denied by what was seen.
-fn expected(meal: &Meal, answer: &Answer, odds: Option<&Odds>) -> Expected {
-    if let Some(odds) = odds {
-        return Expected {
-            boils_at: meal.outcome.boiled_at.or(odds.boils_at.p50),
-            ready_at: odds.ready_at.p50,
-        };
-    }
+/// What was seen to boil is in every forecast. As long as it was not, the first that is not denied
+/// by what was seen.
+fn expected(meal: &Meal, answer: &Answer) -> Expected {
     let not_boiled_by = meal.outcome.not_boiled_by;
     let fits = |forecast: &&Forecast| {
         meal.outcome.boiled_at.is_some()
@@ -167,6 +164,21 @@ fn expected(meal: &Meal, answer: &Answer, odds: Option<&Odds>) -> Expected {
     }
 }
 
+/// Whether the food is ready in time by more than so many odds; without odds, whether it is by the
+/// forecast.
+fn is_ready(meal: &Meal, answer: &Answer, odds: Option<&Odds>, least: f64) -> bool {
+    match odds {
+        Some(odds) => least <= odds.p_done,
+        None => expected(meal, answer).ready_at.is_some(),
+    }
+}
+
+/// Nothing is waited for any more: it was seen to be ready.
+fn is_seen_ready(meal: &Meal) -> bool {
+    let is_done_at_the_boil = meal.dish.props().done_when == DoneWhen::Boils;
+    meal.outcome.done_at.is_some() || meal.outcome.boiled_at.is_some() && is_done_at_the_boil
+}
+
 fn clock(
     voice: &Voice<'_>,
     question: &Question,
@@ -175,41 +187,58 @@ fn clock(
 ) -> ClockView {
     let words = &voice.strings.tonight.running;
     let meal = &question.meal;
-    let Expected { boils_at, ready_at } = expected(meal, answer, odds);
-    let has_boiled = meal.outcome.boiled_at.is_some();
-    let is_done_at_the_boil = meal.dish.props().done_when == DoneWhen::Boils;
-    let wait = |until: LocalTime, headline: fn(&str) -> String, late: &str, icon| {
-        if until <= voice.now {
-            return ClockView {
-                headline: late.to_owned(),
-                left: words.about_now.to_owned(),
-                done: 1.0,
-                icon,
-            };
-        }
-        let all_s = seconds(until, question.put_in).max(1.0);
-        ClockView {
-            headline: headline(&voice.about(until, Sure::Near)),
-            left: (words.in_time)(
-                &voice
-                    .formats
-                    .duration(seconds(until, voice.now), left_sure(until, voice.now)),
-            ),
-            done: seconds(voice.now, question.put_in) / all_s,
-            icon,
-        }
-    };
-    let still = |headline: String, done, icon| ClockView {
+    // What is not done in time has the meal's hour for its end.
+    let gone = seconds(voice.now, question.put_in) / seconds(meal.eat_at, question.put_in).max(1.0);
+    let still = |headline: String, left: String, done, icon| ClockView {
         headline,
-        left: String::new(),
+        left,
         done,
         icon,
     };
-    // What is not done in time has the meal's hour for its end.
-    let gone = seconds(voice.now, question.put_in) / seconds(meal.eat_at, question.put_in).max(1.0);
-    if meal.outcome.done_at.is_some() || has_boiled && is_done_at_the_boil {
-        return still(words.is_done.to_owned(), 1.0, Icon::Bowl);
+    if is_seen_ready(meal) {
+        return still(words.is_done.to_owned(), String::new(), 1.0, Icon::Bowl);
     }
+    if let Some(odds) = odds {
+        let Awaited {
+            is_boil,
+            is_good,
+            headline,
+            odds,
+            when,
+        } = awaited(voice, meal, odds);
+        let icon = match (is_boil, is_good) {
+            (true, true) => Icon::PotSteams,
+            (true, false) => Icon::PotCold,
+            (false, true) => Icon::Bowl,
+            (false, false) => Icon::PotSimmers,
+        };
+        return match when.p50.filter(|_| is_good) {
+            Some(until) if voice.now < until => {
+                let (left, done) = wait(voice, question, until);
+                let left = (words.at_in)(&voice.about(until, Sure::Near), &left);
+                still(headline.to_owned(), left, done, icon)
+            }
+            Some(_) => {
+                let late = if is_boil {
+                    words.should_boil_now
+                } else {
+                    words.should_be_done
+                };
+                still(late.to_owned(), words.about_now.to_owned(), 1.0, icon)
+            }
+            None => still(headline.to_owned(), odds, gone, icon),
+        };
+    }
+    let Expected { boils_at, ready_at } = expected(meal, answer);
+    let has_boiled = meal.outcome.boiled_at.is_some();
+    let wait = |until: LocalTime, headline: fn(&str) -> String, late: &str, icon| {
+        if until <= voice.now {
+            return still(late.to_owned(), words.about_now.to_owned(), 1.0, icon);
+        }
+        let (left, done) = wait(voice, question, until);
+        let headline = headline(&voice.about(until, Sure::Near));
+        still(headline, (words.in_time)(&left), done, icon)
+    };
     match (has_boiled, boils_at, ready_at) {
         (false, Some(boils_at), _) => wait(
             boils_at,
@@ -220,20 +249,30 @@ fn clock(
         (_, _, Some(ready_at)) => wait(ready_at, words.done, words.should_be_done, Icon::Bowl),
         (true, _, None) => still(
             (words.not_done_by)(&voice.time(meal.eat_at, Sure::Known)),
+            String::new(),
             gone,
             Icon::PotSimmers,
         ),
-        (false, None, None) if answer.as_told.boils_at.is_some() => still(
-            voice.strings.tonight.chances.may_not_boil.to_owned(),
-            gone,
-            Icon::PotCold,
-        ),
-        (false, None, None) => still(
-            (words.will_not_boil)(&voice.hottest(answer.as_told.hottest_c, question.boiling_c)),
-            gone,
-            Icon::PotCold,
-        ),
+        (false, None, None) => {
+            let hopes = [&answer.as_told, &answer.in_favour];
+            let may = hopes.iter().any(|forecast| forecast.boils_at.is_some());
+            let hottest = voice.hottest(answer.as_told.hottest_c, question.boiling_c);
+            let headline = if may {
+                words.may_not_boil.to_owned()
+            } else {
+                (words.will_not_boil)(&hottest)
+            };
+            still(headline, String::new(), gone, Icon::PotCold)
+        }
     }
+}
+
+/// How long it is yet, and the share of the wait that is over.
+fn wait(voice: &Voice<'_>, question: &Question, until: LocalTime) -> (String, f64) {
+    let left_s = seconds(until, voice.now);
+    let left = voice.formats.duration(left_s, left_sure(until, voice.now));
+    let all_s = seconds(until, question.put_in).max(1.0);
+    (left, seconds(voice.now, question.put_in) / all_s)
 }
 
 /// A short wait is told to the minute, so that it is seen to go by.
@@ -245,34 +284,46 @@ fn left_sure(until: LocalTime, now: LocalTime) -> Sure {
     }
 }
 
-/// Between which times it boils, as long as nobody has said that it does.
+/// Between which times it happens, as long as nobody has said that it did.
 fn span(voice: &Voice<'_>, meal: &Meal, answer: &Answer, odds: Option<&Odds>) -> Option<String> {
-    let between = voice.strings.tonight.running.between;
+    let words = &voice.strings.tonight.running;
     if let Some(odds) = odds {
-        let band = match meal.outcome.boiled_at {
-            None => odds.boils_at,
-            Some(_) if meal.outcome.done_at.is_none() => odds.ready_at,
-            Some(_) => return None,
+        if is_seen_ready(meal) {
+            return None;
+        }
+        let band = awaited(voice, meal, odds).when;
+        let early = band.p10?;
+        let not_before = || (words.not_before)(&voice.time(early, Sure::Near));
+        let Some(middle) = band.p50 else {
+            return Some(not_before());
         };
-        let estimate = voice.estimate(band.p50?, band.p10.zip(band.p90), meal.eat_at);
-        return estimate.span.map(|(from, to)| between(&from, &to));
+        let span = voice.estimate(middle, band.p10.zip(band.p90), meal.eat_at);
+        return match span.span {
+            Some((from, to)) => Some((words.between)(&from, &to)),
+            None => band.p90.is_none().then(not_before),
+        };
     }
     let is_open = meal.outcome.boiled_at.is_none() && meal.outcome.not_boiled_by.is_none();
     let told = answer.as_told.boils_at.filter(|_| is_open)?;
     let ends = answer.against.boils_at.zip(answer.in_favour.boils_at)?;
     let (from, to) = voice.estimate(told, Some(ends), meal.eat_at).span?;
-    Some(between(&from, &to))
+    Some((words.between)(&from, &to))
 }
 
-/// How likely it is ready in time, as long as nobody has said that it is and there is time left.
-fn ready_by(voice: &Voice<'_>, meal: &Meal, odds: &Odds) -> Option<String> {
-    let is_known = meal.outcome.done_at.is_some()
-        || meal.dish.props().done_when == DoneWhen::Boils && meal.outcome.boiled_at.is_some();
-    (!is_known && voice.now < meal.eat_at).then(|| {
-        let eaten = voice.time(meal.eat_at, Sure::Known);
-        let chance = in_words(voice.strings, voice.formats, odds.ready());
-        (voice.strings.tonight.chances.ready_by)(&eaten, &chance)
-    })
+/// How likely it boils and is ready in time, as long as nobody has said that it is and there is
+/// time left.
+fn chances(voice: &Voice<'_>, meal: &Meal, odds: &Odds) -> Vec<String> {
+    if is_seen_ready(meal) || meal.eat_at <= voice.now {
+        return Vec::new();
+    }
+    let words = &voice.strings.tonight.chances;
+    let eaten = voice.time(meal.eat_at, Sure::Known);
+    let say = |chance| in_words(voice.strings, voice.formats, chance);
+    let is_boil_apart =
+        meal.dish.props().done_when == DoneWhen::Cooked && awaited(voice, meal, odds).is_boil;
+    let boils = is_boil_apart.then(|| (words.boils_by)(&eaten, &say(odds.boils())));
+    let ready = (words.ready_by)(&eaten, &say(odds.ready()));
+    boils.into_iter().chain([ready]).collect()
 }
 
 fn comes_out(
@@ -288,7 +339,7 @@ fn comes_out(
         Some(OutBy::Spoils(at)) => (words.spoils_by)(&time(at)),
         None if meal.eat_at < voice.now => (words.was_to_be_eaten)(&time(meal.eat_at)),
         // What is not done by then is not told to stay.
-        None if expected(meal, answer, odds).ready_at.is_none() => return None,
+        None if !is_ready(meal, answer, odds, LIKELY) => return None,
         None => (words.stays_until)(&time(meal.eat_at)),
     })
 }

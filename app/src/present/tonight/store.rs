@@ -14,11 +14,13 @@ const HEADROOM_K: f64 = 10.0;
 /// Water that is not worth boiling. \[L\]
 const CUP_L: f64 = 0.2;
 
-/// The column of a cooker; `boiling_c` is where water boils. [°C]
+/// The column of a cooker; `litres` is what it may boil in 8 of 10 cases, where that is known, and
+/// `boiling_c` where water boils. [L] [°C]
 pub fn column(
     voice: &Voice<'_>,
     cooker: &Cooker,
     store: &StoreNow,
+    litres: Option<(f64, f64)>,
     boiling_c: f64,
 ) -> StoreColumnView {
     let words = &voice.strings.tonight.store;
@@ -52,20 +54,35 @@ pub fn column(
             label: words.cut_out.to_owned(),
             value: known(cutout_c),
         }),
-        sentence: sentence(voice, store, boiling_c, sure),
+        sentence: sentence(voice, store, litres, boiling_c, sure),
     }
 }
 
-fn sentence(voice: &Voice<'_>, store: &StoreNow, boiling_c: f64, sure: Sure) -> String {
+fn sentence(
+    voice: &Voice<'_>,
+    store: &StoreNow,
+    litres: Option<(f64, f64)>,
+    boiling_c: f64,
+    sure: Sure,
+) -> String {
     let words = &voice.strings.tonight.store;
     let degrees = voice.formats.temperature(store.store_c, sure);
-    let mut sentence = if store.store_c <= boiling_c {
+    let say = |litres: f64| {
+        let number = voice.formats.field(rough_l(litres), 1);
+        (voice.strings.common.units.litres)(&number)
+    };
+    let (low_l, high_l) = litres.unwrap_or((store.litres, store.litres));
+    let may_boil = litres.is_some() && boiling_c < store.band_c.1 && CUP_L <= high_l;
+    let mut sentence = if store.litres < CUP_L && may_boil {
+        (words.may_boil)(&degrees, &say(high_l))
+    } else if store.store_c <= boiling_c {
         (words.too_cold)(&degrees)
     } else if store.litres < CUP_L {
         (words.can_boil_little)(&degrees)
+    } else if rough_l(low_l) < rough_l(high_l) {
+        (words.can_boil_between)(&degrees, &say(low_l.max(0.0)), &say(high_l))
     } else {
-        let litres = voice.formats.field(rough_l(store.litres), 1);
-        (words.can_boil)(&degrees, &(voice.formats.units.litres)(&litres))
+        (words.can_boil)(&degrees, &say(store.litres))
     };
     if let Some(share) = store.molten_share.filter(|share| 0.02 < *share) {
         sentence.push(' ');

@@ -362,7 +362,7 @@ fn the_column_says_what_the_store_can_do() {
         let cooker = cooker();
         let evening = evening_on(&cooker, &under(sky), clock(NOW.0, NOW.1));
         let boiling_c = evening.rig().boiling_c().unwrap();
-        in_english(|voice| column(voice, &cooker, &evening.store().unwrap(), boiling_c))
+        in_english(|voice| column(voice, &cooker, &evening.store().unwrap(), None, boiling_c))
     };
     let (clear, dark) = (say(Sky::Clear), say(Sky::Dark));
     assert!(clear.sentence.contains("L of water"), "{}", clear.sentence);
@@ -376,7 +376,7 @@ fn the_column_says_what_the_store_can_do() {
     assert_eq!(clear.melting, None);
     let salt = Preset::NitrateInCeramicFibre.cooker(200.0, -13.5);
     let evening = evening_on(&salt, &under(Sky::Clear), clock(NOW.0, NOW.1));
-    let view = in_english(|voice| column(voice, &salt, &evening.store().unwrap(), 91.0));
+    let view = in_english(|voice| column(voice, &salt, &evening.store().unwrap(), None, 91.0));
     assert!(view.melting.is_some());
 }
 

@@ -18,7 +18,8 @@ use crate::i18n::refusal::refusal;
 use crate::state::refused::Refused;
 
 pub(super) use facts::{OutBy, out_by};
-pub use odds::{is_good_enough, is_told_by_odds, verdict_by_odds};
+pub(super) use odds::{Awaited, awaited};
+pub use odds::{is_good_enough, is_told_by_odds, is_worth_starting, verdict_by_odds};
 
 /// What was asked.
 #[derive(Debug, Clone, PartialEq)]

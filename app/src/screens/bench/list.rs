@@ -52,6 +52,12 @@ pub(super) fn Runs() -> impl IntoView {
                         test="to-compare"
                     />
                 </Show>
+                <LinkButton
+                    href=Route::Bench(BenchPage::Import).hash()
+                    label=words.text(|strings| strings.bench.import.title)
+                    icon=Icon::Fetch
+                    test="to-import"
+                />
                 <ActionDock>
                     <LinkButton
                         href=Route::Bench(BenchPage::New).hash()

@@ -13,7 +13,6 @@ mod import;
 mod import_about;
 mod list;
 mod live;
-mod page;
 mod sheet;
 
 use crate::reactive::*;
@@ -27,12 +26,12 @@ pub(super) fn BenchRoom(
     page: BenchPage,
 ) -> impl IntoView {
     match page {
+        BenchPage::List => view! { <list::Runs /> },
         BenchPage::New => view! { <guide::Guide /> },
+        BenchPage::Import => view! { <import::Import /> },
         BenchPage::Run(id) => view! { <live::Live id /> },
+        BenchPage::Fit(id) => view! { <fit::FitPage id /> },
         BenchPage::Compare => view! { <compare::Compare /> },
         BenchPage::Print => view! { <compare::PrintPage /> },
-        BenchPage::Import => view! { <import::Import /> },
-        BenchPage::Fit(id) => view! { <fit::FitPage id /> },
-        BenchPage::List => view! { <list::Runs /> },
     }
 }

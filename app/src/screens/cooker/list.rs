@@ -3,7 +3,7 @@
 use crate::reactive::*;
 
 use super::add::AddCooker;
-use crate::components::{EntryRow, EntryView, Icon, Panel};
+use crate::components::{EntryRow, EntryView, EntryWords, Icon, Panel};
 use crate::present::cooker::list::line;
 use crate::shell::{Shell, use_shell};
 use crate::state::ids::CookerId;
@@ -61,11 +61,23 @@ fn Line(id: CookerId) -> impl IntoView {
             icon: Icon::Cooker,
         })
     });
-    view! {
-        <EntryRow
-            entry
-            on_press=move |()| router.go(Route::Cooker(Some(id)))
-            test="cooker-line"
-        />
+    let in_use = store.in_use();
+    move || {
+        // The page of the one in use is the rest of this screen.
+        if in_use.get() == Some(id) {
+            view! {
+                <div class="entry-row" aria-current="true" data-test="cooker-in-use">
+                    <EntryWords entry />
+                </div>
+            }
+        } else {
+            view! {
+                <EntryRow
+                    entry
+                    on_press=move |()| router.go(Route::Cooker(Some(id)))
+                    test="cooker-line"
+                />
+            }
+        }
     }
 }

@@ -19,6 +19,7 @@ mod page;
 mod parts;
 mod place;
 mod plots;
+mod rebuilt;
 mod ways;
 
 use crate::reactive::*;

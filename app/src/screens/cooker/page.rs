@@ -12,6 +12,7 @@ use super::limits::{Limiting, Taking};
 use super::manage::{Manage, UseThis};
 use super::parts::Parts;
 use super::plots::Plots;
+use super::rebuilt::Rebuilt;
 use crate::components::{ActionDock, Caution, Fold, Panel};
 use crate::present::cooker::cautions::cautions;
 use crate::present::cooker::facts::{heater_in_short, in_short};
@@ -47,20 +48,29 @@ pub(super) fn CookerPage(
         let (site, cooker) = (site.get()?, cooker.get()?);
         Some(Figures::new(&site, &cooker))
     });
+    let has_panels = Memo::new(move |_| {
+        cooker.with(|cooker| {
+            let cooker = cooker.as_ref();
+            cooker.is_some_and(|cooker| cooker.charging.concentrator.is_none())
+        })
+    });
     view! {
         <Follows outcome>
             <Limiting subject />
-            <Taking subject />
+            <Show when=move || has_panels.get()>
+                <Taking subject />
+            </Show>
         </Follows>
         <Learned id />
-        <Plots outcome />
+        <Plots outcome has_panels />
         <Minded subject />
         <Worn id />
         <Parts id cooker />
         <Manage id />
         {children}
         <ActionDock>
-            <InShort outcome cooker />
+            <Rebuilt id />
+            <InShort outcome cooker has_panels />
             <UseThis id />
         </ActionDock>
     }
@@ -68,7 +78,11 @@ pub(super) fn CookerPage(
 
 /// What follows in one line, in sight while the parts are changed.
 #[component]
-fn InShort(outcome: Memo<Outcome>, cooker: Memo<Option<Cooker>>) -> impl IntoView {
+fn InShort(
+    outcome: Memo<Outcome>,
+    cooker: Memo<Option<Cooker>>,
+    has_panels: Memo<bool>,
+) -> impl IntoView {
     let words = use_shell().words;
     let line = Memo::new(move |_| {
         let (strings, formats) = (words.strings(), words.formats().get());
@@ -84,7 +98,10 @@ fn InShort(outcome: Memo<Outcome>, cooker: Memo<Option<Cooker>>) -> impl IntoVie
             _ => None,
         })?;
         let [full_sun, _] = light_lines(&cooker.get()?, air_c).ok()?;
-        Some(heater_in_short(strings, &formats, &full_sun))
+        Some(format!(
+            " · {}",
+            heater_in_short(strings, &formats, &full_sun)
+        ))
     });
     let is_there = Memo::new(move |_| line.with(Option::is_some));
     view! {
@@ -92,8 +109,7 @@ fn InShort(outcome: Memo<Outcome>, cooker: Memo<Option<Cooker>>) -> impl IntoVie
             <div class="in-short">
                 <p class="in-short__line" aria-live="polite" data-test="cooker-in-short">
                     {line}
-                    " · "
-                    {heater}
+                    {move || heater.get().filter(|_| has_panels.get())}
                 </p>
             </div>
         </Show>

@@ -7,6 +7,7 @@ use model::panel::Drive;
 use super::field::{Field, Subject};
 use super::form::{Form, Text, site};
 use super::jacket::JacketParts;
+use super::rebuilt::Formerly;
 use super::ways::{Elements, MetalParts, OtherCharges};
 use crate::components::{Fold, Icon, Panel};
 use crate::present::cooker::fault::check_change;
@@ -114,6 +115,7 @@ pub(super) fn Parts(id: CookerId, cooker: Memo<Option<Cooker>>) -> impl IntoView
             <Fold summary=text(|strings| strings.cooker.parts.pot.heading) test="parts-pot">
                 <Pot part />
             </Fold>
+            <Formerly id />
         </Panel>
     }
 }

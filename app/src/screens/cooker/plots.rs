@@ -13,7 +13,11 @@ use crate::shell::use_shell;
 
 /// How a full store cools, and the panels with their load.
 #[component]
-pub(super) fn Plots(outcome: Memo<Outcome>) -> impl IntoView {
+pub(super) fn Plots(
+    outcome: Memo<Outcome>,
+    /// Whether panels charge it.
+    has_panels: Memo<bool>,
+) -> impl IntoView {
     let words = use_shell().words;
     let is_there = Memo::new(move |_| outcome.with(|outcome| matches!(outcome, Some(Ok(_)))));
     view! {
@@ -21,9 +25,11 @@ pub(super) fn Plots(outcome: Memo<Outcome>) -> impl IntoView {
             <Panel heading=words.text(|strings| strings.cooker.follows.cool.name)>
                 <Plot outcome plot=cool_down digits=0 test="cooker-cools" />
             </Panel>
-            <Panel heading=words.text(|strings| strings.cooker.follows.panel.name)>
-                <Plot outcome plot=panel digits=1 test="cooker-panel" />
-            </Panel>
+            <Show when=move || has_panels.get()>
+                <Panel heading=words.text(|strings| strings.cooker.follows.panel.name)>
+                    <Plot outcome plot=panel digits=1 test="cooker-panel" />
+                </Panel>
+            </Show>
         </Show>
     }
 }

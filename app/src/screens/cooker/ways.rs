@@ -2,6 +2,7 @@
 
 use crate::reactive::*;
 use model::cooker::Metal;
+use model::media::Chemistry;
 
 use super::parts::Described;
 use crate::components::Icon;
@@ -91,28 +92,43 @@ pub(super) fn MetalParts(part: Described) -> impl IntoView {
             "part-metal-of",
         )
     };
-    let number = move |way, label, test| form.number(Key::Way(way), label, "", test);
+    let number = move |way, label, hint, test| form.number(Key::Way(way), label, hint, test);
+    // A block of metal needs none.
+    let is_wanted = part.is(|cooker| {
+        let store = &cooker.store;
+        let mut media = store.charges.iter().map(|charge| charge.medium);
+        store.metal.is_some() || media.any(|medium| medium.props().chemistry != Chemistry::Metal)
+    });
     view! {
-        {form
-            .select(
-                Key::Way(Way::Metal),
-                words.text(|strings| strings.cooker.ways.metal),
-                options,
-                "part-metal",
-            )}
+        {move || {
+            is_wanted
+                .get()
+                .then(|| {
+                    view! {
+                        {form
+                            .select(
+                                Key::Way(Way::Metal),
+                                words.text(|strings| strings.cooker.ways.metal),
+                                options,
+                                "part-metal",
+                            )}
+                        <p class="field__hint">{texts.metal_hint}</p>
+                    }
+                })
+        }}
         {move || {
             match kind.get() {
                 Some(MetalKind::Fins) => {
                     view! {
                         {of()}
-                        {number(Way::FinM, texts.fin, "part-fin")}
-                        {number(Way::PitchM, texts.pitch, "part-pitch")}
+                        {number(Way::FinM, texts.fin, texts.fin_hint, "part-fin")}
+                        {number(Way::PitchM, texts.pitch, texts.pitch_hint, "part-pitch")}
                     }
                 }
                 Some(MetalKind::Foam) => {
                     view! {
                         {of()}
-                        {number(Way::FoamShare, texts.foam_share, "part-foam")}
+                        {number(Way::FoamShare, texts.foam_share, texts.foam_share_hint, "part-foam")}
                     }
                 }
                 Some(MetalKind::None) | None => view! {},
@@ -139,11 +155,11 @@ pub(super) fn FlaskParts(part: Described) -> impl IntoView {
     let words = shell.words;
     let strings = untrack(move || words.strings());
     let (texts, jacket) = (&strings.cooker.ways, &strings.cooker.parts.jacket);
-    let number = move |way, label, test| form.number(Key::Way(way), label, "", test);
+    let number = move |way, label, hint, test| form.number(Key::Way(way), label, hint, test);
     view! {
-        {number(Way::FlaskAcross, jacket.across, "part-flask-across")}
-        {number(Way::FlaskHeight, jacket.height, "part-flask-height")}
-        {number(Way::FlaskGap, texts.flask_gap, "part-flask-gap")}
+        {number(Way::FlaskAcross, jacket.across, "", "part-flask-across")}
+        {number(Way::FlaskHeight, jacket.height, "", "part-flask-height")}
+        {number(Way::FlaskGap, texts.flask_gap, texts.flask_gap_hint, "part-flask-gap")}
         {form
             .select(
                 Key::Way(Way::FlaskWall),
@@ -215,7 +231,7 @@ pub(super) fn OtherCharges(part: Described) -> impl IntoView {
                 .get()
                 .then(|| {
                     view! {
-                        {number(Way::SecondW, texts.second_w, "", "part-second-w")}
+                        {number(Way::SecondW, texts.second_w, texts.second_w_hint, "part-second-w")}
                         {number(
                             Way::SecondShare,
                             texts.second_share,
@@ -237,8 +253,8 @@ pub(super) fn OtherCharges(part: Described) -> impl IntoView {
                 .get()
                 .then(|| {
                     view! {
-                        {number(Way::WayS, texts.way, "", "part-way")}
-                        {number(Way::WayWrap, texts.wrap, "", "part-wrap-way")}
+                        {number(Way::WayS, texts.way, texts.way_hint, "part-way")}
+                        {number(Way::WayWrap, texts.wrap, texts.wrap_hint, "part-wrap-way")}
                         {form
                             .toggle(
                                 Key::Way(Way::TurnedOver),

@@ -147,13 +147,9 @@ pub(super) fn Entries(scene: Scene) -> impl IntoView {
 fn Doubted(scene: Scene, entry: Entry) -> impl IntoView {
     let shell = scene.shell;
     let words = shell.words;
-    let beliefs = shell.estimates.beliefs();
-    let (belief, kept) = (beliefs.belief(), beliefs.kept());
+    let belief = shell.estimates.belief();
     let shown = entry.clone();
     let asked = Memo::new(move |_| {
-        if kept.with(|kept| kept.contains(&shown)) {
-            return None;
-        }
         belief.with(|belief| {
             let doubts = belief.as_ref()?.doubts();
             say(shell, |voice| asked(voice, &shown, doubts))
@@ -161,14 +157,18 @@ fn Doubted(scene: Scene, entry: Entry) -> impl IntoView {
     });
     move || {
         asked.get().map(|asked| {
-            let (kept, changed) = (entry.clone(), entry.clone());
+            let (id, changed) = (entry.id, entry.clone());
+            // There is nothing to refuse: the entry is there as long as its question is.
+            let keep = move |()| {
+                let _ = shell.dispatch.run(Action::KeepEntry(id));
+            };
             view! {
                 <div class="diary-doubt" data-test="doubt">
                     <p>{asked}</p>
                     <div class="row">
                         <Button
                             label=words.text(|strings| strings.diary.keep_it)
-                            on_press=Callback::new(move |()| beliefs.keep(kept.clone()))
+                            on_press=Callback::new(keep)
                             icon=Icon::Tick
                             test="doubt-keep"
                         />

@@ -97,6 +97,7 @@ pub(super) fn DaySun(scene: Scene) -> impl IntoView {
     let is_told = Memo::new(move |_| scene.log.with(Option::is_some));
     view! {
         <Panel heading test="day-sun">
+            <p class="lead" aria-live="polite" data-test="comes-to">{line}</p>
             {move || {
                 if has_sun.get() {
                     view! { <Told scene /> }
@@ -104,7 +105,6 @@ pub(super) fn DaySun(scene: Scene) -> impl IntoView {
                     view! { <p>{words.text(|strings| strings.diary.sun_stays_down)}</p> }
                 }
             }}
-            <p class="lead" aria-live="polite" data-test="comes-to">{line}</p>
             {move || {
                 is_told
                     .get()

@@ -11,13 +11,26 @@ use crate::present::tonight::heat::heat;
 use crate::present::tonight::help::HelpView;
 use crate::present::tonight::verdict::is_good_enough;
 use crate::present::wear;
-use crate::shell::use_shell;
+use crate::shell::toasts::ToastAbout;
+use crate::shell::{Shell, use_shell};
+use crate::state::action::{Action, Done};
 use model::cooker::Cooker;
 use model::dish::Dish;
+use model::journal::What;
 use model::tonight::Verdict;
 
 /// Below these odds, and with nothing that helps, there is no hope.
 const HOPELESS: f64 = 0.4;
+
+/// Notes what was done just now, with the way to take it back.
+fn note(shell: Shell, what: What) {
+    let at = shell.clock.now_untracked();
+    // What is offered is within what may be noted; only a full diary refuses it.
+    if let Ok(Done::AddedEntry(id)) = shell.dispatch.run(Action::AddEntry { at, what }) {
+        let undo = Some(Action::EraseEntry(id));
+        shell.toasts.show(ToastAbout::Noted, undo);
+    }
+}
 
 /// What would help, each with a button that does it to the plan.
 #[component]
@@ -50,13 +63,18 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
             sentence,
             button,
             plan,
+            noted,
         } = help;
+        let press = move |()| match noted.clone() {
+            Some(what) => note(scene.shell, what),
+            None => scene.replace(plan.clone()),
+        };
         view! {
             <li class="tonight-help__line">
                 <p>{sentence}</p>
                 <Button
                     label=button
-                    on_press=Callback::new(move |()| scene.replace(plan.clone()))
+                    on_press=Callback::new(press)
                     test="help-apply"
                 />
             </li>
@@ -194,9 +212,9 @@ pub(super) fn Course(scene: Scene) -> impl IntoView {
             Asked::Answered(question, answer) => say(shell, |voice| {
                 let by_odds = scene.odds.get().and_then(|odds| {
                     let belief = shell.estimates.belief().get()?;
-                    let times = times(question, answer)?;
+                    let times = times(question, answer, voice.now)?;
                     let bands = belief.course(&question.meal, question.put_in, times.into_iter());
-                    banded(voice, question, &odds, &bands)
+                    banded(voice, question, answer, &odds, &bands)
                 });
                 by_odds.or_else(|| course(voice, question, answer))
             }),

@@ -10,7 +10,7 @@ use super::store::StoreNow;
 use super::what::What;
 use crate::components::{ActionDock, Button, EmptyNote, Icon, LinkButton, Tone, Verdict};
 use crate::i18n::refusal::refusal;
-use crate::present::tonight::verdict::{refused, verdict, verdict_by_odds};
+use crate::present::tonight::verdict::{is_worth_starting, refused, verdict, verdict_by_odds};
 use crate::shell::toasts::ToastAbout;
 use crate::shell::{begin_screen, use_shell};
 use crate::state::action::{Action, Done};
@@ -115,6 +115,9 @@ fn NoAnswer(scene: Scene) -> impl IntoView {
     }
 }
 
+/// A pot that goes in later than this is not for now. \[s\]
+const SOON_S: i64 = 45 * 60;
+
 /// The main button: the pot goes in.
 #[component]
 fn StartDock(scene: Scene) -> impl IntoView {
@@ -126,7 +129,11 @@ fn StartDock(scene: Scene) -> impl IntoView {
         let now = shell.clock.now().get();
         scene.asked.with(|asked| match asked {
             Asked::Answered(question, answer) => {
-                answer.verdict != Found::No && question.put_in.day() == now.day()
+                let will_do = match scene.odds.get() {
+                    Some(odds) => is_worth_starting(&odds),
+                    None => answer.verdict != Found::No,
+                };
+                will_do && question.put_in.since_s(now) <= SOON_S
             }
             Asked::Nothing | Asked::NoEstimate | Asked::Refused(..) => false,
         })

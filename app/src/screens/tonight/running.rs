@@ -17,7 +17,7 @@ use crate::i18n::format::Sure;
 use crate::i18n::refusal::refusal;
 use crate::i18n::strings::Strings;
 use crate::present::tonight::care::CareView;
-use crate::present::tonight::course::course;
+use crate::present::tonight::course::{banded, course, times};
 use crate::present::tonight::heat::heat;
 use crate::present::tonight::running::{self as present, RunningView};
 use crate::present::tonight::store::store_sure;
@@ -383,7 +383,13 @@ fn Plots(scene: Scene) -> impl IntoView {
             let (question, answer) = asked.as_ref()?;
             let answer = answer.as_ref()?;
             say(shell, |voice| {
-                let plot = course(voice, question, answer)?;
+                let by_odds = scene.odds.get().and_then(|odds| {
+                    let belief = shell.estimates.belief().get()?;
+                    let times = times(question, answer, voice.now)?;
+                    let bands = belief.running_course(times.into_iter());
+                    banded(voice, question, answer, &odds, &bands)
+                });
+                let plot = by_odds.or_else(|| course(voice, question, answer))?;
                 Some((plot, heat(voice, &answer.as_told.account)))
             })
         })

@@ -23,9 +23,15 @@ pub(super) fn StoreNow() -> impl IntoView {
         let store = shell.estimates.store_now().get()?.ok()?;
         let evening = shell.estimates.evening().get()?.ok()?;
         let boiling_c = evening.rig().boiling_c().ok()?;
+        let litres = shell.estimates.belief().with(|belief| {
+            let litres = belief.as_ref()?.store().litres;
+            Some((litres.p10, litres.p90))
+        });
         cooker.with(|cooker| {
             let cooker = cooker.as_ref()?;
-            Some(say(shell, |voice| column(voice, cooker, &store, boiling_c)))
+            Some(say(shell, |voice| {
+                column(voice, cooker, &store, litres, boiling_c)
+            }))
         })
     });
     let is_shown = Memo::new(move |_| view.with(Option::is_some));

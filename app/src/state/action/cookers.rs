@@ -3,6 +3,7 @@
 mod check;
 
 use model::cooker::Cooker;
+use model::journal::Formerly;
 use model::local_time::LocalTime;
 
 use crate::state::action::{Done, entries, next_id};
@@ -36,9 +37,48 @@ pub(super) fn change(
     document: &mut Document,
     id: CookerId,
     cooker: Cooker,
+    now: LocalTime,
 ) -> Result<Done, Refused> {
     check::check(&cooker)?;
-    find(document, id)?.cooker = cooker;
+    // Without a diary there is nothing that was cooked on what it was before.
+    let has_diary = document.entries.iter().any(|entry| entry.cooker == id);
+    let owned = find(document, id)?;
+    let former = std::mem::replace(&mut owned.cooker, cooker);
+    let last = owned.formerly.last();
+    let is_going_on = owned.is_asked && last.is_some_and(|last| now.day() <= last.until.day());
+    if is_going_on {
+        if last.is_some_and(|last| is_same_build(&last.cooker, &owned.cooker)) {
+            owned.formerly.pop();
+            owned.is_asked = false;
+        }
+    } else if has_diary && !is_same_build(&former, &owned.cooker) {
+        let until = last.map_or(now, |last| last.until.max(now));
+        owned.formerly.push(Formerly {
+            until,
+            cooker: former,
+        });
+        let n_over = owned.formerly.len().saturating_sub(limits::FORMERLY);
+        owned.formerly.drain(..n_over);
+        owned.is_asked = true;
+    }
+    Ok(Done::Changed)
+}
+
+/// Whether two are built alike; which pot is the usual one is no part of that.
+fn is_same_build(one: &Cooker, other: &Cooker) -> bool {
+    let pot = other.pot;
+    Cooker { pot, ..one.clone() } == *other
+}
+
+pub(super) fn say_rebuilt(
+    document: &mut Document,
+    id: CookerId,
+    is_rebuilt: bool,
+) -> Result<Done, Refused> {
+    let owned = find(document, id)?;
+    if std::mem::take(&mut owned.is_asked) && !is_rebuilt {
+        owned.formerly.pop();
+    }
     Ok(Done::Changed)
 }
 
@@ -98,7 +138,13 @@ fn push(document: &mut Document, name: String, cooker: Cooker) -> Result<CookerI
         }));
     }
     let id = CookerId(next_id(document));
-    document.cookers.push(OwnedCooker { id, name, cooker });
+    document.cookers.push(OwnedCooker {
+        id,
+        name,
+        cooker,
+        formerly: Vec::new(),
+        is_asked: false,
+    });
     Ok(id)
 }
 

@@ -45,8 +45,17 @@ pub(super) fn change(
             cooker,
             at,
             what,
+            is_right: false,
         },
     );
+    Ok(Done::Changed)
+}
+
+pub(super) fn keep(document: &mut Document, id: EntryId) -> Result<Done, Refused> {
+    let place = place_of(document, id)?;
+    if let Some(entry) = document.entries.get_mut(place) {
+        entry.is_right = true;
+    }
     Ok(Done::Changed)
 }
 
@@ -233,6 +242,7 @@ fn push(document: &mut Document, at: LocalTime, what: What) -> Result<EntryId, R
             cooker,
             at,
             what,
+            is_right: false,
         },
     );
     Ok(id)

@@ -5,7 +5,7 @@ use model::cooker::{Charging, Metal};
 use model::dish::Dish;
 use model::insulation::Insulation;
 use model::jacket::LidFit;
-use model::journal::What;
+use model::journal::{Formerly, What};
 use model::media::Medium;
 use model::pot::{Lid, PotKind, PotSize, Wrap};
 use model::presets::Preset;
@@ -329,4 +329,22 @@ fn a_cooker_of_the_first_saves_has_usual_fins_and_one_element() {
         assert_eq!(cooker.charging, Charging::default());
         assert_eq!((cooker.carried, cooker.store.filled_on), (None, None));
     }
+}
+
+#[test]
+fn what_a_cooker_was_and_what_was_said_to_be_right_survive() {
+    let mut document = full();
+    let plain = encode(&document, at(20, 0), Layout::Compact).unwrap();
+    assert!(!plain.contains("formerly") && !plain.contains("right"));
+    let owned = &mut document.cookers[0];
+    owned.formerly.push(Formerly {
+        until: at(9, 0),
+        cooker: owned.cooker.clone(),
+    });
+    owned.is_asked = true;
+    document.entries[1].is_right = true;
+    assert_eq!(round_trip(&document).document, document);
+    let old = decode(V1).unwrap().document;
+    assert!(old.cookers.iter().all(|owned| owned.formerly.is_empty()));
+    assert!(old.entries.iter().all(|entry| !entry.is_right));
 }

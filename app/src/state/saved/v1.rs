@@ -9,6 +9,7 @@ mod store;
 
 use std::collections::BinaryHeap;
 
+use model::journal::Formerly;
 use model::place::{AirYear, Place};
 
 use crate::i18n::Language;
@@ -34,12 +35,6 @@ record!(Document {
     settings: "settings",
     erased: "erased",
     next_id: "next_id",
-});
-
-record!(OwnedCooker {
-    id: "id",
-    name: "name",
-    cooker: "cooker",
 });
 
 record!(Settings {
@@ -107,6 +102,45 @@ fn check_links(document: &Document) -> Result<(), DecodeError> {
         Ok(())
     } else {
         Err(DecodeError::value("entries", "not by time"))
+    }
+}
+
+record!(Formerly {
+    until: "until",
+    cooker: "cooker",
+});
+
+/// What came after the first saves is written where there is any.
+impl Write for OwnedCooker {
+    fn write(&self, out: &mut Writer) {
+        let Self {
+            id,
+            name,
+            cooker,
+            formerly,
+            is_asked,
+        } = self;
+        let mut fields: Vec<(&str, &dyn Write)> =
+            vec![("id", id), ("name", name), ("cooker", cooker)];
+        if !formerly.is_empty() {
+            fields.push(("formerly", formerly));
+        }
+        if *is_asked {
+            fields.push(("asked", is_asked));
+        }
+        Record(&fields).write(out);
+    }
+}
+
+impl Read for OwnedCooker {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        Ok(Self {
+            id: from.get("id")?,
+            name: from.get("name")?,
+            cooker: from.get("cooker")?,
+            formerly: Option::unwrap_or_default(from.get("formerly")?),
+            is_asked: Option::unwrap_or_default(from.get("asked")?),
+        })
     }
 }
 

@@ -40,5 +40,5 @@ pub(super) const CHANCES: Chances = Chances {
     store_from: "from",
     store_to: "to",
     ready_by: |eaten, odds| format!("Ready by {eaten}: {odds}."),
-    may_not_boil: "may not boil",
+    boils_by: |eaten, odds| format!("Boils by {eaten}: {odds}."),
 };

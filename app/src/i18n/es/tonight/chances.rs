@@ -37,12 +37,10 @@ pub(super) const CHANCES: Chances = Chances {
         format!("{litres} adentro a las {from}, hirviendo a las {by}, con la olla de hoy cocida")
     },
     then: |odds| format!("Entonces, {odds}."),
-    store_goes: |from, to, time| {
-        format!("El acumulador va de unos {from} a unos {to} a las {time}.")
-    },
+    store_goes: |from, to, time| format!("El depósito va de unos {from} a unos {to} a las {time}."),
     store_between: |low, high| format!("En 8 de 10 noches así está entonces entre {low} y {high}."),
     store_from: "desde",
     store_to: "hasta",
     ready_by: |eaten, odds| format!("Lista a las {eaten}: {odds}."),
-    may_not_boil: "puede que no hierva",
+    boils_by: |eaten, odds| format!("Hierve antes de las {eaten}: {odds}."),
 };

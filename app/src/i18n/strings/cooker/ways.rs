@@ -21,16 +21,24 @@ pub struct Ways {
     pub remove_element: fn(number: usize) -> String,
     /// Metal in the medium.
     pub metal: &'static str,
+    /// Under it: what a metal through the medium is good for.
+    pub metal_hint: &'static str,
     /// None, fins, foam.
     pub metals: [&'static str; 3],
     /// What it is made of.
     pub metal_of: &'static str,
     /// Thickness of a fin.
     pub fin: &'static str,
+    /// Under it: how it is measured.
+    pub fin_hint: &'static str,
     /// From fin to fin.
     pub pitch: &'static str,
+    /// Under it: how it is measured.
+    pub pitch_hint: &'static str,
     /// Share of the volume.
     pub foam_share: &'static str,
+    /// Under it: how it is found.
+    pub foam_share_hint: &'static str,
     /// The day it was filled in.
     pub filled_on: &'static str,
     /// What for.
@@ -39,6 +47,8 @@ pub struct Ways {
     pub flask: &'static str,
     /// Between its walls.
     pub flask_gap: &'static str,
+    /// Under it: what is meant.
+    pub flask_gap_hint: &'static str,
     /// Its walls.
     pub flask_wall: &'static str,
     /// Silvered glass, bright steel.
@@ -73,6 +83,8 @@ pub struct Ways {
     pub second_detail: &'static str,
     /// Its power.
     pub second_w: &'static str,
+    /// Under it: what is meant.
+    pub second_w_hint: &'static str,
     /// What of it arrives.
     pub second_share: &'static str,
     /// Figures to go by.
@@ -83,8 +95,12 @@ pub struct Ways {
     pub carried_detail: &'static str,
     /// How long the way takes.
     pub way: &'static str,
+    /// Under it: what is meant.
+    pub way_hint: &'static str,
     /// Thickness of the wrap.
     pub wrap: &'static str,
+    /// Under it: what is meant.
+    pub wrap_hint: &'static str,
     /// Switch: it is turned over.
     pub turned: &'static str,
     /// What for.

@@ -65,6 +65,6 @@ pub struct Chances {
     pub store_to: &'static str,
     /// While the pot is in: the odds that it is ready by the meal's hour.
     pub ready_by: fn(eaten: &str, odds: &str) -> String,
-    /// While it is in: it may not boil.
-    pub may_not_boil: &'static str,
+    /// The same of the boil.
+    pub boils_by: fn(eaten: &str, odds: &str) -> String,
 }

@@ -15,6 +15,8 @@ pub struct Running {
     pub should_boil_now: &'static str,
     /// It will not boil; the hottest it gets.
     pub will_not_boil: fn(hottest: &str) -> String,
+    /// It may stay below the boil.
+    pub may_not_boil: &'static str,
     /// When it is done.
     pub done: fn(time: &str) -> String,
     /// It will not be done by the meal's hour.
@@ -25,10 +27,14 @@ pub struct Running {
     pub is_done: &'static str,
     /// How long until then.
     pub in_time: fn(span: &str) -> String,
+    /// About when, and how long until then.
+    pub at_in: fn(about: &str, span: &str) -> String,
     /// It is about now.
     pub about_now: &'static str,
     /// Between these times, for all that is known.
     pub between: fn(from: &str, to: &str) -> String,
+    /// Not before this time, for all that is known.
+    pub not_before: fn(time: &str) -> String,
     /// Take the pot out by this time, or the food burns.
     pub out_by: fn(time: &str) -> String,
     /// Take the pot out by this time, or the food spoils.

@@ -3,6 +3,7 @@
 use super::*;
 use crate::present::tonight::running::{RunningView, after_danger};
 use model::journal::Meal;
+use model::odds::{Band, Odds};
 
 /// A meal of an evening asked about at `now`, after `seen` was told of it.
 fn view_at(mut told: Told, now: LocalTime, seen: Outcome) -> RunningView {
@@ -28,12 +29,12 @@ fn the_clock_of_a_meal_follows_what_is_seen() {
         told.answer.as_told.ready_at.unwrap(),
     );
     let waits = clock_at(clock(18, 31), Outcome::default());
-    assert!(waits.headline.starts_with("boils about"), "{waits:?}");
+    assert!(waits.headline.starts_with("Boils about"), "{waits:?}");
     assert!(waits.left.starts_with("in ") && 0.0 < waits.done && waits.done < 1.0);
     let late = clock_at(boils_at.plus_s(60), Outcome::default());
     assert_eq!(
         (late.headline.as_str(), late.done),
-        ("should boil by now", 1.0)
+        ("Should boil by now", 1.0)
     );
     let boiled = Outcome {
         boiled_at: Some(boils_at.plus_s(60)),
@@ -42,14 +43,14 @@ fn the_clock_of_a_meal_follows_what_is_seen() {
     let cooks = clock_at(boils_at.plus_s(120), boiled);
     let near = [0, 60, 120].map(|late_s| {
         let at = ready_at.plus_s(late_s);
-        in_english(|voice| format!("done {}", voice.about(at, Sure::Near)))
+        in_english(|voice| format!("Done {}", voice.about(at, Sure::Near)))
     });
     assert!(near.contains(&cooks.headline), "{cooks:?} {near:?}");
     let done = Outcome {
         done_at: Some(ready_at.plus_s(600)),
         ..boiled
     };
-    assert_eq!(clock_at(ready_at.plus_s(660), done).headline, "done");
+    assert_eq!(clock_at(ready_at.plus_s(660), done).headline, "Done");
 }
 
 #[test]
@@ -80,7 +81,7 @@ fn beans_that_do_not_boil_are_a_danger_while_they_are_in_and_after() {
         "{:?}",
         view.lines
     );
-    assert!(view.clock.unwrap().headline.starts_with("does not boil"));
+    assert!(view.clock.unwrap().headline.starts_with("Does not boil"));
 
     let mut meal = cold_beans().question.meal;
     meal.out = Some(now);
@@ -118,4 +119,83 @@ fn nothing_can_stay_in_until_an_hour_that_is_past() {
         view.lines
     );
     assert!(!view.lines.iter().any(|line| line.contains("can stay")));
+}
+
+fn odds(p_boil: f64, p_done: f64, boils_at: Option<LocalTime>) -> Odds {
+    let band = |at: Option<LocalTime>| Band {
+        p05: at,
+        p10: at,
+        p25: at,
+        p50: at,
+        p75: at,
+        p90: at.map(|at| at.plus_s(2400)),
+        p95: at,
+    };
+    let one = |value: f64| Band {
+        p05: value,
+        p10: value,
+        p25: value,
+        p50: value,
+        p75: value,
+        p90: value,
+        p95: value,
+    };
+    Odds {
+        p_boil,
+        p_done,
+        boils_at: band(boils_at),
+        ready_at: band(boils_at.map(|at| at.plus_s(900))),
+        boiled_away_kg: one(0.0),
+        p_dry: 0.0,
+        store_before_c: one(180.0),
+        store_after_c: one(120.0),
+    }
+}
+
+/// What is said of a running meal by its odds, all of it.
+fn said_by_odds(told: &Told, odds: &Odds) -> (ClockView, Vec<String>) {
+    let (meal, put_in) = (&told.question.meal, told.question.put_in);
+    let answer = told.evening.ask(meal, put_in).unwrap();
+    let now = put_in.plus_s(300);
+    let view = saying(Language::English, now, |voice| {
+        running(voice, &told.question, Some(&answer), Some(odds))
+    });
+    let plain = |line: &String| line.replace('\u{A0}', " ");
+    (view.clock.unwrap(), view.lines.iter().map(plain).collect())
+}
+
+#[test]
+fn where_there_are_odds_they_alone_speak() {
+    // The plain forecast of these beans never boils, whatever the odds say.
+    let told = cold_beans();
+    let put_in = told.question.put_in;
+    let (clock, lines) = said_by_odds(&told, &odds(0.3, 0.3, None));
+    assert_eq!(clock.headline, "May boil");
+    assert_eq!(clock.left.replace('\u{A0}', " "), "unlikely, 3 in 10");
+    assert!(lines.iter().any(|line| line.contains("unlikely, 3 in 10")));
+    let (clock, lines) = said_by_odds(&told, &odds(0.97, 0.9, Some(put_in.plus_s(2700))));
+    assert_eq!(clock.headline, "Will boil");
+    assert!(clock.left.ends_with("in 40\u{A0}min"), "{clock:?}");
+    for said in ["Between ", "Boils by ", "Ready by "] {
+        assert!(lines.iter().any(|line| line.starts_with(said)), "{lines:?}");
+    }
+    let (clock, lines) = said_by_odds(&told, &odds(0.02, 0.02, None));
+    assert_eq!(clock.headline, "Will not boil");
+    assert!(
+        lines.iter().all(|line| !line.contains("stay in")),
+        "{lines:?}"
+    );
+}
+
+#[test]
+fn once_it_boils_the_food_is_waited_for() {
+    let mut told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    let boiled_at = told.question.put_in.plus_s(240);
+    told.question.meal.outcome.boiled_at = Some(boiled_at);
+    let (clock, lines) = said_by_odds(&told, &odds(0.98, 0.85, Some(boiled_at)));
+    assert_eq!(clock.headline, "Should be done");
+    assert!(
+        lines.iter().all(|line| !line.starts_with("Boils by")),
+        "{lines:?}"
+    );
 }

@@ -2,6 +2,7 @@
 //!
 //! One judgement, [`Judged`], stands behind headline, figure, sentence and times.
 
+use model::journal::Meal;
 use model::local_time::LocalTime;
 use model::odds::{Band, Chance, Odds, OddsWord};
 use model::tonight::Answer;
@@ -36,7 +37,71 @@ enum Wrong {
     Dry,
 }
 
+/// What is waited for of a pot that is in, all from its odds.
+#[derive(Debug, Clone, PartialEq)]
+pub(in super::super) struct Awaited {
+    /// Whether it is the boil, and not the food.
+    pub(in super::super) is_boil: bool,
+    /// Whether it is good enough to be told with its time.
+    pub(in super::super) is_good: bool,
+    /// The same words as in the verdict.
+    pub(in super::super) headline: &'static str,
+    /// Word and figure.
+    pub(in super::super) odds: String,
+    /// When, in the middle of what may be, and in 8 of 10 cases.
+    pub(in super::super) when: Band<Option<LocalTime>>,
+}
+
+/// What is waited for of a pot that is in: the boil, unless it was seen or the food is as likely
+/// done without.
+pub(in super::super) fn awaited(voice: &Voice<'_>, meal: &Meal, odds: &Odds) -> Awaited {
+    let of_food = Judged::of(odds);
+    let is_boil = of_food.boils && meal.outcome.boiled_at.is_none();
+    let judged = if is_boil {
+        Judged::of_boil(odds)
+    } else {
+        let boils = false;
+        Judged { boils, ..of_food }
+    };
+    Awaited {
+        is_boil,
+        is_good: judged.is_good(),
+        headline: headline(voice, judged),
+        odds: in_words(voice.strings, voice.formats, judged.chance),
+        when: if is_boil {
+            odds.boils_at
+        } else {
+            odds.ready_at
+        },
+    }
+}
+
+fn tone(chance: Chance) -> VerdictTone {
+    match chance.word() {
+        OddsWord::NearlySure => VerdictTone::Sure,
+        OddsWord::VeryLikely | OddsWord::Likely => VerdictTone::Likely,
+        OddsWord::Even | OddsWord::Unlikely => VerdictTone::Doubtful,
+        OddsWord::VeryUnlikely | OddsWord::NearlyNever => VerdictTone::No,
+    }
+}
+
 impl Judged {
+    /// Of the boil alone.
+    fn of_boil(odds: &Odds) -> Self {
+        let chance = odds.boils();
+        let wrong = if odds.boils_at.p50.is_some() {
+            Wrong::Late
+        } else {
+            Wrong::Cold
+        };
+        Self {
+            chance,
+            tone: tone(chance),
+            boils: true,
+            wrong,
+        }
+    }
+
     fn of(odds: &Odds) -> Self {
         let chance = odds.ready();
         let fails = 1.0 - odds.p_done;
@@ -54,12 +119,7 @@ impl Judged {
         };
         Self {
             chance,
-            tone: match chance.word() {
-                OddsWord::NearlySure => VerdictTone::Sure,
-                OddsWord::VeryLikely | OddsWord::Likely => VerdictTone::Likely,
-                OddsWord::Even | OddsWord::Unlikely => VerdictTone::Doubtful,
-                OddsWord::VeryUnlikely | OddsWord::NearlyNever => VerdictTone::No,
-            },
+            tone: tone(chance),
             // What is done without boiling is not told to boil.
             boils: odds.p_done < odds.p_boil + 0.05,
             wrong,
@@ -74,6 +134,11 @@ impl Judged {
 /// Whether the odds are good enough to plan on, so that no help is needed.
 pub fn is_good_enough(odds: &Odds) -> bool {
     Chance::NINE_IN_TEN <= odds.p_done
+}
+
+/// Whether the pot may go in by these odds: what will hardly be ready is no main thing to do.
+pub fn is_worth_starting(odds: &Odds) -> bool {
+    Judged::of(odds).tone != VerdictTone::No
 }
 
 /// Whether the odds tell it. What would stand too long too cold must not be left in, however sure

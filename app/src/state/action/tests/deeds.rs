@@ -1,11 +1,14 @@
 //! What is done.
 
-use model::journal::{Meal, What};
+use model::cooker::Cooker;
+use model::journal::{Formerly, Meal, What};
+use model::pot::Wrap;
 use model::sun::DayLog;
 
 use super::check_refused;
 use crate::state::action::{Action, Done, Seen, apply};
 use crate::state::document::Document;
+use crate::state::ids::{CookerId, EntryId};
 use crate::state::limits;
 use crate::state::refused::{Field, Wrong};
 use crate::state::sample::{TODAY, at, done, full, household, meal, set_up};
@@ -165,4 +168,115 @@ fn only_the_latest_erased_things_are_kept() {
         document = done(document, [Action::EraseEntry(id)]);
     }
     assert_eq!(document.erased.len(), limits::ERASED);
+}
+
+/// The cookers of a household with a reading in its diary, the first with 2 kg more in its store.
+fn rebuilt() -> (Document, CookerId, Cooker) {
+    let reading = What::Reading { store_c: 90.0 };
+    let document = done(
+        set_up(),
+        [Action::AddEntry {
+            at: at(12, 0),
+            what: reading,
+        }],
+    );
+    let id = document.in_use.unwrap();
+    let was = document.cookers[0].cooker.clone();
+    (done(document, [more(id, &was, 2.0)]), id, was)
+}
+
+fn more(id: CookerId, was: &Cooker, kg: f64) -> Action {
+    let mut cooker = Box::new(was.clone());
+    cooker.store.charges[0].mass_kg += kg;
+    Action::ChangeCooker { id, cooker }
+}
+
+#[test]
+fn what_was_cooked_before_a_change_was_cooked_on_what_it_was() {
+    let (document, id, was) = rebuilt();
+    let owned = document.cooker(id).unwrap();
+    assert!(owned.is_asked);
+    let formerly = Formerly {
+        until: at(20, 0),
+        cooker: was.clone(),
+    };
+    assert_eq!(owned.formerly, [formerly]);
+    assert_eq!(document.journal(id).formerly, owned.formerly);
+    // While parts are being changed, what it was stays what it was before the first of them.
+    let further = done(document.clone(), [more(id, &was, 3.0)]);
+    assert_eq!(further.cooker(id).unwrap().formerly, owned.formerly);
+    // Changed back, there is nothing to ask.
+    let back = done(further.clone(), [more(id, &was, 0.0)]);
+    let owned = back.cooker(id).unwrap();
+    assert!(owned.formerly.is_empty() && !owned.is_asked);
+    // Said to be rebuilt, the next change is another one.
+    let is_rebuilt = true;
+    let said = done(further, [Action::SayRebuilt { id, is_rebuilt }]);
+    assert!(!said.cooker(id).unwrap().is_asked);
+    let again = done(said, [more(id, &was, 4.0)]);
+    assert_eq!(again.cooker(id).unwrap().formerly.len(), 2);
+}
+
+#[test]
+fn a_correction_holds_for_all_that_was_cooked() {
+    let (document, id, _) = rebuilt();
+    let is_rebuilt = false;
+    let document = done(document, [Action::SayRebuilt { id, is_rebuilt }]);
+    assert!(document.journal(id).formerly.is_empty());
+    assert!(!document.cooker(id).unwrap().is_asked);
+    // Said once more, or of a cooker that was not changed, it changes nothing.
+    let again = done(document.clone(), [Action::SayRebuilt { id, is_rebuilt }]);
+    assert_eq!(again, document);
+}
+
+#[test]
+fn a_change_that_touches_no_diary_is_not_asked_about() {
+    let document = set_up();
+    let id = document.in_use.unwrap();
+    let was = document.cookers[0].cooker.clone();
+    let changed = done(document, [more(id, &was, 2.0)]);
+    assert!(!changed.cooker(id).unwrap().is_asked);
+    // Nor is another pot: each meal has its own.
+    let (document, id, _) = rebuilt();
+    let document = done(
+        document,
+        [Action::SayRebuilt {
+            id,
+            is_rebuilt: true,
+        }],
+    );
+    let mut cooker = Box::new(document.cooker(id).unwrap().cooker.clone());
+    cooker.pot.wrap = Wrap::Wrapped;
+    let document = done(document, [Action::ChangeCooker { id, cooker }]);
+    assert!(!document.cooker(id).unwrap().is_asked);
+}
+
+#[test]
+fn a_change_that_nobody_spoke_of_stands_the_next_day() {
+    let (mut document, id, was) = rebuilt();
+    apply(&mut document, more(id, &was, 5.0), at(20 + 24, 0)).unwrap();
+    let owned = document.cooker(id).unwrap();
+    let days: Vec<_> = owned.formerly.iter().map(|one| one.until.day()).collect();
+    assert_eq!(days, [TODAY, TODAY.plus(1)]);
+}
+
+#[test]
+fn an_entry_is_said_to_be_right_until_it_is_changed() {
+    let (document, ..) = rebuilt();
+    let id = document.entries[0].id;
+    let document = done(document, [Action::KeepEntry(id)]);
+    assert!(document.entries[0].is_right);
+    let change = Action::ChangeEntry {
+        id,
+        at: at(12, 5),
+        what: What::Reading { store_c: 95.0 },
+    };
+    let document = done(document, [change]);
+    assert!(!document.entries[0].is_right);
+    check_refused(
+        &document,
+        Action::KeepEntry(EntryId(999)),
+        Field::Entry,
+        Wrong::Gone,
+    );
 }

@@ -13,12 +13,36 @@ use crate::state::saved::shape::record;
 use crate::state::saved::time;
 use crate::state::saved::writer::{Record, Write, Writer};
 
-record!(Entry {
-    id: "id",
-    cooker: "cooker",
-    at: "at",
-    what: "what",
-});
+/// That it was said to be right is written where it was.
+impl Write for Entry {
+    fn write(&self, out: &mut Writer) {
+        let Self {
+            id,
+            cooker,
+            at,
+            what,
+            is_right,
+        } = self;
+        let mut fields: Vec<(&str, &dyn Write)> =
+            vec![("id", id), ("cooker", cooker), ("at", at), ("what", what)];
+        if *is_right {
+            fields.push(("right", is_right));
+        }
+        Record(&fields).write(out);
+    }
+}
+
+impl Read for Entry {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        Ok(Self {
+            id: from.get("id")?,
+            cooker: from.get("cooker")?,
+            at: from.get("at")?,
+            what: from.get("what")?,
+            is_right: Option::unwrap_or_default(from.get("right")?),
+        })
+    }
+}
 
 record!(Erased {
     id: "id",
