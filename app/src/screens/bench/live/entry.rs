@@ -21,6 +21,16 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let words = shell.words;
     let channel = RwSignal::new(Channel::Store);
+    // While a pot is in, it is what is read most.
+    let pot_is_in = Memo::new(move |_| scene.with(|run| run.pot_in().is_some()) == Some(true));
+    effect(move || {
+        let usual = if pot_is_in.get() {
+            Channel::Pot
+        } else {
+            Channel::Store
+        };
+        channel.set(usual);
+    });
     let options = Memo::new(move |_| {
         let strings = words.strings();
         Channel::ALL
