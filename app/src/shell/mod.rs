@@ -5,6 +5,8 @@
 
 pub mod answers;
 pub mod beliefs;
+pub mod bench;
+
 pub mod chrome;
 pub mod clock;
 pub mod copies;

@@ -9,9 +9,12 @@ mod first_start;
 mod more;
 mod odds;
 mod refusals;
+mod report;
 mod safety;
 mod tables;
 mod tonight;
+
+pub use report::REPORT;
 
 use crate::i18n::strings::Strings;
 

@@ -11,6 +11,7 @@ pub mod first_start;
 pub mod more;
 pub mod odds;
 pub mod refusals;
+pub mod report;
 pub mod safety;
 pub mod tables;
 pub mod tonight;

@@ -5,7 +5,12 @@
     reason = "the component macro wraps each part in a function that is not exported"
 )]
 
+mod fit;
+mod import;
+mod import_about;
 mod list;
+mod page;
+mod sheet;
 
 use crate::reactive::*;
 
@@ -18,12 +23,12 @@ pub(super) fn BenchRoom(
     page: BenchPage,
 ) -> impl IntoView {
     match page {
+        BenchPage::Import => view! { <import::Import /> },
+        BenchPage::Fit(id) => view! { <fit::FitPage id /> },
         BenchPage::List
         | BenchPage::New
-        | BenchPage::Import
         | BenchPage::Compare
         | BenchPage::Print
-        | BenchPage::Run(_)
-        | BenchPage::Fit(_) => view! { <list::Runs /> },
+        | BenchPage::Run(_) => view! { <list::Runs /> },
     }
 }
