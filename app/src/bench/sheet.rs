@@ -127,6 +127,11 @@ names!(LineStyle {
     Measured: "measured",
     Fitted: "fitted",
     Other: "other",
+    First: "first",
+    Second: "second",
+    Third: "third",
+    Fourth: "fourth",
+    Fifth: "fifth",
 });
 
 record!(Mark {

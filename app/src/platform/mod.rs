@@ -5,10 +5,12 @@
 
 pub mod bench;
 pub mod beside;
+pub mod call;
 pub mod clock;
 pub mod files;
 pub mod locale;
 pub mod page;
+pub mod rest;
 pub mod storage;
 pub mod texts;
 pub mod worker;

@@ -175,6 +175,16 @@ pub fn wants_less_motion() -> bool {
         .is_some_and(|query| query.matches())
 }
 
+/// Opens the browser's own window for printing.
+///
+/// # Errors
+///
+/// The browser's words where it has none.
+pub fn print() -> Result<(), String> {
+    let window = web_sys::window().ok_or_else(String::new)?;
+    window.print().map_err(|error| super::words_of(&error))
+}
+
 /// Loads the page anew.
 pub fn reload() {
     if let Some(window) = web_sys::window() {
@@ -203,7 +213,8 @@ fn add(target: &web_sys::EventTarget, event: &str, on_event: impl Fn(Event) + 's
     closure.forget();
 }
 
-fn is_hidden() -> bool {
+/// Whether nobody can see the page: another one is in front, or the screen is off.
+pub fn is_hidden() -> bool {
     web_sys::window()
         .and_then(|window| window.document())
         .is_some_and(|document| document.visibility_state() == VisibilityState::Hidden)

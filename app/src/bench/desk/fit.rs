@@ -24,7 +24,7 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
     let no_cooker = || words.no_cooker.to_owned();
     let site = Site {
         place: ask.household.place,
-        air: ask.household.air.clone(),
+        air: ask.household.air,
     };
     let body = Body::new(&site, &ask.cooker).map_err(|_| no_cooker())?;
     let runs: Vec<Run> = ask

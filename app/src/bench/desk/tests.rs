@@ -36,7 +36,7 @@ fn said(sheet: &[Block]) -> String {
     for block in sheet {
         match block {
             Block::Heading(text) | Block::Lead(text) | Block::Text(text) => {
-                lines.push(text.clone())
+                lines.push(text.clone());
             }
             Block::List(list) => lines.extend(list.iter().cloned()),
             Block::Facts(facts) => lines.extend(

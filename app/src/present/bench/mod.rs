@@ -1,13 +1,19 @@
 //! What the room Bench shows: its lists on the page, its sheets from the worker.
 
+pub mod compare;
+pub mod figure;
+pub mod found;
+pub mod guide;
 pub mod import;
 pub mod list;
-
-pub mod found;
+pub mod live;
 mod plot;
 mod pot;
+pub mod results;
 mod standard;
 pub mod text;
+pub mod timer;
+pub mod typing;
 
 use model::local_time::LocalTime;
 

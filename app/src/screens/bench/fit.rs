@@ -3,7 +3,7 @@
 use crate::reactive::*;
 use leptos::task::spawn_local;
 
-use super::page::Page;
+use super::frame::Frame;
 use super::sheet::Sheet;
 use crate::bench::answer::{Answer, Fitted};
 use crate::bench::ask::{FitAsk, What};
@@ -29,7 +29,7 @@ pub(super) fn FitPage(id: RunId) -> impl IntoView {
     let line = Signal::derive(move || name.get().unwrap_or_default());
     let is_there = Memo::new(move |_| name.with(Option::is_some));
     view! {
-        <Page title=|strings| strings.bench.fit.title line>
+        <Frame title=words.text(|strings| strings.bench.fit.title) line>
             <Show
                 when=move || is_there.get()
                 fallback=move || {
@@ -49,7 +49,7 @@ pub(super) fn FitPage(id: RunId) -> impl IntoView {
             >
                 <Found id />
             </Show>
-        </Page>
+        </Frame>
     }
 }
 

@@ -5,8 +5,8 @@ use crate::reactive::*;
 use leptos::task::spawn_local;
 use model::bench::readings::{Column, Degrees, ElapsedUnit, Hints};
 
+use super::frame::Frame;
 use super::import_about::About;
-use super::page::Page;
 use super::sheet::Sheet;
 use crate::bench::answer::{Answer, Opened};
 use crate::bench::ask::What;
@@ -105,7 +105,7 @@ pub(super) fn Import() -> impl IntoView {
         Some(view! { <StatusLine tone=StatusTone::Trouble text test="import-trouble" /> })
     };
     view! {
-        <Page title=|strings| strings.bench.import.title>
+        <Frame title=words.text(|strings| strings.bench.import.title)>
             <Panel heading=words.text(|strings| strings.bench.import.title)>
                 <p>{move || words.strings().bench.import.lead}</p>
                 <TextArea
@@ -150,7 +150,7 @@ pub(super) fn Import() -> impl IntoView {
                         }
                     })
             }}
-        </Page>
+        </Frame>
     }
 }
 

@@ -5,11 +5,14 @@
     reason = "the component macro wraps each part in a function that is not exported"
 )]
 
+mod compare;
 mod fit;
+mod frame;
+mod guide;
 mod import;
 mod import_about;
 mod list;
-mod page;
+mod live;
 mod sheet;
 
 use crate::reactive::*;
@@ -23,12 +26,12 @@ pub(super) fn BenchRoom(
     page: BenchPage,
 ) -> impl IntoView {
     match page {
+        BenchPage::List => view! { <list::Runs /> },
+        BenchPage::New => view! { <guide::Guide /> },
         BenchPage::Import => view! { <import::Import /> },
+        BenchPage::Run(id) => view! { <live::Live id /> },
         BenchPage::Fit(id) => view! { <fit::FitPage id /> },
-        BenchPage::List
-        | BenchPage::New
-        | BenchPage::Compare
-        | BenchPage::Print
-        | BenchPage::Run(_) => view! { <list::Runs /> },
+        BenchPage::Compare => view! { <compare::Compare /> },
+        BenchPage::Print => view! { <compare::PrintPage /> },
     }
 }
