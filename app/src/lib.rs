@@ -9,6 +9,7 @@
 //! - [`shell`] wires them to signals and to the browser, which only [`platform`] touches.
 //! - [`screens`] are built from [`components`] and [`chart`], which know nothing of the rest.
 
+pub mod bench;
 pub mod chart;
 pub mod components;
 pub mod i18n;

@@ -149,3 +149,32 @@ fn what_limits_a_build_is_worked_out_when_asked_for() {
         page.screenshot("cooker-limits").await
     });
 }
+
+#[test]
+fn a_changed_cooker_is_asked_from_when_on_it_is_so() {
+    story(async |page| {
+        room(page).await?;
+        tap(page, "parts-heater").await?;
+        type_over(page, "part-cutout", "220").await?;
+        page.see("From when on is it like this?").await?;
+        page.screenshot("cooker-rebuilt").await?;
+        // It is asked until it is answered.
+        page.reload().await?;
+        tap(page, "rebuilt-now").await?;
+        page.see("Until today").await?;
+        assert!(!page.has_test("rebuilt").await?);
+        page.reload().await?;
+        assert_eq!(count(page, "formerly").await?, 1);
+        // What was put right leaves no trace.
+        tap(page, "parts-heater").await?;
+        type_over(page, "part-cutout", "230").await?;
+        tap(page, "rebuilt-always").await?;
+        page.until(
+            "no question",
+            "return document.querySelector('[data-test=rebuilt]') === null",
+        )
+        .await?;
+        assert_eq!(count(page, "formerly").await?, 1);
+        Ok(())
+    });
+}

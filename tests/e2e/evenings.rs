@@ -166,3 +166,50 @@ fn a_pot_that_went_in_keeps_its_clock_over_a_reload() {
         page.screenshot("tonight-running").await
     });
 }
+
+/// Whether two places on the screen lie clear of each other, or one of them is not there.
+async fn are_apart(
+    page: &Page,
+    one: &str,
+    other: &str,
+) -> Result<bool, Box<dyn std::error::Error>> {
+    let script = format!(
+        "const box = (test) => document.querySelector(test)?.getBoundingClientRect();
+         const [a, b] = [box('{one}'), box('{other}')];
+         return !a || !b || a.bottom <= b.top || b.bottom <= a.top"
+    );
+    Ok(page.evaluate(&script).await?.as_bool().unwrap_or_default())
+}
+
+#[test]
+fn a_running_pot_is_judged_by_its_odds_and_the_way_back_covers_nothing() {
+    story_on(afternoon(Theme::Light, 1), "/", async |page| {
+        set_up(page).await?;
+        page.open("#/diary").await?;
+        tap(page, "day-dark").await?;
+        page.open("#/tonight").await?;
+        cook(page, "kidney").await?;
+        page.test("chances").await?;
+        tap(page, "start-meal").await?;
+        page.test("toast-action").await?;
+        for other in [
+            "h1",
+            "[data-test=boils-now]",
+            "nav a",
+            "[data-test=meal-clock]",
+        ] {
+            let toast = "[data-test=toast-action]";
+            assert!(are_apart(page, toast, other).await?, "{other}");
+        }
+        page.screenshot("tonight-pot-in").await?;
+        let clock = page.test("meal-clock").await?.text().await?;
+        let card = page.test("running").await?.text().await?;
+        assert!(clock.contains("Will not boil"), "{clock}");
+        assert!(clock.contains(" in "), "{clock}");
+        assert!(card.contains("Ready by"), "{card}");
+        // The keyboard comes to it first.
+        page.press("Undo").await?;
+        page.test("verdict").await?;
+        Ok(())
+    });
+}

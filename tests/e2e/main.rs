@@ -19,6 +19,7 @@ mod cooker;
 mod evenings;
 mod harness;
 mod learning;
+mod measuring;
 mod offline;
 mod opening;
 mod updates;

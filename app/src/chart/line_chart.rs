@@ -21,6 +21,16 @@ pub enum LineStyle {
     Fitted,
     /// What is left over or anything else: dash and dot.
     Other,
+    /// One of several alike: each has its own dashes, and its letter at its end. This is A.
+    First,
+    /// B.
+    Second,
+    /// C.
+    Third,
+    /// D.
+    Fourth,
+    /// E.
+    Fifth,
 }
 
 impl LineStyle {
@@ -32,7 +42,30 @@ impl LineStyle {
             Self::Measured => "measured",
             Self::Fitted => "fitted",
             Self::Other => "other",
+            Self::First => "first",
+            Self::Second => "second",
+            Self::Third => "third",
+            Self::Fourth => "fourth",
+            Self::Fifth => "fifth",
         }
+    }
+
+    /// Those of several alike, in order.
+    pub const ALIKE: [Self; 5] = [
+        Self::First,
+        Self::Second,
+        Self::Third,
+        Self::Fourth,
+        Self::Fifth,
+    ];
+
+    /// The letter that stands at its end.
+    pub fn letter(self) -> Option<char> {
+        let letters = Self::ALIKE.into_iter().zip('A'..);
+        letters
+            .filter(|(style, _)| *style == self)
+            .map(|(_, letter)| letter)
+            .next()
     }
 }
 
@@ -185,6 +218,7 @@ fn plot(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> Vie
                 {view.series.iter().rev().map(|series| curve(series, axes)).collect_view()}
             </svg>
             {levels(view, axes)}
+            {letters(view, axes)}
             {moments(view, axes)}
             {x_axis(view, axes)}
         </div>
@@ -297,6 +331,26 @@ fn levels(view: &LineChartView, axes: &Axes) -> View {
         })
         .collect_view();
     view! { <div class="line-chart__levels">{labels}</div> }
+}
+
+/// The letters of lettered lines, each at the end of its own.
+fn letters(view: &LineChartView, axes: &Axes) -> View {
+    let letters = view
+        .series
+        .iter()
+        .filter_map(|series| {
+            let letter = series.style.letter()?;
+            let (x, y) = series.points.iter().rfind(|point| !point.1.is_nan())?;
+            let x = axes.x.at(*x) / SIDE;
+            let style = format!("{}; --x: {x:.4}", place(axes.y.at(*y)));
+            Some(view! {
+                <span class="line-chart__letter" data-style=series.style.name() style=style>
+                    {letter.to_string()}
+                </span>
+            })
+        })
+        .collect_view();
+    view! { <div class="line-chart__levels" aria-hidden="true">{letters}</div> }
 }
 
 /// At which end of its line the words of a level stand: where fewer lines run through them.

@@ -2,6 +2,8 @@
 
 use crate::reactive::*;
 
+use super::icon::{Glyph, Icon};
+
 /// What the bar shows.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct RunView {
@@ -9,6 +11,8 @@ pub struct RunView {
     pub clock: String,
     /// What goes on then, in one sentence.
     pub text: String,
+    /// The same drawn.
+    pub icon: Option<Icon>,
     /// The share that is over, 0 to 1.
     pub share: f64,
     /// True while it can be taken forward step by step.
@@ -69,6 +73,8 @@ pub fn RunBar(
                 {button(RunStep::Step, "day-step", |view| view.step)}
             </div>
             <p class="run-bar__words">
+                {move || view.get().icon.map(|icon| view! { <Glyph icon /> })}
+                " "
                 <strong class="run-bar__clock">{move || view.get().clock}</strong>
                 " "
                 <span>{move || view.get().text}</span>

@@ -11,6 +11,7 @@ pub mod refusal;
 pub mod strings;
 
 use strings::Strings;
+use strings::report::Report;
 
 use crate::state::settings::LanguageChoice;
 
@@ -65,6 +66,14 @@ impl Language {
         match self {
             Self::English => &en::STRINGS,
             Self::Spanish => &es::STRINGS,
+        }
+    }
+
+    /// The texts of the bench's worker, which the page itself does not carry.
+    pub fn report(self) -> &'static Report {
+        match self {
+            Self::English => &en::REPORT,
+            Self::Spanish => &es::REPORT,
         }
     }
 

@@ -3,12 +3,16 @@
 //! Each file wraps one thing that a browser may refuse, and says so in its result. It knows
 //! plain types only: texts, numbers, times.
 
+pub mod bench;
+pub mod beside;
+pub mod call;
 pub mod clock;
 pub mod files;
 pub mod locale;
 pub mod page;
 pub mod rest;
 pub mod storage;
+pub mod texts;
 pub mod worker;
 
 use wasm_bindgen::{JsCast, JsValue};

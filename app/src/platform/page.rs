@@ -2,7 +2,7 @@
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
-use web_sys::{Event, FocusOptions, HtmlElement, VisibilityState, Window};
+use web_sys::{Event, FocusOptions, HtmlElement, KeyboardEvent, VisibilityState, Window};
 
 /// Light or dark, as the style sheets know it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -98,6 +98,20 @@ pub fn focus_is_lost() -> bool {
     })
 }
 
+/// Calls `on_undo` when the keys are pressed that take something back everywhere, unless a field
+/// has them for itself.
+pub fn watch_undo(on_undo: impl Fn() + 'static) {
+    listen("keydown", move |event| {
+        let is_undo = event.dyn_ref::<KeyboardEvent>().is_some_and(|event| {
+            (event.ctrl_key() || event.meta_key()) && !event.shift_key() && event.key() == "z"
+        });
+        let is_typing = find(":is(input, select, textarea):focus").is_some();
+        if is_undo && !is_typing {
+            on_undo();
+        }
+    });
+}
+
 /// Whether a button of the note that comes and goes has the focus, or a pointer over it.
 pub fn toast_has_focus() -> bool {
     find(".toast:is(:focus-within, :hover)").is_some()
@@ -161,6 +175,16 @@ pub fn wants_less_motion() -> bool {
         .is_some_and(|query| query.matches())
 }
 
+/// Opens the browser's own window for printing.
+///
+/// # Errors
+///
+/// The browser's words where it has none.
+pub fn print() -> Result<(), String> {
+    let window = web_sys::window().ok_or_else(String::new)?;
+    window.print().map_err(|error| super::words_of(&error))
+}
+
 /// Loads the page anew.
 pub fn reload() {
     if let Some(window) = web_sys::window() {
@@ -189,7 +213,8 @@ fn add(target: &web_sys::EventTarget, event: &str, on_event: impl Fn(Event) + 's
     closure.forget();
 }
 
-fn is_hidden() -> bool {
+/// Whether nobody can see the page: another one is in front, or the screen is off.
+pub fn is_hidden() -> bool {
     web_sys::window()
         .and_then(|window| window.document())
         .is_some_and(|document| document.visibility_state() == VisibilityState::Hidden)

@@ -3,6 +3,7 @@
 use std::time::Duration;
 
 use crate::reactive::*;
+use model::sun::Sky;
 
 use crate::components::{
     Icon, RoomBar, RoomLink, RunBar, RunStep, RunView, StatusLine, StatusTone, Toast, ToastView,
@@ -10,7 +11,7 @@ use crate::components::{
 use crate::i18n::format::{Formats, Sure};
 use crate::i18n::strings::Strings;
 use crate::i18n::strings::common::{Common, Saving};
-use crate::platform::page::toast_has_focus;
+use crate::platform::page::{toast_has_focus, watch_undo};
 use crate::platform::storage::StorageError;
 use crate::shell::Shell;
 use crate::shell::copies::{download_aside, download_copy};
@@ -181,12 +182,12 @@ pub fn DayBar(
 
 fn run_view(told: &Told, store_c: Option<f64>, strings: &Strings, formats: &Formats) -> RunView {
     let day = &strings.more.day;
-    let text = match told.phase {
-        Phase::Sun(sky) => (day.sun)((strings.tables.sky)(sky)),
-        Phase::Evening => day.evening.to_owned(),
-        Phase::PotIn => day.pot_in.to_owned(),
-        Phase::Boils => day.boils.to_owned(),
-        Phase::Done => day.done.to_owned(),
+    let (text, icon) = match told.phase {
+        Phase::Sun(sky) => ((day.sun)((strings.tables.sky)(sky)), of_sky(sky)),
+        Phase::Evening => (day.evening.to_owned(), Icon::Moon),
+        Phase::PotIn => (day.pot_in.to_owned(), Icon::PotSteams),
+        Phase::Boils => (day.boils.to_owned(), Icon::PotBoils),
+        Phase::Done => (day.done.to_owned(), Icon::Bowl),
     };
     // What the day does to the store stands further down the screen.
     let store = store_c.map(|store_c| {
@@ -202,11 +203,22 @@ fn run_view(told: &Told, store_c: Option<f64>, strings: &Strings, formats: &Form
     RunView {
         clock: formats.clock(told.at, Sure::Known),
         text,
+        icon: Some(icon),
         share: told.share,
         has_step: !told.runs && !told.is_over,
         hold_or_run: hold_or_run.to_owned(),
         step: day.step.to_owned(),
         stop: day.stop.to_owned(),
+    }
+}
+
+fn of_sky(sky: Sky) -> Icon {
+    match sky {
+        Sky::Clear => Icon::SunClear,
+        Sky::Thin => Icon::SunHaze,
+        Sky::Patchy => Icon::SunBroken,
+        Sky::Grey => Icon::Overcast,
+        Sky::Dark => Icon::Rain,
     }
 }
 
@@ -313,6 +325,13 @@ pub fn UndoToast(
             toasts.show(about, None);
         }
     };
+    watch_undo(move || {
+        let can_undo =
+            shown.with_untracked(|toast| toast.as_ref().is_some_and(|toast| toast.undo.is_some()));
+        if can_undo {
+            on_action(());
+        }
+    });
     view! {
         <Toast
             view
@@ -363,5 +382,6 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::TakenBack => notes.taken_back.to_owned(),
         ToastAbout::PotIn => notes.pot_in.to_owned(),
         ToastAbout::Noted => notes.noted.to_owned(),
+        ToastAbout::WrittenDown => notes.written_down.to_owned(),
     }
 }

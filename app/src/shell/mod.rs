@@ -5,14 +5,18 @@
 
 pub mod answers;
 pub mod beliefs;
+pub mod bench;
+
 pub mod chrome;
 pub mod clock;
+pub mod comparing;
 pub mod copies;
 pub mod device;
 pub mod estimates;
 pub mod example;
 pub mod keeper;
 pub mod locale;
+pub mod reminder;
 pub mod rest;
 pub mod router;
 pub mod store;
@@ -34,9 +38,11 @@ use crate::platform::{clock as device_clock, locale as device_locale, page};
 use crate::screens::Screen;
 use crate::shell::chrome::{Announcements, DayBar, Rooms, UndoToast};
 use crate::shell::clock::Clock;
+use crate::shell::comparing::Comparing;
 use crate::shell::estimates::Estimates;
 use crate::shell::example::Example;
 use crate::shell::keeper::Keeper;
+use crate::shell::reminder::Reminder;
 use crate::shell::rest::Rest;
 use crate::shell::router::Router;
 use crate::shell::store::{Dispatch, Store};
@@ -102,6 +108,8 @@ pub fn App() -> impl IntoView {
     provide_context(shell);
     let updates = Updates::watch(shell.rest);
     wiring::wire(shell);
+    provide_context(Reminder::wire(shell));
+    provide_context(Comparing::new(shell));
     let skip = shell.words.text(|strings| strings.common.skip_to_content);
     // The skip link is a button, since its address would be taken for a place in the app.
     view! {

@@ -2,7 +2,8 @@
 
 use model::bench::readings::{Hints, Row};
 use model::bench::{
-    BoilingTest, ChargeFigures, Measured, Parameter, Plane, PotIn, Prices, RunKind, Worth,
+    BoilingTest, ChargeFigures, ChargeSpread, Measured, Parameter, Plane, PotIn, Prices, RunKind,
+    Worth,
 };
 use model::local_time::LocalTime;
 
@@ -109,6 +110,8 @@ pub struct KeptFit {
     pub found: Vec<Found>,
     /// The figures of a store that is charged and emptied.
     pub figures: Option<ChargeFigures>,
+    /// Their spreads.
+    pub spread: Option<ChargeSpread>,
     /// Of the run's last pot.
     pub boiling: Option<BoilingTest>,
     /// Standardised cooking power at 50 K above the air; of a test that meets every condition. \[W\]

@@ -173,7 +173,7 @@ impl Document {
 
 /// The minute that a time lies in. The kitchen's clock shows whole minutes, and what was done in
 /// the present one has happened.
-fn minute(at: LocalTime) -> LocalTime {
+pub fn minute(at: LocalTime) -> LocalTime {
     at.plus_s(-at.0.rem_euclid(60))
 }
 

@@ -108,7 +108,7 @@ impl TimeOfDay {
     }
 
     /// The latest instant of this time of day that is not after `now`.
-    fn last(self, now: LocalTime) -> LocalTime {
+    pub fn last(self, now: LocalTime) -> LocalTime {
         let today = self.on(now.day());
         if today <= now {
             today

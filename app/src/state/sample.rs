@@ -339,7 +339,7 @@ pub(crate) fn full_bench() -> Document {
     );
     let [first, _, third] = [0, 1, 2].map(|idx| document.bench.runs[idx].id);
     let mut fit = kept_fit(first);
-    fit.figures = None;
+    (fit.figures, fit.spread) = (None, None);
     done(
         document,
         [

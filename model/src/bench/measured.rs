@@ -93,6 +93,20 @@ impl Fit {
 }
 
 impl ForCooker {
+    /// What was measured of a parameter. The width of melting is never taken over.
+    pub const fn of(&self, parameter: Parameter) -> Option<Measured> {
+        match parameter {
+            Parameter::Loss => self.loss_w_k,
+            Parameter::JacketCapacity => self.jacket_j_k,
+            Parameter::StoreCapacity => self.capacity,
+            Parameter::MeltingPoint => self.melting_c,
+            Parameter::MeltingRange => None,
+            Parameter::Heater => self.heater,
+            Parameter::Contact => self.contact_w_m2k,
+            Parameter::PotLoss => self.pot_loss,
+        }
+    }
+
     /// The cooker with the measured values in it.
     ///
     /// The masses are multiplied by the measured capacity, so that the store holds what it was found

@@ -47,3 +47,13 @@ fn lanes_fall_away_from_the_side_with_the_words() {
     assert_eq!(lanes(&[500.0, 560.0, 700.0]), [end(2), end(1), end(0)]);
     assert!(lanes(&[]).is_empty());
 }
+
+#[test]
+fn alike_lines_have_letters_and_strokes_of_their_own() {
+    let letters = LineStyle::ALIKE.map(LineStyle::letter);
+    assert_eq!(letters, ['A', 'B', 'C', 'D', 'E'].map(Some));
+    let mut names = LineStyle::ALIKE.map(LineStyle::name).to_vec();
+    names.dedup();
+    assert_eq!(names.len(), 5);
+    assert_eq!(LineStyle::Store.letter(), None);
+}

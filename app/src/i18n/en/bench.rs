@@ -1,5 +1,7 @@
 //! English: the room Bench.
 
+mod fit;
+mod import;
 mod list;
 
 use model::bench::RunKind;
@@ -14,5 +16,7 @@ pub(super) const BENCH: Bench = Bench {
         RunKind::Boil => "Boil",
         RunKind::Free => "Free run",
     },
+    fit: fit::FIT,
+    import: import::IMPORT,
     list: list::LIST,
 };

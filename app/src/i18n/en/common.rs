@@ -63,6 +63,7 @@ pub(super) const COMMON: Common = Common {
         pot_in: "The pot is in",
         taken_back: "Taken back",
         noted: "Noted in the diary",
+        written_down: "Written down",
         copy_brought_in: "The copy is in. What was here before was put aside.",
     },
     units: Units {

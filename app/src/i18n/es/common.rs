@@ -64,6 +64,7 @@ pub(super) const COMMON: Common = Common {
         pot_in: "La olla está dentro",
         taken_back: "Deshecho",
         noted: "Anotado en el diario",
+        written_down: "Anotado",
         copy_brought_in: "La copia ya está aquí. Lo que había antes se puso aparte.",
     },
     units: Units {

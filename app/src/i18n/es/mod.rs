@@ -9,9 +9,13 @@ mod first_start;
 mod more;
 mod odds;
 mod refusals;
+mod report;
+mod runs;
 mod safety;
 mod tables;
 mod tonight;
+
+pub use report::REPORT;
 
 use crate::i18n::strings::Strings;
 
@@ -24,6 +28,7 @@ pub static STRINGS: Strings = Strings {
     bench: bench::BENCH,
     more: more::MORE,
     first_start: first_start::FIRST_START,
+    runs: runs::RUNS,
     safety: safety::SAFETY,
     build_safety: build_safety::BUILD_SAFETY,
     odds: odds::ODDS,

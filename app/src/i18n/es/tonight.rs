@@ -52,7 +52,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
     },
     help: HelpTexts {
         heading: "Qué ayudaría",
-        nothing: "Nada de lo que conocemos la tendría lista a tiempo solo con este calor.",
+        nothing: "Nada de lo que conocemos hace probable que esté lista a tiempo solo con este calor.",
         looking: "Calculando…",
         likelier: "Nada lo asegura solo con este calor. Esto lo hace más probable:",
         lid_on: ("Ponga la tapa y déjela puesta.", "Con tapa"),

@@ -145,6 +145,8 @@ pub struct Notes {
     pub taken_back: &'static str,
     /// What was seen is in the diary.
     pub noted: &'static str,
+    /// A reading of a test run is kept.
+    pub written_down: &'static str,
     /// A copy was brought in; the former household was put aside.
     pub copy_brought_in: &'static str,
 }

@@ -11,6 +11,8 @@ pub mod first_start;
 pub mod more;
 pub mod odds;
 pub mod refusals;
+pub mod report;
+pub mod runs;
 pub mod safety;
 pub mod tables;
 pub mod tonight;
@@ -32,6 +34,8 @@ pub struct Strings {
     pub more: more::More,
     /// The first start.
     pub first_start: first_start::FirstStart,
+    /// Test runs as they are made, compared and printed.
+    pub runs: runs::Runs,
     /// Cautions.
     pub safety: safety::Safety,
     /// What must not be built, and what must be told of a build.

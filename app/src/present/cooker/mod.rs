@@ -12,7 +12,7 @@ pub mod place;
 pub mod plots;
 
 #[cfg(test)]
-mod tests {
+pub(in crate::present) mod tests {
     use model::place::{AirYear, Place};
     use model::tonight::Site;
 
@@ -22,7 +22,7 @@ mod tests {
     use crate::present::tests::speaking;
 
     /// Spanish words, with numbers as most of those write them who speak it.
-    pub(super) fn spanish() -> (&'static Strings, Formats) {
+    pub(in crate::present) fn spanish() -> (&'static Strings, Formats) {
         let (strings, formats) = speaking(Language::Spanish);
         let locale = LocaleFormat {
             decimal: ',',
@@ -32,7 +32,7 @@ mod tests {
     }
 
     /// A made-up hill town at 1500 m, where water boils at 95 °C.
-    pub(super) fn household_site() -> Site {
+    pub(in crate::present) fn household_site() -> Site {
         let place = Place {
             latitude_deg: 11.0,
             longitude_deg: 38.0,

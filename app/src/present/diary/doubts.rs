@@ -1,11 +1,12 @@
 //! What is asked beside an entry that does not fit the rest.
 
 use model::journal::What;
+use model::local_time::LocalTime;
 use model::odds::{Believed, Doubt, Report};
 
 use crate::i18n::format::Sure;
 use crate::present::tonight::Voice;
-use crate::state::document::Entry;
+use crate::state::document::{Entry, minute};
 
 /// What is asked beside an entry; none where it fits, or was said to be right.
 pub fn asked(voice: &Voice<'_>, entry: &Entry, doubts: &[Doubt]) -> Option<String> {
@@ -35,28 +36,41 @@ pub fn asked(voice: &Voice<'_>, entry: &Entry, doubts: &[Doubt]) -> Option<Strin
 fn is_of(doubt: &Doubt, entry: &Entry) -> bool {
     let seen = match &entry.what {
         What::Meal(meal) => meal.outcome,
-        What::Reading { .. } | What::Felt(_) => {
+        What::Reading { store_c } => {
             let is_same = matches!(
-                (&entry.what, doubt.report),
-                (What::Reading { .. }, Report::Reading { .. }) | (What::Felt(_), Report::Felt(_))
+                doubt.report,
+                Report::Reading { store_c: doubted_c } if doubted_c.total_cmp(store_c).is_eq()
             );
-            return is_same && doubt.at == entry.at;
+            return is_same && is_at(doubt, entry);
+        }
+        What::Felt(felt) => {
+            let is_same = matches!(doubt.report, Report::Felt(doubted) if doubted == *felt);
+            return is_same && is_at(doubt, entry);
         }
         What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => return false,
     };
     match doubt.report {
-        Report::BoiledAt(at) => seen.boiled_at == Some(at),
-        Report::NotBoiledBy(at) => seen.not_boiled_by == Some(at),
-        Report::DoneAt(at) => seen.done_at == Some(at),
-        Report::NotDoneBy(at) => seen.not_done_by == Some(at),
+        Report::BoiledAt(at) => is_seen(seen.boiled_at, at),
+        Report::NotBoiledBy(at) => is_seen(seen.not_boiled_by, at),
+        Report::DoneAt(at) => is_seen(seen.done_at, at),
+        Report::NotDoneBy(at) => is_seen(seen.not_done_by, at),
         Report::Reading { .. } | Report::Felt(_) => false,
     }
+}
+
+/// The diary is told to the model by the minute.
+fn is_at(doubt: &Doubt, entry: &Entry) -> bool {
+    doubt.at == minute(entry.at)
+}
+
+fn is_seen(seen_at: Option<LocalTime>, at: LocalTime) -> bool {
+    seen_at.map(minute) == Some(minute(at))
 }
 
 #[cfg(test)]
 mod tests {
     use model::journal::Felt;
-    use model::local_time::{Day, LocalTime};
+    use model::local_time::Day;
     use model::odds::Band;
 
     use super::*;
@@ -112,6 +126,8 @@ mod tests {
             asked,
             "This does not fit the rest: 170 to 190 °C was expected. Keep it, or change it?"
         );
+        let fits = What::Reading { store_c: 180.0 };
+        assert_eq!(ask(fits, doubt.clone()), None);
         assert_eq!(ask(What::Felt(Felt::Cold), doubt), None);
     }
 
@@ -129,6 +145,9 @@ mod tests {
         assert!(asked.unwrap().contains("18:40 was expected"));
         let asked = ask(What::Meal(meal.clone()), doubt(boiled, None));
         assert!(asked.unwrap().contains("not expected at all"));
+        // Seconds are no matter to the model.
+        meal.outcome.boiled_at = Some(at(18, 5).plus_s(40));
+        assert!(ask(What::Meal(meal.clone()), doubt(boiled, None)).is_some());
         let other = Report::DoneAt(at(18, 5));
         assert_eq!(ask(What::Meal(meal), doubt(other, None)), None);
     }

@@ -2,7 +2,9 @@
 
 use crate::reactive::*;
 
-use crate::components::{EmptyNote, EntryRow, EntryView, Icon, Panel, RoomHeader};
+use crate::components::{
+    ActionDock, EmptyNote, EntryRow, EntryView, Icon, LinkButton, Panel, RoomHeader, Tone,
+};
 use crate::present::bench::list::line;
 use crate::shell::{Shell, use_shell};
 use crate::state::ids::RunId;
@@ -43,7 +45,28 @@ pub(super) fn Runs() -> impl IntoView {
                             {move || ids.get().into_iter().map(one).collect_view()}
                         </ul>
                     </Panel>
+                    <LinkButton
+                        href=Route::Bench(BenchPage::Compare).hash()
+                        label=words.text(|strings| strings.runs.report.title)
+                        icon=Icon::Compare
+                        test="to-compare"
+                    />
                 </Show>
+                <LinkButton
+                    href=Route::Bench(BenchPage::Import).hash()
+                    label=words.text(|strings| strings.bench.import.title)
+                    icon=Icon::Fetch
+                    test="to-import"
+                />
+                <ActionDock>
+                    <LinkButton
+                        href=Route::Bench(BenchPage::New).hash()
+                        label=words.text(|strings| strings.runs.guide.title)
+                        tone=Tone::Primary
+                        icon=Icon::Plus
+                        test="to-new"
+                    />
+                </ActionDock>
             </div>
         </div>
     }

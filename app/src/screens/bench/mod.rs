@@ -5,7 +5,15 @@
     reason = "the component macro wraps each part in a function that is not exported"
 )]
 
+mod compare;
+mod fit;
+mod frame;
+mod guide;
+mod import;
+mod import_about;
 mod list;
+mod live;
+mod sheet;
 
 use crate::reactive::*;
 
@@ -18,12 +26,12 @@ pub(super) fn BenchRoom(
     page: BenchPage,
 ) -> impl IntoView {
     match page {
-        BenchPage::List
-        | BenchPage::New
-        | BenchPage::Import
-        | BenchPage::Compare
-        | BenchPage::Print
-        | BenchPage::Run(_)
-        | BenchPage::Fit(_) => view! { <list::Runs /> },
+        BenchPage::List => view! { <list::Runs /> },
+        BenchPage::New => view! { <guide::Guide /> },
+        BenchPage::Import => view! { <import::Import /> },
+        BenchPage::Run(id) => view! { <live::Live id /> },
+        BenchPage::Fit(id) => view! { <fit::FitPage id /> },
+        BenchPage::Compare => view! { <compare::Compare /> },
+        BenchPage::Print => view! { <compare::PrintPage /> },
     }
 }

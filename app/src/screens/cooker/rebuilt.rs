@@ -2,7 +2,7 @@
 
 use crate::reactive::*;
 
-use crate::components::{Button, Icon};
+use crate::components::Button;
 use crate::present::cooker::list::made_of;
 use crate::shell::{Shell, use_shell};
 use crate::state::action::Action;
@@ -36,13 +36,11 @@ pub(super) fn Rebuilt(id: CookerId) -> impl IntoView {
                 <div class="row">
                     <Button
                         label=words.text(|strings| strings.cooker.rebuilt.from_now)
-                        icon=Icon::Clock
                         on_press=say(true)
                         test="rebuilt-now"
                     />
                     <Button
                         label=words.text(|strings| strings.cooker.rebuilt.always)
-                        icon=Icon::Pencil
                         on_press=say(false)
                         test="rebuilt-always"
                     />

@@ -1,7 +1,9 @@
 //! Test runs, whole and random.
 
 use model::bench::readings::{Column, ElapsedUnit, Hints};
-use model::bench::{BoilingTest, ChargeFigures, Measured, Parameter, Plane, PotIn, RunKind, Worth};
+use model::bench::{
+    BoilingTest, ChargeFigures, ChargeSpread, Measured, Parameter, Plane, PotIn, RunKind, Worth,
+};
 use model::pot::Lid;
 use proptest::prelude::*;
 
@@ -74,6 +76,14 @@ pub(crate) fn kept_fit(run: RunId) -> KeptFit {
             hold_s: None,
             overnight_loss: 0.35,
             sun_to_food: 0.2,
+        }),
+        spread: Some(ChargeSpread {
+            litres_per_charge: Some(0.4),
+            first_litre_s: Some(55.0),
+            power_50_k_w: Some(40.0),
+            hold_s: None,
+            overnight_loss: Some(0.02),
+            sun_to_food: Some(0.01),
         }),
         boiling: Some(BoilingTest {
             start_c: 17.0,

@@ -8,12 +8,12 @@
 //! The reading and writing is our own, over serde_json's parser and its writing of numbers and
 //! texts: what serde derives for the same shapes is five times the code, and a phone downloads it.
 
-mod reader;
-mod shape;
+pub(crate) mod reader;
+pub(crate) mod shape;
 mod time;
 mod tree;
 mod v1;
-mod writer;
+pub(crate) mod writer;
 
 #[cfg(test)]
 mod tests;
@@ -21,7 +21,7 @@ mod tests;
 use model::local_time::LocalTime;
 
 use crate::state::document::Document;
-use crate::state::saved::reader::Node;
+use crate::state::saved::reader::{Node, Read};
 use crate::state::saved::writer::{Record, Write, Writer};
 
 /// What a save calls itself.
@@ -119,6 +119,19 @@ pub fn decode(text: &str) -> Result<Decoded, DecodeError> {
         document: v1::read(&body)?,
         saved_at,
     })
+}
+
+/// Writes one value, without an envelope: a message to another part of the app.
+pub(crate) fn message(value: &dyn Write) -> Option<String> {
+    let mut out = Writer::new(Layout::Compact);
+    value.write(&mut out);
+    out.finish().ok()
+}
+
+/// Reads such a message.
+pub(crate) fn read_message<T: Read>(text: &str) -> Option<T> {
+    let tree = serde_json::from_str(text).ok()?;
+    T::read(&Node::start(&tree)).ok()
 }
 
 /// What a text is that is no JSON.

@@ -4,17 +4,17 @@ use super::DecodeError;
 use super::tree::Tree;
 
 /// A value, or what is wrong and where. Boxed, since every field hands it on.
-pub(super) type Found<T> = Result<T, Box<DecodeError>>;
+pub(crate) type Found<T> = Result<T, Box<DecodeError>>;
 
 /// Can be read from a save.
-pub(super) trait Read: Sized {
+pub(crate) trait Read: Sized {
     /// The value that stands there.
     fn read(from: &Node<'_>) -> Found<Self>;
 }
 
 /// A part of a tree that knows where it stands.
 #[derive(Clone, Copy)]
-pub(super) struct Node<'a> {
+pub(crate) struct Node<'a> {
     tree: &'a Tree,
     step: Step<'a>,
     outer: Option<&'a Self>,
@@ -30,7 +30,7 @@ enum Step<'a> {
 
 impl<'a> Node<'a> {
     /// A tree to which places are told from here.
-    pub(super) fn start(tree: &'a Tree) -> Self {
+    pub(crate) fn start(tree: &'a Tree) -> Self {
         Self {
             tree,
             step: Step::Start,
@@ -39,16 +39,16 @@ impl<'a> Node<'a> {
     }
 
     /// This part, with places told from here.
-    pub(super) fn restart(&self) -> Self {
+    pub(crate) fn restart(&self) -> Self {
         Self::start(self.tree)
     }
 
     /// The field of a record; nothing where there is none, which an `Option` takes.
-    pub(super) fn get<T: Read>(&self, name: &str) -> Found<T> {
+    pub(crate) fn get<T: Read>(&self, name: &str) -> Found<T> {
         T::read(&self.field(name)?)
     }
 
-    pub(super) fn field<'b>(&'b self, name: &'b str) -> Found<Node<'b>> {
+    pub(crate) fn field<'b>(&'b self, name: &'b str) -> Found<Node<'b>> {
         let mut found = self.fields()?.iter().filter(|(of, _)| of == name);
         let tree = found.next().map_or(&Tree::Null, |(_, tree)| tree);
         let node = self.inner(tree, Step::Name(name));
@@ -59,13 +59,13 @@ impl<'a> Node<'a> {
     }
 
     /// The names and values of a record whose names are not known beforehand.
-    pub(super) fn entries<'b>(&'b self) -> Found<impl Iterator<Item = (&'b str, Node<'b>)>> {
+    pub(crate) fn entries<'b>(&'b self) -> Found<impl Iterator<Item = (&'b str, Node<'b>)>> {
         let fields = self.fields()?.iter();
         Ok(fields.map(|(name, tree)| (name.as_str(), self.inner(tree, Step::Name(name)))))
     }
 
     /// The only field of a record: the name says which of several kinds the value is.
-    pub(super) fn variant<'b>(&'b self) -> Found<(&'b str, Node<'b>)> {
+    pub(crate) fn variant<'b>(&'b self) -> Found<(&'b str, Node<'b>)> {
         match self.tree {
             Tree::Record(fields) => match fields.as_slice() {
                 [(name, tree)] => Ok((name, self.inner(tree, Step::Name(name)))),
@@ -76,7 +76,7 @@ impl<'a> Node<'a> {
     }
 
     /// A text.
-    pub(super) fn text(&self) -> Found<&'a str> {
+    pub(crate) fn text(&self) -> Found<&'a str> {
         match self.tree {
             Tree::Text(text) => Ok(text),
             _ => Err(self.expected("a text")),
@@ -85,7 +85,7 @@ impl<'a> Node<'a> {
 
     /// What is wrong with a shape.
     #[cold]
-    pub(super) fn expected(&self, what: &str) -> Box<DecodeError> {
+    pub(crate) fn expected(&self, what: &str) -> Box<DecodeError> {
         let mut at = self.at();
         if !at.is_empty() {
             at.push_str(": ");
@@ -97,7 +97,7 @@ impl<'a> Node<'a> {
 
     /// A value of the right shape that can't be.
     #[cold]
-    pub(super) fn impossible(&self, value: &str) -> Box<DecodeError> {
+    pub(crate) fn impossible(&self, value: &str) -> Box<DecodeError> {
         Box::new(DecodeError::Value {
             at: self.at(),
             value: value.to_owned(),
@@ -106,7 +106,7 @@ impl<'a> Node<'a> {
 
     /// The text of a value that there is no such thing as.
     #[cold]
-    pub(super) fn unknown<T>(&self) -> Found<T> {
+    pub(crate) fn unknown<T>(&self) -> Found<T> {
         Err(self.impossible(self.text()?))
     }
 

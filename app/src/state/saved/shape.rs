@@ -54,7 +54,7 @@ macro_rules! names {
     };
 }
 
-pub(super) use {names, record};
+pub(crate) use {names, record};
 
 #[cfg(test)]
 mod tests {

@@ -8,7 +8,7 @@ use serde::de::{Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 
 /// A JSON value (RFC 8259, 3).
 #[derive(Debug, Clone, PartialEq)]
-pub(super) enum Tree {
+pub(crate) enum Tree {
     Null,
     Flag(bool),
     Whole(i64),

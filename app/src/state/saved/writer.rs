@@ -3,13 +3,13 @@
 use super::Layout;
 
 /// Can be written into a save.
-pub(super) trait Write {
+pub(crate) trait Write {
     /// Writes the value.
     fn write(&self, out: &mut Writer);
 }
 
 /// A JSON text that grows. Names and values come in the order they are written.
-pub(super) struct Writer {
+pub(crate) struct Writer {
     text: serde_json::Result<String>,
     layout: Layout,
     depth: usize,
@@ -17,10 +17,10 @@ pub(super) struct Writer {
 }
 
 /// The fields of a record: names, which need no escapes, and values.
-pub(super) struct Record<'a>(pub(super) &'a [(&'a str, &'a dyn Write)]);
+pub(crate) struct Record<'a>(pub(crate) &'a [(&'a str, &'a dyn Write)]);
 
 impl Writer {
-    pub(super) fn new(layout: Layout) -> Self {
+    pub(crate) fn new(layout: Layout) -> Self {
         Self {
             text: Ok(String::new()),
             layout,
@@ -30,19 +30,19 @@ impl Writer {
     }
 
     /// All that was written.
-    pub(super) fn finish(self) -> serde_json::Result<String> {
+    pub(crate) fn finish(self) -> serde_json::Result<String> {
         self.text
     }
 
     /// Begins a list or a record.
-    pub(super) fn open(&mut self, bracket: &str) {
+    pub(crate) fn open(&mut self, bracket: &str) {
         self.push(bracket);
         self.depth += 1;
         self.is_first = true;
     }
 
     /// Ends a list or a record.
-    pub(super) fn close(&mut self, bracket: &str) {
+    pub(crate) fn close(&mut self, bracket: &str) {
         self.depth -= 1;
         if !self.is_first {
             self.line();
@@ -52,13 +52,13 @@ impl Writer {
     }
 
     /// One of a list.
-    pub(super) fn item(&mut self, value: &dyn Write) {
+    pub(crate) fn item(&mut self, value: &dyn Write) {
         self.next();
         value.write(self);
     }
 
     /// One of a record.
-    pub(super) fn field(&mut self, name: &str, value: &dyn Write) {
+    pub(crate) fn field(&mut self, name: &str, value: &dyn Write) {
         self.next();
         self.push("\"");
         self.push(name);

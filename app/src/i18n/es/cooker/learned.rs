@@ -14,9 +14,9 @@ pub(super) const LEARNED: Learned = Learned {
     working: "Leyendo el diario…",
     name: |multiplier| match multiplier {
         Multiplier::Loss => "Calor que se pierde por el aislamiento",
-        Multiplier::Contact => "Calor que pasa del acumulador a la olla",
+        Multiplier::Contact => "Calor que pasa del depósito a la olla",
         Multiplier::Charging => "Calor del sol",
-        Multiplier::Capacity => "Calor que guarda el acumulador",
+        Multiplier::Capacity => "Calor que guarda el depósito",
         Multiplier::PotLoss => "Calor que la olla cede al aire",
         Multiplier::GrainTime => "Tiempo de arroz, mazamorra, pasta",
         Multiplier::BeanTime => "Tiempo de frijoles",

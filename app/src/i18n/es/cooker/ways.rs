@@ -5,8 +5,8 @@ use crate::i18n::strings::cooker::ways::Ways;
 pub(super) const WAYS: Ways = Ways {
     mm: "mm",
     m2: "m²",
-    no_store: "sin acumulador",
-    no_store_note: "Sin acumulador: el calentador calienta la olla directamente, mientras hay sol.",
+    no_store: "sin depósito",
+    no_store_note: "Sin depósito: el calentador calienta la olla directamente, mientras hay sol.",
     element: |number| format!("Resistencia del elemento {number}"),
     element_hint: "Se supone que el interruptor sigue al sol: cada luz tiene la mejor de sus posiciones.",
     add_element: "Añadir un elemento con interruptor",
@@ -16,7 +16,7 @@ pub(super) const WAYS: Ways = Ways {
     metals: [
         "ninguno",
         "aletas de pie sobre el asiento",
-        "espuma, o lámina y alambre arrugados",
+        "espuma, o lámina arrugada",
     ],
     metal_of: "Hecho de",
     fin: "Espesor de una aleta",
@@ -42,13 +42,13 @@ pub(super) const WAYS: Ways = Ways {
     dish_detail: "En lugar de los paneles. Junta solo el sol directo.",
     aperture: "Lo que recoge",
     aperture_hint: "El área de frente al sol, sin su propia sombra.",
-    optical: "De eso el acumulador toma",
+    optical: "De eso el depósito toma",
     optical_hint: "Espejos limpios y una placa negra: 50 a 70 %.",
     second: "Una segunda carga: red o fuego",
     second_detail: "Cada vez que se usa se anota en el diario.",
     second_w: "Su potencia",
     second_w_hint: "Lo que toma del enchufe, o lo que da el combustible.",
-    second_share: "De eso el acumulador toma",
+    second_share: "De eso el depósito toma",
     second_share_hint: "Un elemento adentro: casi todo. Un fuego debajo: 10 a 30 %.",
     carried: "Se carga afuera y se lleva adentro",
     carried_detail: "No recibe sol mientras hay una olla encima.",
@@ -58,7 +58,7 @@ pub(super) const WAYS: Ways = Ways {
     wrap_hint: "Una manta o lana alrededor; 0 si nada.",
     turned: "Se da vuelta en la cocina",
     turned_detail: "Así lo que no se fundió queda lejos de la olla.",
-    wear_heading: "Desgaste del acumulador",
+    wear_heading: "Desgaste del depósito",
     worn: |medium, hours, degrees| {
         format!(
             "Desde que se llenó, {medium} ha estado fundido unas {hours}. Ahora se funde cerca de \

@@ -37,9 +37,7 @@ pub(super) const CHANCES: Chances = Chances {
         format!("{litres} adentro a las {from}, hirviendo a las {by}, con la olla de hoy cocida")
     },
     then: |odds| format!("Entonces, {odds}."),
-    store_goes: |from, to, time| {
-        format!("El acumulador va de unos {from} a unos {to} a las {time}.")
-    },
+    store_goes: |from, to, time| format!("El depósito va de unos {from} a unos {to} a las {time}."),
     store_between: |low, high| format!("En 8 de 10 noches así está entonces entre {low} y {high}."),
     store_from: "desde",
     store_to: "hasta",

@@ -2,7 +2,8 @@
 
 use model::bench::readings::{Column, Degrees, ElapsedUnit, Hints};
 use model::bench::{
-    BoilingTest, ChargeFigures, Measured, Parameter, Plane, PotIn, Prices, RunKind, Worth,
+    BoilingTest, ChargeFigures, ChargeSpread, Measured, Parameter, Plane, PotIn, Prices, RunKind,
+    Worth,
 };
 
 use crate::state::bench::{
@@ -81,6 +82,7 @@ record!(KeptFit {
     scatter_k: "scatter_k",
     found: "found",
     figures: "figures",
+    spread: "spread",
     boiling: "boiling",
     standard_w: "standard_w",
 });
@@ -97,6 +99,15 @@ record!(Measured {
 });
 
 record!(ChargeFigures {
+    litres_per_charge: "litres_per_charge",
+    first_litre_s: "first_litre_s",
+    power_50_k_w: "power_50_k_w",
+    hold_s: "hold_s",
+    overnight_loss: "overnight_loss",
+    sun_to_food: "sun_to_food",
+});
+
+record!(ChargeSpread {
     litres_per_charge: "litres_per_charge",
     first_litre_s: "first_litre_s",
     power_50_k_w: "power_50_k_w",

@@ -1,0 +1,122 @@
+//! What the worker answers.
+
+use model::bench::readings::{Column, Degrees, ElapsedUnit};
+use model::cooker::Cooker;
+use model::local_time::LocalTime;
+
+use crate::bench::ask::Text;
+use crate::bench::sheet::Block;
+use crate::state::bench::{KeptFit, KeptText};
+use crate::state::saved::reader::{Found, Node, Read};
+use crate::state::saved::shape::record;
+use crate::state::saved::writer::{Record, Write, Writer};
+
+/// An answer.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Answer {
+    /// A text was understood.
+    Opened(Box<Opened>),
+    /// The text that was held is kept.
+    Kept(KeptText),
+    /// What was found of a cooker.
+    Fitted(Box<Fitted>),
+    /// The texts that were asked for, as far as they are there.
+    Texts(Vec<Text>),
+    /// Keys of texts.
+    Keys(Vec<String>),
+    /// It is done.
+    Done,
+    /// It can't be; why, in words.
+    Refused(String),
+}
+
+/// How a text was understood.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Opened {
+    /// The columns in order.
+    pub columns: Vec<Column>,
+    /// What stands in each: a few cells of it.
+    pub samples: Vec<String>,
+    /// Unit of its temperatures.
+    pub degrees: Degrees,
+    /// Unit of its times, where they are plain numbers.
+    pub elapsed: Option<ElapsedUnit>,
+    /// Two columns that seem to have changed places.
+    pub swapped: Option<Vec<Column>>,
+    /// When the first row was taken, where the text says the day.
+    pub start: Option<LocalTime>,
+    /// Rows that could be used.
+    pub rows: u32,
+    /// From the first to the last. \[s\]
+    pub span_s: f64,
+    /// When the pot has its first and its last reading, from the first row. \[s\]
+    pub pot_s: Option<[f64; 2]>,
+    /// Whether the power of the heater or the light is told by a column.
+    pub has_power: bool,
+    /// Whether the air is.
+    pub has_air: bool,
+    /// What it says, in words and drawn.
+    pub sheet: Vec<Block>,
+}
+
+/// What was found of a cooker.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fitted {
+    /// To be kept with the runs.
+    pub fit: KeptFit,
+    /// The cooker with what was measured in it; none where nothing was.
+    pub cooker: Option<Box<Cooker>>,
+    /// What it says, in words and drawn.
+    pub sheet: Vec<Block>,
+}
+
+record!(Opened {
+    columns: "columns",
+    samples: "samples",
+    degrees: "degrees",
+    elapsed: "elapsed",
+    swapped: "swapped",
+    start: "start",
+    rows: "rows",
+    span_s: "span_s",
+    pot_s: "pot_s",
+    has_power: "has_power",
+    has_air: "has_air",
+    sheet: "sheet",
+});
+
+record!(Fitted {
+    fit: "fit",
+    cooker: "cooker",
+    sheet: "sheet",
+});
+
+impl Write for Answer {
+    fn write(&self, out: &mut Writer) {
+        let (name, value): (_, &dyn Write) = match self {
+            Self::Opened(opened) => ("opened", opened),
+            Self::Kept(text) => ("kept", text),
+            Self::Fitted(fitted) => ("fitted", fitted),
+            Self::Texts(texts) => ("texts", texts),
+            Self::Keys(keys) => ("keys", keys),
+            Self::Done => ("done", &true),
+            Self::Refused(why) => ("refused", why),
+        };
+        Record(&[(name, value)]).write(out);
+    }
+}
+
+impl Read for Answer {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        match from.variant()? {
+            ("opened", opened) => Read::read(&opened).map(Self::Opened),
+            ("kept", text) => Read::read(&text).map(Self::Kept),
+            ("fitted", fitted) => Read::read(&fitted).map(Self::Fitted),
+            ("texts", texts) => Read::read(&texts).map(Self::Texts),
+            ("keys", keys) => Read::read(&keys).map(Self::Keys),
+            ("done", _) => Ok(Self::Done),
+            ("refused", why) => Read::read(&why).map(Self::Refused),
+            (_, other) => Err(other.expected("an answer")),
+        }
+    }
+}

@@ -1,0 +1,153 @@
+//! What the page asks of the worker.
+
+use model::bench::Prices;
+use model::bench::readings::Hints;
+use model::cooker::Cooker;
+use model::local_time::LocalTime;
+
+use crate::state::bench::TestRun;
+use crate::state::document::Household;
+use crate::state::ids::RunId;
+use crate::state::saved::reader::{Found, Node, Read};
+use crate::state::saved::shape::record;
+use crate::state::saved::writer::{Record, Write, Writer};
+use crate::state::settings::Degrees;
+
+/// A question.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ask {
+    /// How to say the answer.
+    pub voice: Tongue,
+    /// What is asked.
+    pub what: What,
+}
+
+/// Language and units of an answer.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Tongue {
+    /// Tag of the language.
+    pub language: String,
+    /// Tag of the locale in which numbers and dates are written.
+    pub locale: String,
+    /// Unit of temperatures.
+    pub degrees: Degrees,
+    /// The household's clock.
+    pub now: LocalTime,
+}
+
+/// What is asked.
+#[derive(Debug, Clone, PartialEq)]
+pub enum What {
+    /// To understand the text that comes along, a paste or a file, and to hold it.
+    Open {
+        /// What the person says of it.
+        hints: Hints,
+    },
+    /// To understand the text that is held, or one that is kept, with other hints.
+    Again {
+        /// What the text is kept under; empty for the one that is held.
+        key: String,
+        /// What the person says of it.
+        hints: Hints,
+    },
+    /// To keep the text that is held on the device.
+    Keep,
+    /// To find the figures of a cooker.
+    Fit(Box<FitAsk>),
+    /// For the texts that are kept under these keys, to go into a copy.
+    Texts(Vec<String>),
+    /// To keep the texts of a copy.
+    Bring(Vec<Text>),
+    /// To forget the texts under these keys.
+    Sweep(Vec<String>),
+    /// For the keys of all texts that have been kept for a day or longer.
+    Keys,
+}
+
+/// A cooker and its runs.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FitAsk {
+    /// Where it stands.
+    pub household: Household,
+    /// The cooker as it is described.
+    pub cooker: Cooker,
+    /// Its runs, fitted together.
+    pub runs: Vec<TestRun>,
+    /// The one that the answer is about.
+    pub of: RunId,
+    /// What changes cost.
+    pub prices: Prices,
+}
+
+/// A text with what it is kept under.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Text {
+    /// The key.
+    pub key: String,
+    /// The text.
+    pub text: String,
+}
+
+record!(Ask {
+    voice: "voice",
+    what: "what",
+});
+
+record!(Tongue {
+    language: "language",
+    locale: "locale",
+    degrees: "degrees",
+    now: "now",
+});
+
+record!(FitAsk {
+    household: "household",
+    cooker: "cooker",
+    runs: "runs",
+    of: "of",
+    prices: "prices",
+});
+
+record!(Text {
+    key: "key",
+    text: "text",
+});
+
+impl Write for What {
+    fn write(&self, out: &mut Writer) {
+        let nothing = Record(&[]);
+        match self {
+            Self::Open { hints } => Record(&[("open", hints)]).write(out),
+            Self::Again { key, hints } => {
+                Record(&[("again", &Record(&[("key", key), ("hints", hints)]))]).write(out);
+            }
+            Self::Keep => Record(&[("keep", &nothing)]).write(out),
+            Self::Fit(ask) => Record(&[("fit", ask)]).write(out),
+            Self::Texts(keys) => Record(&[("texts", keys)]).write(out),
+            Self::Bring(texts) => Record(&[("bring", texts)]).write(out),
+            Self::Sweep(keys) => Record(&[("sweep", keys)]).write(out),
+            Self::Keys => Record(&[("keys", &nothing)]).write(out),
+        }
+    }
+}
+
+impl Read for What {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        match from.variant()? {
+            ("open", hints) => Ok(Self::Open {
+                hints: Read::read(&hints)?,
+            }),
+            ("again", what) => Ok(Self::Again {
+                key: what.get("key")?,
+                hints: what.get("hints")?,
+            }),
+            ("keep", _) => Ok(Self::Keep),
+            ("fit", ask) => Read::read(&ask).map(Self::Fit),
+            ("texts", keys) => Read::read(&keys).map(Self::Texts),
+            ("bring", texts) => Read::read(&texts).map(Self::Bring),
+            ("sweep", keys) => Read::read(&keys).map(Self::Sweep),
+            ("keys", _) => Ok(Self::Keys),
+            (_, other) => Err(other.expected("a question")),
+        }
+    }
+}

@@ -1,0 +1,138 @@
+//! Texts of a run that goes on.
+
+use crate::i18n::strings::diary::{Say, SayTwo};
+
+/// Texts of a run that goes on.
+#[derive(Debug)]
+pub struct Live {
+    /// Under the name: since when, and how many readings.
+    pub since: fn(time: &str, n_readings: usize) -> String,
+    /// The same of a run that is over: from when to when, and how many.
+    pub was: fn(from: &str, to: &str, n_readings: usize) -> String,
+    /// Head of the clock.
+    pub clock: &'static str,
+    /// Before the minutes and seconds that are left.
+    pub next_in: &'static str,
+    /// It is time to read.
+    pub now: &'static str,
+    /// How often, and when the next one is due.
+    pub every: SayTwo,
+    /// It is late, by so much.
+    pub late: Say,
+    /// Readings that were due while the screen was off: one.
+    pub missed_one: &'static str,
+    /// The same: several.
+    pub missed: Say,
+    /// How long the run takes in all, as it is foreseen; when that is over.
+    pub ends: SayTwo,
+    /// That time is over.
+    pub has_told: &'static str,
+    /// Opens the switches under it.
+    pub remind: &'static str,
+    /// Switch: keeps the screen on.
+    pub keep_on: &'static str,
+    /// Under it.
+    pub keep_on_detail: &'static str,
+    /// Switch: buzzes and shows a notice.
+    pub call: &'static str,
+    /// Under it: what a locked phone does.
+    pub call_detail: &'static str,
+    /// This browser can't keep the screen on.
+    pub no_wake: &'static str,
+    /// This browser shows no notices.
+    pub no_notices: &'static str,
+    /// The person said no to notices.
+    pub denied: &'static str,
+    /// This device does not buzz.
+    pub no_buzz: &'static str,
+    /// Head of a notice; the run's name.
+    pub notice: Say,
+    /// What the notice says.
+    pub notice_body: &'static str,
+    /// Head of the entry of a reading.
+    pub entry: &'static str,
+    /// The question what is read.
+    pub channel: &'static str,
+    /// The store.
+    pub store: &'static str,
+    /// The pot.
+    pub pot: &'static str,
+    /// The air.
+    pub air: &'static str,
+    /// The heater's power.
+    pub power: &'static str,
+    /// Label of the number.
+    pub shows: &'static str,
+    /// Step button: less.
+    pub lower: &'static str,
+    /// Step button: more.
+    pub higher: &'static str,
+    /// Label of the time; empty means now.
+    pub at: &'static str,
+    /// Under it.
+    pub at_hint: &'static str,
+    /// Keeps a reading.
+    pub note: &'static str,
+    /// Head of the readings.
+    pub readings: &'static str,
+    /// There are none yet.
+    pub none_yet: &'static str,
+    /// The name of what was read, and the value.
+    pub value: SayTwo,
+    /// Shows all of them.
+    pub show_all: Say,
+    /// Head of the sheet that changes one.
+    pub change: &'static str,
+    /// Head of the plot.
+    pub plot: &'static str,
+    /// The foreseen line of the store, and of the pot.
+    pub foreseen_store: &'static str,
+    /// See above.
+    pub foreseen_pot: &'static str,
+    /// Readings of the store, and of the pot.
+    pub read_store: &'static str,
+    /// See above.
+    pub read_pot: &'static str,
+    /// What the plot says: what was read last of the store, and when.
+    pub sentence: SayTwo,
+    /// And how it lies: so much hotter than the cooker as it is described.
+    pub above: Say,
+    /// So much colder.
+    pub below: Say,
+    /// As described.
+    pub as_described: &'static str,
+    /// Column of times.
+    pub time: &'static str,
+    /// Head of the pots.
+    pub pots: &'static str,
+    /// A pot that is in: what, and since when.
+    pub pot_in_since: SayTwo,
+    /// A pot that was in: what, and from when to when.
+    pub pot_was_in: fn(what: &str, from: &str, to: &str) -> String,
+    /// What is in a pot: litres of water, the lid.
+    pub water_lid: SayTwo,
+    /// What was left, by weighing.
+    pub left: Say,
+    /// Puts a pot in.
+    pub put_in: &'static str,
+    /// Takes it out.
+    pub take_out: &'static str,
+    /// Label: litres of water.
+    pub water: &'static str,
+    /// Label: how warm it goes in.
+    pub start: &'static str,
+    /// Label: what was left.
+    pub left_label: &'static str,
+    /// Under it.
+    pub left_hint: &'static str,
+    /// Finishes the run.
+    pub finish: &'static str,
+    /// Lets it go on again.
+    pub go_on: &'static str,
+    /// Leads to what is found from it.
+    pub to_fit: &'static str,
+    /// Erases the run.
+    pub erase: &'static str,
+    /// The run is not there any more.
+    pub gone: &'static str,
+}

@@ -1,0 +1,403 @@
+//! Runs and builds beside each other: curves over each other, one table, the results as a file.
+
+use std::collections::HashSet;
+
+use model::local_time::LocalTime;
+
+use crate::chart::{LineChartView, LineStyle, Series};
+use crate::components::TableView;
+use crate::i18n::format::Sure;
+use crate::present::bench::figure::Figure;
+use crate::present::bench::live::ticks;
+use crate::present::bench::results::Row;
+use crate::present::bench::typing::Channel;
+use crate::present::cooker::facts::two_digits;
+use crate::present::cooker::list::made_of;
+use crate::present::tonight::Voice;
+use crate::state::bench::{Reading, RunReadings, TestRun};
+use crate::state::document::{Document, OwnedCooker};
+use crate::state::ids::RunId;
+
+/// So many lines can be told apart.
+pub const MOST: usize = LineStyle::ALIKE.len();
+
+/// Where curves are laid over each other.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Aligned {
+    /// Where each run starts.
+    #[default]
+    Start,
+    /// Where the first pot goes in.
+    Pot,
+}
+
+/// A run that is compared.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Chosen {
+    /// How its line is drawn, which tells its letter.
+    pub style: LineStyle,
+    /// The run.
+    pub run: TestRun,
+    /// What was tested.
+    pub cooker: OwnedCooker,
+}
+
+impl Chosen {
+    /// Letter and name: `A · Cool-down`.
+    pub fn name(&self, voice: &Voice<'_>) -> String {
+        let letter = self.style.letter().unwrap_or_default().to_string();
+        (voice.strings.runs.report.lettered)(&letter, &self.run.about.name)
+    }
+
+    /// Where its curve begins. \[s\]
+    fn zero_s(&self, aligned: Aligned) -> Option<f64> {
+        match aligned {
+            Aligned::Start => Some(0.0),
+            Aligned::Pot => self.run.pots.first().map(|pot| pot.in_s),
+        }
+    }
+}
+
+/// The runs with these numbers that are there, as many as can be told apart.
+pub fn chosen(document: &Document, ids: &[RunId]) -> Vec<Chosen> {
+    ids.iter()
+        .filter_map(|id| document.bench.run(*id))
+        .filter_map(|run| Some((run, document.cooker(run.cooker)?)))
+        .zip(LineStyle::ALIKE)
+        .map(|((run, cooker), style)| Chosen {
+            style,
+            run: run.clone(),
+            cooker: cooker.clone(),
+        })
+        .collect()
+}
+
+/// What is compared before anyone has chosen: the latest runs that were worked out, or else the
+/// latest.
+pub fn usual(document: &Document) -> Vec<RunId> {
+    let latest = |wanted: fn(&TestRun) -> bool| -> Vec<RunId> {
+        let runs = document.bench.runs.iter().rev();
+        runs.filter(|run| wanted(run))
+            .map(|run| run.id)
+            .take(3)
+            .collect()
+    };
+    let fitted = latest(|run| run.fit.is_some());
+    if fitted.is_empty() {
+        latest(|_| true)
+    } else {
+        fitted
+    }
+}
+
+/// A run in the list to choose from: its name, and its cooker, kind and day.
+pub fn line(voice: &Voice<'_>, run: &TestRun, cooker: &str) -> (String, String) {
+    let detail = (voice.strings.runs.report.run_line)(
+        cooker,
+        (voice.strings.bench.kind)(run.about.kind),
+        &voice.formats.near_day(run.started.day(), voice.now.day()),
+    );
+    (run.about.name.clone(), detail)
+}
+
+/// The readings of one thermometer over each other; `None` where no run has any.
+pub fn plot(
+    voice: &Voice<'_>,
+    runs: &[Chosen],
+    channel: Channel,
+    aligned: Aligned,
+) -> Option<LineChartView> {
+    let words = &voice.strings.runs.report;
+    let formats = voice.formats;
+    let mut series = Vec::new();
+    let mut told = Vec::new();
+    let mut length_s: f64 = 0.0;
+    for chosen in runs {
+        let run = &chosen.run;
+        if matches!(run.readings, RunReadings::File(_)) {
+            told.push((words.in_file)(&chosen.name(voice)));
+            continue;
+        }
+        let points = points(chosen, channel, aligned);
+        let (Some(first), Some(last)) = (points.first(), points.last()) else {
+            told.push((words.not_read)(&chosen.name(voice)));
+            continue;
+        };
+        length_s = length_s.max(last.0);
+        let degrees = |celsius| formats.temperature(celsius, Sure::Known);
+        told.push((words.curve)(
+            &chosen.name(voice),
+            &degrees(first.1),
+            &degrees(last.1),
+            &formats.duration(last.0 - first.0, Sure::Known),
+        ));
+        series.push(Series {
+            label: chosen.name(voice),
+            points: points
+                .iter()
+                .map(|(at_s, value)| (*at_s, channel.shown(formats, *value)))
+                .collect(),
+            band: Vec::new(),
+            style: chosen.style,
+        });
+    }
+    if series.is_empty() {
+        return None;
+    }
+    let name = match channel {
+        Channel::Pot => words.plot_pot,
+        _ => words.plot_store,
+    };
+    Some(LineChartView {
+        name: name.to_owned(),
+        table: (
+            voice.strings.common.show_table.to_owned(),
+            table(voice, runs, channel, aligned, name),
+        ),
+        series,
+        levels: Vec::new(),
+        moments: Vec::new(),
+        x_ticks: ticks(voice, length_s),
+        y_unit: channel.unit(formats),
+        sentence: told.join(" "),
+    })
+}
+
+/// Time and reading, from where the curve is to begin.
+fn points(chosen: &Chosen, channel: Channel, aligned: Aligned) -> Vec<(f64, f64)> {
+    let Some(zero_s) = chosen.zero_s(aligned) else {
+        return Vec::new();
+    };
+    let point = |reading: &Reading| {
+        let at_s = chosen.run.since_start_s(reading.at) - zero_s;
+        Some((at_s, channel.of(reading)?)).filter(|_| -60.0 <= at_s)
+    };
+    chosen.run.typed().iter().filter_map(point).collect()
+}
+
+/// The curves in numbers, at the plot's ticks.
+fn table(
+    voice: &Voice<'_>,
+    runs: &[Chosen],
+    channel: Channel,
+    aligned: Aligned,
+    name: &str,
+) -> TableView {
+    let drawn: Vec<(&Chosen, Vec<(f64, f64)>)> = runs
+        .iter()
+        .map(|chosen| (chosen, points(chosen, channel, aligned)))
+        .filter(|(_, points)| !points.is_empty())
+        .collect();
+    let length_s = drawn
+        .iter()
+        .filter_map(|(_, points)| points.last())
+        .fold(0.0, |most: f64, last| most.max(last.0));
+    let cell = |points: &[(f64, f64)], at_s: f64| {
+        let value = between(points, at_s).map(|value| channel.shown(voice.formats, value));
+        value.map_or_else(String::new, |value| voice.formats.number(value, 0))
+    };
+    let heads = drawn.iter().map(|(chosen, _)| chosen.name(voice));
+    TableView {
+        caption: name.to_owned(),
+        heads: std::iter::once(voice.strings.runs.live.time.to_owned())
+            .chain(heads)
+            .collect(),
+        rows: ticks(voice, length_s)
+            .iter()
+            .map(|tick| {
+                let cells = drawn.iter().map(|(_, points)| cell(points, tick.at));
+                std::iter::once(tick.label.clone()).chain(cells).collect()
+            })
+            .collect(),
+    }
+}
+
+/// A reading between two, straight.
+fn between(points: &[(f64, f64)], at_s: f64) -> Option<f64> {
+    let after = points.iter().position(|point| at_s <= point.0)?;
+    let right = points.get(after)?;
+    match after.checked_sub(1).and_then(|before| points.get(before)) {
+        Some(left) => {
+            let part = (at_s - left.0) / (right.0 - left.0);
+            Some(left.1 + part * (right.1 - left.1))
+        }
+        None => (right.0 - at_s < 60.0).then_some(right.1),
+    }
+}
+
+/// One table of figures, a column a run: rows that no run has are left out.
+pub fn figures(voice: &Voice<'_>, runs: &[Chosen], of: &[Figure], caption: &str) -> TableView {
+    let words = &voice.strings.runs.report;
+    let row = |figure: &Figure| {
+        let values = runs.iter().map(|chosen| {
+            let fit = chosen.run.fit.as_ref();
+            fit.and_then(|fit| figure.of(fit))
+        });
+        let values: Vec<_> = values.collect();
+        values.iter().any(Option::is_some).then(|| {
+            let cell = |value: &Option<_>| match value {
+                Some(value) => figure.said(voice.strings, voice.formats, value),
+                None => words.not_fitted.to_owned(),
+            };
+            std::iter::once(figure.name(voice.strings).to_owned())
+                .chain(values.iter().map(cell))
+                .collect::<Vec<String>>()
+        })
+    };
+    let heads = runs.iter().map(|chosen| chosen.name(voice));
+    TableView {
+        caption: caption.to_owned(),
+        heads: std::iter::once(words.figure.to_owned())
+            .chain(heads)
+            .collect(),
+        rows: of.iter().filter_map(row).collect(),
+    }
+}
+
+/// What was measured of each build, with what the fit is worth.
+pub fn measured(voice: &Voice<'_>, runs: &[Chosen]) -> TableView {
+    let words = &voice.strings.runs.report;
+    let mut table = figures(voice, runs, &Figure::MEASURED, words.measured);
+    if table.rows.is_empty() {
+        return table;
+    }
+    let of_fit = |name: &str, say: &dyn Fn(&crate::state::bench::KeptFit) -> String| {
+        let cells = runs.iter().map(|chosen| match &chosen.run.fit {
+            Some(fit) => say(fit),
+            None => words.not_fitted.to_owned(),
+        });
+        std::iter::once(name.to_owned())
+            .chain(cells)
+            .collect::<Vec<String>>()
+    };
+    table.rows.push(of_fit(words.worth, &|fit| {
+        (words.worth_of)(fit.worth).to_owned()
+    }));
+    table.rows.push(of_fit(words.scatter, &|fit| {
+        let kelvin = two_digits(voice.formats, fit.scatter_k);
+        (words.plain)(&kelvin, "K")
+    }));
+    table
+}
+
+/// The conditions of each run.
+pub fn conditions(voice: &Voice<'_>, runs: &[Chosen]) -> TableView {
+    let words = &voice.strings.runs.report;
+    let heads = &words.heads;
+    let formats = voice.formats;
+    let row = |chosen: &Chosen| {
+        let run = &chosen.run;
+        let air: Vec<f64> = run.typed().iter().filter_map(|it| it.air_c).collect();
+        let air = match (
+            air.iter().copied().reduce(f64::min),
+            air.iter().copied().reduce(f64::max),
+        ) {
+            (Some(low), Some(high)) => formats.temperature_band(low, high, Sure::Known),
+            _ => run.about.air_c.map_or_else(
+                || voice.strings.common.not_known.to_owned(),
+                |air_c| formats.temperature(air_c, Sure::Known),
+            ),
+        };
+        let power = run.about.heater_w.or_else(|| {
+            let read = run.typed().iter().filter_map(|it| it.heater_w);
+            read.reduce(f64::max)
+        });
+        let water: Vec<String> = run
+            .pots
+            .iter()
+            .map(|pot| formats.litres(pot.water_kg))
+            .collect();
+        let took_s = run
+            .ended
+            .map_or(run.span_s(), |ended| run.since_start_s(ended));
+        vec![
+            chosen.name(voice),
+            formats.instant(run.started, voice.now.day()),
+            formats.duration(took_s, Sure::Known),
+            air,
+            power.map_or_else(|| "–".to_owned(), |watts| formats.watts(watts)),
+            if water.is_empty() {
+                "–".to_owned()
+            } else {
+                water.join(", ")
+            },
+            run.n_rows().to_string(),
+        ]
+    };
+    TableView {
+        caption: words.conditions.to_owned(),
+        heads: [
+            heads.run,
+            heads.began,
+            heads.took,
+            heads.air,
+            heads.heater,
+            heads.water,
+            heads.readings,
+        ]
+        .map(str::to_owned)
+        .to_vec(),
+        rows: runs.iter().map(row).collect(),
+    }
+}
+
+/// Each build once: its name and what it is made of.
+pub fn builds(voice: &Voice<'_>, runs: &[Chosen]) -> Vec<String> {
+    let mut told = HashSet::new();
+    runs.iter()
+        .filter(|chosen| told.insert(chosen.cooker.id))
+        .map(|chosen| {
+            (voice.strings.runs.report.build)(
+                &chosen.cooker.name,
+                &made_of(voice.strings, voice.formats, &chosen.cooker.cooker),
+            )
+        })
+        .collect()
+}
+
+/// The figures of these runs as rows, those of a fit of several together once.
+pub fn results(runs: &[Chosen]) -> Vec<Row> {
+    let mut told = HashSet::new();
+    let mut rows = Vec::new();
+    for chosen in runs {
+        let Some(fit) = &chosen.run.fit else { continue };
+        let is_shared = 1 < fit.runs.len();
+        for figure in Figure::MEASURED.into_iter().chain(Figure::STANDARD) {
+            let is_of_run = matches!(
+                figure,
+                Figure::BoilTime | Figure::BoilCorrected | Figure::Efficiency | Figure::Standard
+            );
+            let run = if is_shared && !is_of_run {
+                String::new()
+            } else {
+                chosen.run.about.name.clone()
+            };
+            if run.is_empty() && !told.insert((chosen.cooker.id, figure.key(), fit.at)) {
+                continue;
+            }
+            let value = figure.of(fit).filter(|value| value.told);
+            let Some((middle, value)) = value.and_then(|value| Some((value.value?, value))) else {
+                continue;
+            };
+            rows.push(Row {
+                build: chosen.cooker.name.clone(),
+                run,
+                figure: figure.key(),
+                value: middle,
+                unit: figure.unit(),
+                sd: value.sd.filter(|sd| *sd > 0.0),
+                method: figure.method(),
+            });
+        }
+    }
+    rows
+}
+
+/// Name of the file of results.
+pub fn file_name(now: LocalTime) -> String {
+    let (year, month, day) = now.day().ymd();
+    format!("duskpot-results-{year:04}-{month:02}-{day:02}.csv")
+}
+
+#[cfg(test)]
+mod tests;

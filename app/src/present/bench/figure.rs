@@ -1,0 +1,358 @@
+//! The figures by which builds are compared: what each is called, its unit, what a run has of it.
+
+use model::bench::{Measured, Parameter};
+
+use crate::i18n::format::Formats;
+use crate::i18n::strings::Strings;
+use crate::i18n::strings::runs::report::Named;
+use crate::present::bench::results::TO_PERCENTILE;
+use crate::present::cooker::facts::two_digits;
+use crate::state::bench::KeptFit;
+use crate::state::settings::Degrees;
+
+/// A figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Figure {
+    /// One of the cooker's, as it was measured.
+    Of(Parameter),
+    /// Litres boiled per charge.
+    Litres,
+    /// First-litre time.
+    FirstLitre,
+    /// Power at 50 K below the boil.
+    Power50,
+    /// Hold time to the boil line.
+    Hold,
+    /// Overnight loss.
+    Overnight,
+    /// Share of the day's sun that reaches the food.
+    SunToFood,
+    /// Time to boil, as it was.
+    BoilTime,
+    /// Time to boil, corrected.
+    BoilCorrected,
+    /// Efficiency of the boil.
+    Efficiency,
+    /// Standardised cooking power.
+    Standard,
+}
+
+/// What a run has of a figure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Value {
+    /// The value; `None` where there is none, as of a litre that never boils.
+    pub value: Option<f64>,
+    /// One standard deviation, where it is known.
+    pub sd: Option<f64>,
+    /// Whether the runs told it.
+    pub told: bool,
+}
+
+/// How a figure is shown: what its value is multiplied by, and the unit then.
+type Shown = (f64, &'static str);
+
+const MINUTES: Shown = (1.0 / 60.0, "min");
+const HOURS: Shown = (1.0 / 3600.0, "h");
+const PERCENT: Shown = (100.0, "%");
+
+impl Figure {
+    /// What is measured of a cooker.
+    pub const MEASURED: [Self; 8] = [
+        Self::Of(Parameter::Loss),
+        Self::Of(Parameter::JacketCapacity),
+        Self::Of(Parameter::StoreCapacity),
+        Self::Of(Parameter::MeltingPoint),
+        Self::Of(Parameter::MeltingRange),
+        Self::Of(Parameter::Heater),
+        Self::Of(Parameter::Contact),
+        Self::Of(Parameter::PotLoss),
+    ];
+
+    /// Those that are worked out under the same conditions, and those of the published tests.
+    pub const STANDARD: [Self; 10] = [
+        Self::Litres,
+        Self::FirstLitre,
+        Self::Power50,
+        Self::Hold,
+        Self::Overnight,
+        Self::SunToFood,
+        Self::BoilTime,
+        Self::BoilCorrected,
+        Self::Efficiency,
+        Self::Standard,
+    ];
+
+    /// A stable name, as the file of results has it.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Of(parameter) => parameter.key(),
+            Self::Litres => "litres_per_charge",
+            Self::FirstLitre => "first_litre_s",
+            Self::Power50 => "power_50_k_below_boil_w",
+            Self::Hold => "hold_to_boil_line_s",
+            Self::Overnight => "overnight_loss",
+            Self::SunToFood => "sun_to_food",
+            Self::BoilTime => "time_to_boil_s",
+            Self::BoilCorrected => "time_to_boil_corrected_s",
+            Self::Efficiency => "boil_efficiency",
+            Self::Standard => "standardised_cooking_power_w",
+        }
+    }
+
+    /// The unit of the file of results; empty for a share.
+    pub fn unit(self) -> &'static str {
+        match self {
+            Self::Of(Parameter::Loss) => "W/K",
+            Self::Of(Parameter::JacketCapacity) => "J/K",
+            Self::Of(Parameter::MeltingPoint) => "°C",
+            Self::Of(Parameter::MeltingRange) => "K",
+            Self::Of(Parameter::Contact) => "W/(m² K)",
+            Self::Of(Parameter::StoreCapacity | Parameter::Heater | Parameter::PotLoss)
+            | Self::Overnight
+            | Self::SunToFood
+            | Self::Efficiency => "",
+            Self::Litres => "L",
+            Self::FirstLitre | Self::Hold | Self::BoilTime | Self::BoilCorrected => "s",
+            Self::Power50 | Self::Standard => "W",
+        }
+    }
+
+    /// How it came about, as the file of results has it.
+    pub fn method(self) -> &'static str {
+        match self {
+            Self::Of(_) => "least squares on the heat network",
+            Self::Litres
+            | Self::FirstLitre
+            | Self::Power50
+            | Self::Hold
+            | Self::Overnight
+            | Self::SunToFood => "heat network with the measured values under standard conditions",
+            Self::BoilTime => "as read",
+            Self::BoilCorrected | Self::Efficiency => "Water Boiling Test 4.2.3",
+            Self::Standard => "ASAE S580.1",
+        }
+    }
+
+    fn shown(self) -> Shown {
+        match self {
+            Self::Of(Parameter::StoreCapacity | Parameter::Heater | Parameter::PotLoss)
+            | Self::Overnight
+            | Self::SunToFood
+            | Self::Efficiency => PERCENT,
+            Self::FirstLitre | Self::BoilTime | Self::BoilCorrected => MINUTES,
+            Self::Hold => HOURS,
+            other => (1.0, other.unit()),
+        }
+    }
+
+    /// What it is called and what it is; of what is measured of a cooker, `None`.
+    pub fn named(self, strings: &Strings) -> Option<&Named> {
+        let named = &strings.runs.report.named;
+        Some(match self {
+            Self::Of(_) => return None,
+            Self::Litres => &named.litres,
+            Self::FirstLitre => &named.first_litre,
+            Self::Power50 => &named.power_50,
+            Self::Hold => &named.hold,
+            Self::Overnight => &named.overnight,
+            Self::SunToFood => &named.sun_to_food,
+            Self::BoilTime => &named.boil_time,
+            Self::BoilCorrected => &named.boil_corrected,
+            Self::Efficiency => &named.efficiency,
+            Self::Standard => &named.standard,
+        })
+    }
+
+    /// What it is called.
+    pub fn name(self, strings: &Strings) -> &'static str {
+        match (self, self.named(strings)) {
+            (Self::Of(parameter), _) => (strings.runs.report.parameter)(parameter),
+            (_, Some(named)) => named.name,
+            (_, None) => "",
+        }
+    }
+
+    /// What a fit has of it; `None` where it says nothing of it at all.
+    pub fn of(self, fit: &KeptFit) -> Option<Value> {
+        let plain = |value: Option<f64>| Value {
+            value,
+            sd: None,
+            told: true,
+        };
+        match self {
+            Self::Of(parameter) => {
+                let found = fit
+                    .found
+                    .iter()
+                    .find(|found| found.parameter == parameter)?;
+                let Measured { value, sd } = found.measured;
+                Some(Value {
+                    value: Some(value),
+                    sd: Some(sd),
+                    told: found.told,
+                })
+            }
+            Self::BoilTime => Some(plain(fit.boiling?.boil_s)),
+            Self::BoilCorrected => Some(plain(fit.boiling?.corrected_s)),
+            Self::Efficiency => Some(plain(Some(fit.boiling?.efficiency?))),
+            Self::Standard => Some(plain(Some(fit.standard_w?))),
+            Self::Litres
+            | Self::FirstLitre
+            | Self::Power50
+            | Self::Hold
+            | Self::Overnight
+            | Self::SunToFood => {
+                let (figures, spread) = (fit.figures?, fit.spread);
+                let of_spread = |sd: fn(&model::bench::ChargeSpread) -> Option<f64>| {
+                    spread.as_ref().and_then(sd)
+                };
+                let (value, sd) = match self {
+                    Self::Litres => (
+                        Some(f64::from(figures.litres_per_charge)),
+                        of_spread(|spread| spread.litres_per_charge),
+                    ),
+                    Self::FirstLitre => (
+                        figures.first_litre_s,
+                        of_spread(|spread| spread.first_litre_s),
+                    ),
+                    Self::Power50 => (
+                        figures.power_50_k_w,
+                        of_spread(|spread| spread.power_50_k_w),
+                    ),
+                    Self::Hold => (figures.hold_s, of_spread(|spread| spread.hold_s)),
+                    Self::Overnight => (
+                        Some(figures.overnight_loss),
+                        of_spread(|spread| spread.overnight_loss),
+                    ),
+                    _ => (
+                        Some(figures.sun_to_food),
+                        of_spread(|spread| spread.sun_to_food),
+                    ),
+                };
+                Some(Value {
+                    value,
+                    sd,
+                    told: true,
+                })
+            }
+        }
+    }
+
+    /// The value in words, with its band where there is one.
+    pub fn said(self, strings: &Strings, formats: &Formats, value: &Value) -> String {
+        let words = &strings.runs.report;
+        if !value.told {
+            return words.not_told.to_owned();
+        }
+        let Some(middle) = value.value else {
+            return words.no_value.to_owned();
+        };
+        let (times, unit) = self.shown();
+        let is_degrees = self == Self::Of(Parameter::MeltingPoint);
+        let (middle, sd, unit) = if is_degrees && formats.degrees == Degrees::Fahrenheit {
+            let sd = value.sd.map(|sd| 1.8 * sd);
+            (formats.degrees.from_c(middle), sd, "°F")
+        } else {
+            (middle * times, value.sd.map(|sd| sd * times), unit)
+        };
+        match sd.filter(|sd| *sd > 0.0) {
+            None if self == Self::Litres => (words.plain)(&formats.number(middle, 0), unit),
+            None => (words.plain)(&two_digits(formats, middle), unit),
+            Some(sd) => {
+                let half = TO_PERCENTILE * sd;
+                let least = if is_degrees { f64::NEG_INFINITY } else { 0.0 };
+                // Only whole litres count.
+                let least_step = if self == Self::Litres { 1.0 } else { 0.0 };
+                let number = |value: f64| as_known(formats, value, half.max(least_step));
+                (words.banded)(
+                    &number(middle),
+                    &number((middle - half).max(least)),
+                    &number(middle + half),
+                    unit,
+                )
+            }
+        }
+    }
+}
+
+/// A number with no more digits than half its band is known to: one that counts of a wide one, and
+/// one more.
+fn as_known(formats: &Formats, value: f64, half: f64) -> String {
+    let magnitude = half.log10().floor();
+    let step = 10_f64.powf(magnitude);
+    let decimals = (0_u8..=5).find(|decimals| -magnitude <= f64::from(*decimals));
+    formats.number(
+        (value / step).round() * step,
+        usize::from(decimals.unwrap_or(5)),
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::present::tests::english;
+
+    fn said(figure: Figure, value: f64, sd: f64) -> String {
+        let (strings, formats) = english();
+        let value = Value {
+            value: Some(value),
+            sd: Some(sd),
+            told: true,
+        };
+        figure
+            .said(strings, &formats, &value)
+            .replace('\u{A0}', " ")
+    }
+
+    #[test]
+    fn no_digit_that_is_not_known_is_shown() {
+        let loss = Figure::Of(Parameter::Loss);
+        assert_eq!(said(loss, 0.4123, 0.02), "0.41 (0.39 to 0.44) W/K");
+        assert_eq!(said(loss, 0.4123, 0.2), "0.4 (0.2 to 0.7) W/K");
+        let contact = Figure::Of(Parameter::Contact);
+        assert_eq!(said(contact, 512.0, 40.0), "510 (460 to 560) W/(m² K)");
+        assert_eq!(said(Figure::FirstLitre, 1085.0, 60.0), "18 (17 to 19) min");
+        assert_eq!(said(Figure::Overnight, 0.31, 0.02), "31 (28 to 34) %");
+        assert_eq!(said(Figure::Litres, 3.0, 0.0), "3 L");
+        assert_eq!(said(Figure::Litres, 3.0, 0.5), "3 (2 to 4) L");
+    }
+
+    #[test]
+    fn what_was_not_told_is_called_so() {
+        let (strings, formats) = english();
+        let mut value = Value {
+            value: Some(1.0),
+            sd: Some(0.3),
+            told: false,
+        };
+        let loss = Figure::Of(Parameter::Loss);
+        assert_eq!(loss.said(strings, &formats, &value), "not told");
+        value.told = true;
+        value.value = None;
+        assert_eq!(Figure::FirstLitre.said(strings, &formats, &value), "never");
+    }
+
+    #[test]
+    fn figures_have_keys_and_names_of_their_own() {
+        let (strings, _) = english();
+        let all: Vec<Figure> = Figure::MEASURED
+            .into_iter()
+            .chain(Figure::STANDARD)
+            .collect();
+        let distinct = |of: &dyn Fn(Figure) -> &'static str| {
+            let mut texts: Vec<&str> = all.iter().map(|figure| of(*figure)).collect();
+            texts.sort_unstable();
+            texts.dedup();
+            texts.len()
+        };
+        assert_eq!(distinct(&Figure::key), 18);
+        assert_eq!(distinct(&|figure| figure.name(strings)), 18);
+        for figure in Figure::STANDARD {
+            assert!(
+                figure
+                    .named(strings)
+                    .is_some_and(|named| named.means.len() > 20)
+            );
+        }
+    }
+}

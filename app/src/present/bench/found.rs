@@ -1,0 +1,177 @@
+//! What was found of a cooker: what it is worth, the figures, and the curve through the readings.
+
+use model::bench::{
+    CookingPower, Diagnosis, Doubt, Estimate, Fit, ForCooker, Met, Parameter, Residual, RunFit,
+};
+
+use super::plot::{Line, Of, plot};
+use super::{Speech, pot, standard};
+use crate::bench::sheet::Block;
+use crate::chart::LineStyle;
+use crate::components::Fact;
+use crate::i18n::format::Sure;
+use crate::state::bench::KeptFit;
+
+/// Standard deviations to the tenth and the ninetieth percentile of a normal distribution.
+const TENTH_SD: f64 = 1.2816;
+
+/// All that a fit came to.
+pub struct Told<'a> {
+    /// Names of the runs, in order.
+    pub names: &'a [&'a str],
+    /// The fit.
+    pub fit: &'a Fit,
+    /// What it told.
+    pub measured: &'a ForCooker,
+    /// What is kept of it.
+    pub kept: &'a KeptFit,
+    /// Standardised cooking power of the run's pot.
+    pub power: Option<&'a CookingPower>,
+    /// What limited that pot.
+    pub diagnosis: Option<&'a Diagnosis>,
+}
+
+/// The sheet.
+pub fn sheet(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
+    let mut blocks = worth(speech, told);
+    if let Some(diagnosis) = told.diagnosis {
+        blocks.extend(pot::limits(speech, diagnosis));
+    }
+    blocks.push(Block::Heading(speech.report.found.figures.to_owned()));
+    let estimates = told.fit.estimates.iter();
+    blocks.push(Block::Facts(
+        estimates
+            .map(|estimate| figure(speech, told, estimate))
+            .collect(),
+    ));
+    blocks.extend(curves(speech, told));
+    if let Some(diagnosis) = told.diagnosis {
+        blocks.extend(pot::heat(speech, diagnosis));
+    }
+    blocks.extend(standard::figures(speech, told));
+    blocks
+}
+
+fn worth(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
+    let words = &speech.report.found;
+    let scatter = speech.difference(told.fit.scatter_k);
+    let doubts = told.fit.doubts.iter().map(|doubt| {
+        let run = match doubt {
+            Doubt::ManyOff { run, .. } => told.names.get(*run).copied(),
+            _ => None,
+        };
+        let number = |value: f64| speech.rough(value);
+        (words.doubt)(doubt, run.unwrap_or_default(), &number)
+    });
+    let doubts: Vec<String> = doubts.collect();
+    let mut blocks = vec![
+        Block::Lead((words.worth)(told.fit.worth).to_owned()),
+        Block::Text((words.rests_on)(told.names.len(), &scatter)),
+    ];
+    if !doubts.is_empty() {
+        blocks.push(Block::List(doubts));
+    }
+    blocks
+}
+
+fn figure(speech: &Speech, told: &Told<'_>, estimate: &Estimate) -> Fact {
+    let words = &speech.report.found;
+    let parameter = estimate.parameter;
+    let say = |value: f64| value_of(speech, parameter, value);
+    let detail = match told.measured.of(parameter) {
+        _ if estimate.held => words.held.to_owned(),
+        Some(measured) => {
+            let (low, high) = bounds(parameter, measured.value, measured.sd);
+            (words.told)(&say(low), &say(high), &say(estimate.described.value))
+        }
+        None => words.not_told.to_owned(),
+    };
+    Fact {
+        label: (words.parameter)(parameter).to_owned(),
+        value: say(estimate.value),
+        detail,
+        icon: None,
+    }
+}
+
+/// The middle 8 of 10 of what may be: of a figure that cannot be negative, by its logarithm.
+fn bounds(parameter: Parameter, value: f64, sd: f64) -> (f64, f64) {
+    if parameter == Parameter::MeltingPoint {
+        return (value - TENTH_SD * sd, value + TENTH_SD * sd);
+    }
+    let times = (TENTH_SD * sd / value).exp();
+    (value / times, value * times)
+}
+
+/// A figure with its unit.
+pub(super) fn value_of(speech: &Speech, parameter: Parameter, value: f64) -> String {
+    let words = &speech.report.found;
+    match parameter {
+        Parameter::MeltingPoint => speech.formats.temperature(value, Sure::Known),
+        Parameter::MeltingRange => speech.difference(value),
+        Parameter::JacketCapacity => (words.unit)(parameter, &speech.number(value / 1000.0)),
+        _ => (words.unit)(parameter, &speech.number(value)),
+    }
+}
+
+fn curves(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
+    let words = &speech.report.found;
+    let mut blocks = vec![Block::Heading(words.curve.to_owned())];
+    for (run, name) in told.fit.runs.iter().zip(told.names) {
+        blocks.extend(curve(speech, run, name));
+        blocks.extend(left_over(speech, run, name));
+    }
+    blocks
+}
+
+type Read = fn(&Residual) -> Option<Met>;
+const STORE: Read = |residual| residual.store;
+const POT: Read = |residual| residual.pot;
+
+fn points(run: &RunFit, read: Read, value: fn(&Met) -> f64) -> Vec<(f64, f64)> {
+    let residuals = run.residuals.iter();
+    residuals
+        .filter_map(|residual| Some((residual.time_s, value(&read(residual)?))))
+        .collect()
+}
+
+fn curve(speech: &Speech, run: &RunFit, name: &str) -> Option<Block> {
+    let words = &speech.report.found;
+    let line = |label, style, read, value| Line {
+        label,
+        style,
+        points: points(run, read, value),
+    };
+    let lines = vec![
+        line(words.store_fitted, LineStyle::Store, STORE, |met| {
+            met.fitted_c
+        }),
+        line(words.pot_fitted, LineStyle::Pot, POT, |met| met.fitted_c),
+        line(words.store_read, LineStyle::Measured, STORE, |met| {
+            met.read_c
+        }),
+        line(words.pot_read, LineStyle::Measured, POT, |met| met.read_c),
+    ];
+    let sentence = (words.near)(&speech.difference(run.rms_k));
+    let view = plot(speech, name, (Of::Temperatures, lines), sentence)?;
+    Some(Block::Lines(Box::new(view)))
+}
+
+fn left_over(speech: &Speech, run: &RunFit, name: &str) -> Option<Block> {
+    let words = &speech.report.found;
+    let line = |label, style, read| Line {
+        label,
+        style,
+        points: points(run, read, |met| met.read_c - met.fitted_c),
+    };
+    let lines = vec![
+        line(words.left_store, LineStyle::Measured, STORE),
+        line(words.left_pot, LineStyle::Other, POT),
+    ];
+    let sizes = lines.iter().flat_map(|line| &line.points);
+    let most_k = sizes.map(|point| point.1.abs()).fold(0.0, f64::max);
+    let sentence = (words.left_sentence)(&speech.difference(most_k));
+    let name = (words.left_over)(name);
+    let view = plot(speech, &name, (Of::Differences, lines), sentence)?;
+    Some(Block::Lines(Box::new(view)))
+}

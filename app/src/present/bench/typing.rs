@@ -1,0 +1,395 @@
+//! Readings and pots while they are typed.
+
+use model::bench::PotIn;
+use model::local_time::LocalTime;
+use model::pot::{Lid, Pot, PotSize};
+
+use crate::i18n::format::Formats;
+use crate::i18n::strings::Strings;
+use crate::present::typed::{self, Mistake, Steps};
+use crate::state::bench::{Reading, TestRun};
+use crate::state::limits;
+use crate::state::parse::ParseError;
+use crate::state::plan::TimeOfDay;
+use crate::state::refused::Field;
+
+/// A number in a range, from what the field shows.
+///
+/// # Errors
+///
+/// [`Mistake`] of the field.
+pub(super) fn filled(
+    text: &str,
+    field: Field,
+    range: (f64, f64),
+    from_shown: impl Fn(f64) -> f64,
+) -> Result<f64, Mistake> {
+    let shown = typed::number(text, field, (f64::MIN, f64::MAX))?;
+    Ok(field.within(from_shown(shown), range)?)
+}
+
+/// The same of a field that may stay empty.
+///
+/// # Errors
+///
+/// As [`filled`].
+pub(super) fn optional(
+    text: &str,
+    field: Field,
+    range: (f64, f64),
+    from_shown: impl Fn(f64) -> f64,
+) -> Result<Option<f64>, Mistake> {
+    match filled(text, field, range, from_shown) {
+        Ok(value) => Ok(Some(value)),
+        Err(mistake) if mistake.is_empty_field() => Ok(None),
+        Err(mistake) => Err(mistake),
+    }
+}
+
+/// What is read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Channel {
+    /// The store's thermometer.
+    Store,
+    /// The pot's.
+    Pot,
+    /// The air's.
+    Air,
+    /// The heater's power.
+    Power,
+}
+
+impl Channel {
+    /// Every channel.
+    pub const ALL: [Self; 4] = [Self::Store, Self::Pot, Self::Air, Self::Power];
+
+    /// Its place in a draft.
+    pub fn place(self) -> usize {
+        self as usize
+    }
+
+    /// The field that holds it.
+    pub fn field(self) -> Field {
+        match self {
+            Self::Store => Field::ReadingC,
+            Self::Pot => Field::PotC,
+            Self::Air => Field::AirC,
+            Self::Power => Field::HeaterW,
+        }
+    }
+
+    fn range(self) -> (f64, f64) {
+        match self {
+            Self::Store => limits::READING_C,
+            Self::Pot => limits::POT_C,
+            Self::Air => limits::AIR_C,
+            Self::Power => limits::HEATER_W,
+        }
+    }
+
+    /// Its name.
+    pub fn name(self, strings: &Strings) -> &'static str {
+        let words = &strings.runs.live;
+        match self {
+            Self::Store => words.store,
+            Self::Pot => words.pot,
+            Self::Air => words.air,
+            Self::Power => words.power,
+        }
+    }
+
+    /// Its unit, alone.
+    pub fn unit(self, formats: &Formats) -> String {
+        let unit = match self {
+            Self::Power => (formats.units.watts)(""),
+            Self::Store | Self::Pot | Self::Air => (formats.units.degrees)("", formats.degrees),
+        };
+        unit.trim().to_owned()
+    }
+
+    /// A value in the unit that is shown.
+    pub fn shown(self, formats: &Formats, value: f64) -> f64 {
+        match self {
+            Self::Power => value,
+            Self::Store | Self::Pot | Self::Air => formats.degrees.from_c(value),
+        }
+    }
+
+    fn meant(self, formats: &Formats, shown: f64) -> f64 {
+        match self {
+            Self::Power => shown,
+            Self::Store | Self::Pot | Self::Air => formats.degrees.to_c(shown),
+        }
+    }
+
+    /// What a reading has of it.
+    pub fn of(self, reading: &Reading) -> Option<f64> {
+        match self {
+            Self::Store => reading.store_c,
+            Self::Pot => reading.pot_c,
+            Self::Air => reading.air_c,
+            Self::Power => reading.heater_w,
+        }
+    }
+
+    fn put(self, reading: &mut Reading, value: Option<f64>) {
+        match self {
+            Self::Store => reading.store_c = value,
+            Self::Pot => reading.pot_c = value,
+            Self::Air => reading.air_c = value,
+            Self::Power => reading.heater_w = value,
+        }
+    }
+
+    /// How its field is stepped: from what was read last.
+    pub fn steps(self, formats: &Formats, run: &TestRun) -> Steps {
+        let last = run
+            .typed()
+            .iter()
+            .rev()
+            .find_map(|reading| self.of(reading));
+        let usual = match self {
+            Self::Store => 200.0,
+            Self::Pot | Self::Air => 20.0,
+            Self::Power => 100.0,
+        };
+        let (least, most) = self.range();
+        Steps {
+            by: if self == Self::Power { 5.0 } else { 1.0 },
+            range: (self.shown(formats, least), self.shown(formats, most)),
+            start: self.shown(formats, last.unwrap_or(usual)).round(),
+        }
+    }
+}
+
+/// A reading while it is typed.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct ReadingDraft {
+    /// When, as 'HH:MM'; empty means now.
+    pub at: String,
+    /// What each channel shows, in the order of [`Channel::ALL`].
+    pub shows: [String; 4],
+}
+
+impl ReadingDraft {
+    /// A reading that is changed.
+    pub fn of(reading: &Reading, formats: &Formats) -> Self {
+        let decimals = 1;
+        Self {
+            at: TimeOfDay::of(reading.at).field(),
+            shows: Channel::ALL.map(|channel| {
+                channel.of(reading).map_or_else(String::new, |value| {
+                    formats.field(channel.shown(formats, value), decimals)
+                })
+            }),
+        }
+    }
+
+    /// The reading. What is typed as a time of day is the latest such time that has been; the
+    /// seconds of `former` stay where its minute does.
+    ///
+    /// # Errors
+    ///
+    /// [`Mistake`] of the first field that can't be taken.
+    pub fn read(
+        &self,
+        formats: &Formats,
+        now: LocalTime,
+        former: Option<&Reading>,
+    ) -> Result<Reading, Mistake> {
+        let at = match (self.at.trim(), former) {
+            ("", Some(former)) => former.at,
+            ("", None) => now,
+            (text, former) => {
+                let time = TimeOfDay::from_field(text)
+                    .ok_or(Mistake::Text(Field::At, ParseError::NotANumber))?;
+                former.map_or_else(|| time.last(now), |former| nearest(time, former.at, now))
+            }
+        };
+        let mut reading = Reading::none(at);
+        for channel in Channel::ALL {
+            let text = &self.shows[channel.place()];
+            let value = optional(text, channel.field(), channel.range(), |shown| {
+                channel.meant(formats, shown)
+            })?;
+            channel.put(&mut reading, value);
+        }
+        if reading.is_empty() {
+            return Err(Mistake::Text(Field::ReadingC, ParseError::Empty));
+        }
+        Ok(reading)
+    }
+}
+
+/// The time of this hour and minute that is nearest to a former one and has been; the former one
+/// itself where its minute stays.
+fn nearest(time: TimeOfDay, former: LocalTime, now: LocalTime) -> LocalTime {
+    if TimeOfDay::of(former) == time {
+        return former;
+    }
+    [-1, 0, 1]
+        .map(|days| time.on(former.day().plus(days)))
+        .into_iter()
+        .filter(|at| *at <= now)
+        .min_by_key(|at| at.since_s(former).abs())
+        .unwrap_or(former)
+}
+
+/// A pot while it is typed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PotDraft {
+    /// The vessel.
+    pub pot: Pot,
+    /// Its lid.
+    pub lid: Lid,
+    /// Litres of water.
+    pub water: String,
+    /// How warm it goes in; empty where nobody read it.
+    pub start: String,
+}
+
+impl PotDraft {
+    /// The household's own pot with a litre.
+    pub fn new(pot: Pot, formats: &Formats) -> Self {
+        Self {
+            pot,
+            lid: Lid::On,
+            water: formats.field(1.0, 1),
+            start: String::new(),
+        }
+    }
+
+    /// The pot, put in at a time of a run.
+    ///
+    /// # Errors
+    ///
+    /// [`Mistake`] of the first field that can't be taken.
+    pub fn read(&self, formats: &Formats, run: &TestRun, at: LocalTime) -> Result<PotIn, Mistake> {
+        let water_kg = filled(&self.water, Field::WaterKg, limits::WATER_KG, |litres| {
+            litres
+        })?;
+        let start_c = optional(&self.start, Field::StartC, limits::START_C, |shown| {
+            formats.degrees.to_c(shown)
+        })?;
+        Ok(PotIn {
+            in_s: run.since_start_s(at),
+            out_s: None,
+            pot: self.pot,
+            lid: self.lid,
+            water_kg,
+            start_c,
+            left_kg: None,
+        })
+    }
+
+    /// Another size.
+    pub fn resize(&mut self, size: PotSize) {
+        self.pot.size = size;
+    }
+}
+
+/// What is left in a pot by weighing, in litres; `None` where it was not weighed.
+///
+/// # Errors
+///
+/// [`Mistake`] where it is more than went in, or no number.
+pub fn left(text: &str, pot: &PotIn) -> Result<Option<f64>, Mistake> {
+    optional(text, Field::LeftKg, (0.0, pot.water_kg), |litres| litres)
+}
+
+#[cfg(test)]
+mod tests {
+    use model::local_time::Day;
+
+    use super::*;
+    use crate::present::tests::english;
+    use crate::state::settings::Degrees;
+
+    fn at(hour: i64, minute: i64) -> LocalTime {
+        Day(20_000).at_s(hour * 3600 + minute * 60)
+    }
+
+    fn typed(store: &str, time: &str) -> ReadingDraft {
+        ReadingDraft {
+            at: time.to_owned(),
+            shows: [
+                store.to_owned(),
+                String::new(),
+                String::new(),
+                String::new(),
+            ],
+        }
+    }
+
+    #[test]
+    fn now_is_stamped_to_the_second() {
+        let (_, formats) = english();
+        let now = at(18, 5).plus_s(17);
+        let reading = typed("182,5", "").read(&formats, now, None).unwrap();
+        assert_eq!((reading.at, reading.store_c), (now, Some(182.5)));
+        assert_eq!((reading.pot_c, reading.air_c), (None, None));
+    }
+
+    #[test]
+    fn a_time_of_day_is_the_latest_that_has_been() {
+        let (_, formats) = english();
+        let read = |time: &str| {
+            typed("180", time)
+                .read(&formats, at(0, 20), None)
+                .unwrap()
+                .at
+        };
+        assert_eq!(read("00:10"), at(0, 10));
+        assert_eq!(read("23:50"), at(23, 50).plus_s(-86_400));
+    }
+
+    #[test]
+    fn a_changed_reading_keeps_its_second() {
+        let (_, formats) = english();
+        let former = Reading {
+            store_c: Some(181.0),
+            ..Reading::none(at(18, 5).plus_s(17))
+        };
+        let mut draft = ReadingDraft::of(&former, &formats);
+        assert_eq!(
+            (draft.at.as_str(), draft.shows[0].as_str()),
+            ("18:05", "181")
+        );
+        draft.shows[0] = "183".to_owned();
+        let reading = draft.read(&formats, at(20, 0), Some(&former)).unwrap();
+        assert_eq!((reading.at, reading.store_c), (former.at, Some(183.0)));
+        draft.at = "18:30".to_owned();
+        let moved = draft.read(&formats, at(20, 0).plus_s(5 * 86_400), Some(&former));
+        assert_eq!(moved.unwrap().at, at(18, 30));
+    }
+
+    #[test]
+    fn what_no_thermometer_shows_is_refused_in_its_field() {
+        let (_, formats) = english();
+        let wrong = |channel: Channel, text: &str| {
+            let mut draft = typed("", "");
+            draft.shows[channel.place()] = text.to_owned();
+            draft.read(&formats, at(18, 0), None).unwrap_err().field()
+        };
+        assert_eq!(wrong(Channel::Store, "9999"), Field::ReadingC);
+        assert_eq!(wrong(Channel::Pot, "250"), Field::PotC);
+        assert_eq!(wrong(Channel::Air, "-127"), Field::AirC);
+        assert_eq!(wrong(Channel::Power, "-5"), Field::HeaterW);
+        assert_eq!(wrong(Channel::Pot, "hot"), Field::PotC);
+        assert!(
+            typed("", "")
+                .read(&formats, at(18, 0), None)
+                .unwrap_err()
+                .is_empty_field()
+        );
+    }
+
+    #[test]
+    fn fahrenheit_is_understood_as_it_is_shown() {
+        let (_, mut formats) = english();
+        formats.degrees = Degrees::Fahrenheit;
+        let reading = typed("392", "").read(&formats, at(18, 0), None).unwrap();
+        assert!((reading.store_c.unwrap() - 200.0).abs() < 1e-9);
+        assert_eq!(Channel::Store.unit(&formats), "°F");
+    }
+}

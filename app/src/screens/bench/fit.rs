@@ -1,0 +1,237 @@
+//! What is found from a run, alone or together with others of the same cooker.
+
+use crate::reactive::*;
+use leptos::task::spawn_local;
+
+use super::frame::Frame;
+use super::sheet::Sheet;
+use crate::bench::answer::{Answer, Fitted};
+use crate::bench::ask::{FitAsk, What};
+use crate::components::{
+    ActionDock, Button, EmptyNote, Icon, LinkButton, Panel, StatusLine, StatusTone, Toggle, Tone,
+};
+use crate::platform::bench::Luggage;
+use crate::shell::bench::ask;
+use crate::shell::{Shell, use_shell};
+use crate::state::action::{Action, BenchAction};
+use crate::state::document::Document;
+use crate::state::ids::{CookerId, RunId};
+use crate::state::route::{BenchPage, Route};
+
+/// The page.
+#[component]
+pub(super) fn FitPage(id: RunId) -> impl IntoView {
+    let shell = use_shell();
+    let words = shell.words;
+    let name = shell
+        .store
+        .read(move |document| document.bench.run(id).map(|run| run.about.name.clone()));
+    let line = Signal::derive(move || name.get().unwrap_or_default());
+    let is_there = Memo::new(move |_| name.with(Option::is_some));
+    view! {
+        <Frame title=words.text(|strings| strings.bench.fit.title) line>
+            <Show
+                when=move || is_there.get()
+                fallback=move || {
+                    view! {
+                        <EmptyNote
+                            icon=Icon::Bench
+                            text=words.text(|strings| strings.bench.list.gone)
+                        >
+                            <LinkButton
+                                href=Route::Bench(BenchPage::List).hash()
+                                label=words.text(|strings| strings.bench.list.all)
+                                icon=Icon::Back
+                            />
+                        </EmptyNote>
+                    }
+                }
+            >
+                <Found id />
+            </Show>
+        </Frame>
+    }
+}
+
+/// The runs of one cooker that can be fitted together, each with whether it is.
+type Chosen = Vec<(RunId, String, bool)>;
+
+#[component]
+fn Found(id: RunId) -> impl IntoView {
+    let shell = use_shell();
+    let words = shell.words;
+    let chosen = RwSignal::new(shell.store.now_is(|document| begin(document, id)));
+    let fitted = RwSignal::new(None::<Fitted>);
+    let refused = RwSignal::new(None::<String>);
+    let is_working = RwSignal::new(false);
+    // Worked out again when another run is taken in, or the cooker is described otherwise.
+    let question = shell.store.read(move |document| {
+        let ids = chosen.with(|chosen| {
+            let taken = chosen.iter().filter(|(_, _, is_taken)| *is_taken);
+            taken.map(|(id, _, _)| *id).collect::<Vec<_>>()
+        });
+        question(document, id, &ids)
+    });
+    let latest = StoredValue::new(0_u32);
+    effect(move || {
+        let Some(question) = question.get() else {
+            return;
+        };
+        let number = latest.get_value().wrapping_add(1);
+        latest.set_value(number);
+        is_working.set(true);
+        refused.set(None);
+        spawn_local(async move {
+            let answer = ask(shell, What::Fit(Box::new(question)), Luggage::None).await;
+            // Another question may have been asked meanwhile, or the page left.
+            if latest.try_get_value() != Some(number) {
+                return;
+            }
+            is_working.try_set(false);
+            match answer {
+                Ok(Answer::Fitted(found)) => {
+                    let fit = Box::new(found.fit.clone());
+                    fitted.try_set(Some(*found));
+                    // A run that was erased meanwhile keeps nothing.
+                    let _ = shell.dispatch.run(Action::Bench(BenchAction::KeepFit(fit)));
+                }
+                Ok(_) => {}
+                Err(why) => {
+                    fitted.try_set(None);
+                    refused.try_set(Some(why));
+                }
+            }
+        });
+    });
+    let trouble = move || {
+        let text = Signal::from(refused.get()?);
+        Some(view! { <StatusLine tone=StatusTone::Trouble text test="fit-trouble" /> })
+    };
+    view! {
+        <Together chosen />
+        <p class="aside" role="status" data-test="fit-working">
+            {move || is_working.get().then(|| words.strings().bench.fit.working)}
+        </p>
+        {trouble}
+        {move || fitted.get().map(|found| view! { <Sheet blocks=found.sheet /> })}
+        {move || {
+            let cooker = fitted.get()?.cooker?;
+            Some(view! { <Use id cooker=StoredValue::new(cooker) /> })
+        }}
+    }
+}
+
+/// Which runs of the cooker are fitted together; nothing where there is one alone.
+#[component]
+fn Together(chosen: RwSignal<Chosen>) -> impl IntoView {
+    let Shell { words, .. } = use_shell();
+    let rows = chosen.get_untracked();
+    if rows.len() < 2 {
+        return View::nothing();
+    }
+    let toggle = |(id, name, _): (RunId, String, bool)| {
+        let is_on =
+            move || chosen.with(|chosen| chosen.iter().any(|(of, _, is_on)| *of == id && *is_on));
+        let on_change = move |is_on: bool| {
+            chosen.update(|chosen| {
+                // One run at least.
+                let n_others = chosen
+                    .iter()
+                    .filter(|(of, _, is_on)| *of != id && *is_on)
+                    .count();
+                for row in chosen.iter_mut().filter(|(of, _, _)| *of == id) {
+                    row.2 = is_on || n_others == 0;
+                }
+            });
+        };
+        view! {
+            <Toggle
+                label=Signal::from(name)
+                on=Signal::derive(is_on)
+                on_change=Callback::new(on_change)
+                test="fit-run"
+            />
+        }
+    };
+    view! {
+        <Panel heading=words.text(|strings| strings.bench.fit.together) test="fit-together">
+            {rows.into_iter().map(toggle).collect_view()}
+        </Panel>
+    }
+}
+
+/// Takes what was measured over into the cooker.
+#[component]
+fn Use(id: RunId, cooker: StoredValue<Box<model::cooker::Cooker>>) -> impl IntoView {
+    let shell = use_shell();
+    let words = shell.words;
+    let of = shell
+        .store
+        .now_is(|document| document.bench.run(id).map(|run| run.cooker));
+    let Some(of) = of else {
+        return View::nothing();
+    };
+    let is_used = shell.store.read(move |document| {
+        let owned = document.cooker(of);
+        owned.is_some_and(|owned| cooker.with_value(|cooker| owned.cooker == **cooker))
+    });
+    let label = Signal::derive(move || {
+        let fit = &words.strings().bench.fit;
+        if is_used.get() { fit.used } else { fit.use_it }.to_owned()
+    });
+    let on_press = move |()| use_it(shell, of, cooker.get_value());
+    view! {
+        <ActionDock>
+            <Button
+                label
+                on_press=Callback::new(on_press)
+                icon=Icon::Tick
+                tone=Tone::Primary
+                disabled=is_used
+                test="fit-use"
+            />
+        </ActionDock>
+    }
+}
+
+fn use_it(shell: Shell, id: CookerId, cooker: Box<model::cooker::Cooker>) {
+    // A cooker that was erased meanwhile needs no figures; what the form would refuse stays as it is.
+    let _ = shell.dispatch.run(Action::ChangeCooker { id, cooker });
+}
+
+/// The runs of the same cooker, the one of the page first; those fitted with it the last time are
+/// taken in again.
+fn begin(document: &Document, id: RunId) -> Chosen {
+    let Some(main) = document.bench.run(id) else {
+        return Vec::new();
+    };
+    let fitted = main
+        .fit
+        .as_ref()
+        .map(|fit| fit.runs.as_slice())
+        .unwrap_or_default();
+    let others = document.bench.runs.iter();
+    let others = others.filter(|run| run.cooker == main.cooker && run.id != id && 0 < run.n_rows());
+    let row = |run: &crate::state::bench::TestRun| {
+        let is_taken = run.id == id || fitted.contains(&run.id);
+        (run.id, run.about.name.clone(), is_taken)
+    };
+    std::iter::once(row(main)).chain(others.map(row)).collect()
+}
+
+fn question(document: &Document, of: RunId, ids: &[RunId]) -> Option<FitAsk> {
+    let main = document.bench.run(of)?;
+    let runs = ids.iter().filter_map(|id| document.bench.run(*id));
+    // What was found before is no part of the question, so that keeping it asks nothing anew.
+    let without = |run: &crate::state::bench::TestRun| crate::state::bench::TestRun {
+        fit: None,
+        ..run.clone()
+    };
+    Some(FitAsk {
+        household: document.household.clone()?,
+        cooker: document.cooker(main.cooker)?.cooker.clone(),
+        runs: runs.map(without).collect(),
+        of,
+        prices: document.bench.prices,
+    })
+}

@@ -1,0 +1,273 @@
+//! The pot that goes in, its lid, and what is left of it as it comes out.
+
+use crate::reactive::*;
+use model::bench::PotIn;
+use model::pot::{Lid, PotSize};
+
+use super::Scene;
+use crate::components::{Button, Icon, NumberField, NumberFieldText, Panel, Select};
+use crate::present::bench::live as present;
+use crate::present::bench::typing::{PotDraft, left};
+use crate::present::tonight::plan::{key_of, lids, pot_sizes, row_of};
+use crate::present::typed::{Mistake, Steps, stepped};
+use crate::screens::bench::frame::{say, wrong_with};
+use crate::shell::focus_error;
+use crate::state::action::{Action, BenchAction};
+use crate::state::limits;
+use crate::state::refused::Field;
+
+/// Weights are stepped by the glass. \[kg\]
+const STEP_KG: f64 = 0.1;
+
+/// A pot to put in, or the one that is in; only in runs that have pots.
+#[component]
+pub(super) fn Pots(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let words = shell.words;
+    let has_pots = scene.run.with_untracked(|run| {
+        use model::bench::RunKind;
+        run.as_ref()
+            .is_some_and(|run| matches!(run.about.kind, RunKind::Boil | RunKind::Free))
+    });
+    let is_in = Memo::new(move |_| scene.with(|run| run.pot_in().is_some()) == Some(true));
+    let told = move || {
+        let lines = scene.with(|run| say(shell, |voice| present::pots(voice, run)));
+        let lines = lines.unwrap_or_default().into_iter();
+        lines.map(|line| view! { <p>{line}</p> }).collect_view()
+    };
+    has_pots.then(|| {
+        view! {
+            <Panel heading=words.text(|strings| strings.runs.live.pots) test="run-pots">
+                {told}
+                {move || {
+                    if is_in.get() {
+                        view! { <Out scene /> }
+                    } else {
+                        view! { <In scene /> }
+                    }
+                }}
+            </Panel>
+        }
+    })
+}
+
+/// A number of a pot in litres or degrees.
+fn number(
+    scene: Scene,
+    (label, unit): (&str, String),
+    hint: &str,
+    (value, on_input): (Signal<String>, Callback<String>),
+    steps: Steps,
+    field: Field,
+    test: &'static str,
+) -> View {
+    let strings = untrack(|| scene.shell.words.strings());
+    let live = &strings.runs.live;
+    let on_step = move |n_steps: i32| {
+        let formats = scene.shell.words.formats().get_untracked();
+        on_input.run(stepped(&formats, &value.get_untracked(), n_steps, steps));
+    };
+    view! {
+        <NumberField
+            text=NumberFieldText {
+                label: label.to_owned(),
+                unit: unit.trim().to_owned(),
+                less: live.lower.to_owned(),
+                more: live.higher.to_owned(),
+                hint: hint.to_owned(),
+            }
+            value
+            on_input
+            on_step=Callback::new(on_step)
+            error=wrong_with(scene.shell, scene.wrong, field)
+            test
+        />
+    }
+}
+
+#[component]
+fn In(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let words = shell.words;
+    let strings = untrack(|| words.strings());
+    let (live, units) = (&strings.runs.live, &strings.common.units);
+    let formats = words.formats().get_untracked();
+    let usual = shell.store.now_is(|document| {
+        let run = document.bench.run(scene.id)?;
+        Some(document.cooker(run.cooker)?.cooker.pot)
+    })?;
+    let draft = RwSignal::new(PotDraft::new(usual, &formats));
+    let put_in = move |()| {
+        let now = shell.clock.now_untracked();
+        let formats = words.formats().get_untracked();
+        let read = scene.run.with_untracked(|run| {
+            let run = run.as_ref()?;
+            Some(draft.with_untracked(|draft| draft.read(&formats, run, now)))
+        });
+        let done = read.map(|pot| {
+            pot.and_then(|pot| {
+                let action = BenchAction::PutPotIn { run: scene.id, pot };
+                let done = shell.dispatch.run(Action::Bench(action));
+                done.map_err(Mistake::from)
+            })
+        });
+        if let Some(Err(mistake)) = done {
+            scene.wrong.set(Some(mistake));
+            focus_error();
+        }
+    };
+    let (least_c, most_c) = limits::START_C;
+    let degrees = formats.degrees;
+    let warmth = Steps {
+        by: 1.0,
+        range: (degrees.from_c(least_c), degrees.from_c(most_c)),
+        start: degrees.from_c(20.0),
+    };
+    let litres = Steps {
+        by: STEP_KG,
+        range: (limits::LEAST_WET_KG, limits::WATER_KG.1),
+        start: 1.0,
+    };
+    let edit = move |text: fn(&mut PotDraft) -> &mut String| {
+        Callback::new(move |typed| {
+            draft.update(|draft| *text(draft) = typed);
+            scene.wrong.set(None);
+        })
+    };
+    Some(view! {
+        <div class="fields">
+            {number(
+                scene,
+                (live.water, (units.litres)("")),
+                "",
+                (
+                    Signal::derive(move || draft.with(|draft| draft.water.clone())),
+                    edit(|draft| &mut draft.water),
+                ),
+                litres,
+                Field::WaterKg,
+                "pot-water",
+            )}
+            {number(
+                scene,
+                (live.start, (units.degrees)("", degrees)),
+                "",
+                (
+                    Signal::derive(move || draft.with(|draft| draft.start.clone())),
+                    edit(|draft| &mut draft.start),
+                ),
+                warmth,
+                Field::StartC,
+                "pot-start",
+            )}
+            <Select
+                label=words.text(|strings| strings.tonight.plan.pot)
+                options=Memo::new(move |_| say(shell, |voice| pot_sizes(voice, usual)))
+                picked=Signal::derive(move || draft.with(|draft| key_of(&PotSize::ALL, &draft.pot.size)))
+                on_pick=Callback::new(move |key: String| {
+                    if let Some(size) = row_of(&PotSize::ALL, &key) {
+                        draft.update(|draft| draft.resize(size));
+                    }
+                })
+                test="pot-size"
+            />
+            <Select
+                label=words.text(|strings| strings.tonight.plan.lid)
+                options=Memo::new(move |_| say(shell, lids))
+                picked=Signal::derive(move || draft.with(|draft| key_of(&Lid::ALL, &draft.lid)))
+                on_pick=Callback::new(move |key: String| {
+                    if let Some(lid) = row_of(&Lid::ALL, &key) {
+                        draft.update(|draft| draft.lid = lid);
+                    }
+                })
+                test="pot-lid"
+            />
+        </div>
+        <Button
+            label=words.text(|strings| strings.runs.live.put_in)
+            on_press=Callback::new(put_in)
+            icon=Icon::PotSteams
+            test="pot-put-in"
+        />
+    })
+}
+
+#[component]
+fn Out(scene: Scene) -> impl IntoView {
+    let shell = scene.shell;
+    let words = shell.words;
+    let strings = untrack(|| words.strings());
+    let (live, units) = (&strings.runs.live, &strings.common.units);
+    let weighed = RwSignal::new(String::new());
+    let pot = move || scene.run.with(|run| run.as_ref()?.pot_in().copied());
+    let take_out = move |()| {
+        let Some(pot) = untrack(pot) else { return };
+        let at = shell.clock.now_untracked();
+        let done = left(&weighed.get_untracked(), &pot).and_then(|left_kg| {
+            let action = BenchAction::TakePotOut {
+                run: scene.id,
+                at,
+                left_kg,
+            };
+            let done = shell.dispatch.run(Action::Bench(action));
+            done.map_err(Mistake::from)
+        });
+        if let Err(mistake) = done {
+            scene.wrong.set(Some(mistake));
+            focus_error();
+        }
+    };
+    let relid = move |lid: Lid| {
+        let pots = scene.run.with_untracked(|run| {
+            let mut pots = run.as_ref()?.pots.clone();
+            pots.last_mut()?.lid = lid;
+            Some(pots)
+        });
+        if let Some(pots) = pots {
+            let run = scene.id;
+            scene.act(BenchAction::ChangePots { run, pots });
+        }
+    };
+    let most_kg = untrack(pot).map_or(limits::WATER_KG.1, |pot: PotIn| pot.water_kg);
+    let litres = Steps {
+        by: STEP_KG,
+        range: (0.0, most_kg),
+        start: most_kg,
+    };
+    view! {
+        <Select
+            label=words.text(|strings| strings.tonight.plan.lid)
+            options=Memo::new(move |_| say(shell, lids))
+            picked=Signal::derive(move || {
+                pot().map(|pot| key_of(&Lid::ALL, &pot.lid)).unwrap_or_default()
+            })
+            on_pick=Callback::new(move |key: String| {
+                if let Some(lid) = row_of(&Lid::ALL, &key) {
+                    relid(lid);
+                }
+            })
+            test="pot-lid-now"
+        />
+        {number(
+            scene,
+            (live.left_label, (units.litres)("")),
+            live.left_hint,
+            (
+                weighed.into(),
+                Callback::new(move |typed| {
+                    weighed.set(typed);
+                    scene.wrong.set(None);
+                }),
+            ),
+            litres,
+            Field::LeftKg,
+            "pot-left",
+        )}
+        <Button
+            label=words.text(|strings| strings.runs.live.take_out)
+            on_press=Callback::new(take_out)
+            icon=Icon::Tick
+            test="pot-take-out"
+        />
+    }
+}

@@ -1,0 +1,54 @@
+//! Draws a sheet of the worker.
+
+use crate::reactive::*;
+
+use crate::bench::sheet::Block;
+use crate::chart::{HeatBar, LineChart};
+use crate::components::{DataTable, FactList, Fold};
+use crate::shell::{Shell, use_shell};
+
+/// A sheet: what stands before its first heading, then a slab for each heading.
+#[component]
+pub(super) fn Sheet(
+    /// What it says.
+    blocks: Vec<Block>,
+) -> impl IntoView {
+    let Shell { words, .. } = use_shell();
+    let formats = words.formats();
+    // A tick of an axis has a tenth only where it needs one.
+    let y_text = Callback::new(move |value: f64| {
+        let decimals = usize::from(0.01 < (value - value.round()).abs());
+        formats.with(|formats| formats.number(value, decimals))
+    });
+    let mut slabs = Vec::new();
+    let mut slab = View::several();
+    for block in blocks {
+        slab = match block {
+            Block::Heading(text) => {
+                slabs.push(slab);
+                View::several().child(view! { <h2 class="panel__heading">{text}</h2> })
+            }
+            Block::Lead(text) => slab.child(view! { <p class="lead">{text}</p> }),
+            Block::Text(text) => slab.child(view! { <p>{text}</p> }),
+            Block::List(lines) => {
+                let line = |line: String| view! { <li>{line}</li> };
+                slab.child(view! {
+                    <ul class="plain-list">{lines.into_iter().map(line).collect_view()}</ul>
+                })
+            }
+            Block::Facts(facts) => slab.child(view! { <FactList facts=Signal::from(facts) /> }),
+            Block::Lines(view) => {
+                slab.child(view! { <LineChart view=Signal::from(*view) y_text /> })
+            }
+            Block::Heat(view) => slab.child(view! { <HeatBar view=Signal::from(view) /> }),
+            Block::Table(summary, table) => slab.child(view! {
+                <Fold summary=Signal::from(summary)>
+                    <DataTable table=Signal::from(table) />
+                </Fold>
+            }),
+        };
+    }
+    slabs.push(slab);
+    let slab = |slab: View| view! { <section class="panel stack">{slab}</section> };
+    view! { <div class="stack" data-test="sheet">{slabs.into_iter().map(slab).collect_view()}</div> }
+}
