@@ -382,5 +382,6 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::TakenBack => notes.taken_back.to_owned(),
         ToastAbout::PotIn => notes.pot_in.to_owned(),
         ToastAbout::Noted => notes.noted.to_owned(),
+        ToastAbout::Said(text) => text.clone(),
     }
 }
