@@ -1,6 +1,6 @@
 //! What is not known of a cooker before anything was reported, and of each day and pot.
 
-use crate::cooker::Cooker;
+use crate::cooker::{Cooker, Spreads};
 use crate::dish::Dish;
 use crate::flask::{BRIGHT_STEEL_EMISSIVITY, Flask, SILVERED_EMISSIVITY};
 use crate::insulation::Insulation;
@@ -96,6 +96,8 @@ pub(super) const UNTOLD_FULL: f64 = 0.5;
 /// Doubt of a day's heat at the heater: dust, the panel's rating, the matching of the resistor.
 /// From memory.
 const CHARGING_SD: f64 = 0.12;
+/// Of which dust alone, on panels whose heat was measured once. From memory.
+const DUST_SD: f64 = 0.05;
 /// Doubt of a loss or a contact that was measured on the cooker. Common practice, no source.
 const MEASURED_SD: f64 = 0.07;
 /// Doubt of a store's mass, with what of can, plate and fins shares its heat. Common practice, no
@@ -182,11 +184,16 @@ impl Multiplier {
     ///
     /// Of cooking times, in standard deviations of a dish's own spread: see [`cook_log_sd`].
     pub(super) fn log_sd(self, cooker: &Cooker, rig: &Rig) -> f64 {
+        let spreads = cooker.spreads;
         match self {
-            Self::Loss => log_of(loss_sd(&cooker.jacket)),
+            Self::Loss => log_of(spreads.loss.unwrap_or_else(|| loss_sd(&cooker.jacket))),
             Self::Contact => log_of(contact_sd(cooker, rig)),
-            Self::Charging => log_of(CHARGING_SD),
-            Self::Capacity => log_of(capacity_sd(cooker)),
+            // What was measured of a tracker says nothing of the day's dust and match.
+            Self::Charging => {
+                let measured = spreads.charging.map(|spread| spread.hypot(DUST_SD));
+                log_of(measured.unwrap_or(CHARGING_SD))
+            }
+            Self::Capacity => log_of(spreads.capacity.unwrap_or_else(|| capacity_sd(cooker))),
             Self::PotLoss => log_of(pot_loss_sd(cooker.pot)),
             Self::GrainTime | Self::BeanTime | Self::PulseTime | Self::OtherTime => 1.0,
         }
@@ -194,11 +201,15 @@ impl Multiplier {
 
     /// Whether what the prior hangs on is the same of both: then what was learned is kept.
     pub(super) fn is_kept(self, old: &Cooker, new: &Cooker) -> bool {
+        let same = |of: fn(&Spreads) -> Option<f64>| of(&old.spreads) == of(&new.spreads);
         match self {
-            Self::Loss => old.jacket == new.jacket,
-            Self::Contact => old.contact == new.contact,
-            Self::Charging => old.panels == new.panels && old.heater == new.heater,
-            Self::Capacity => old.store == new.store,
+            Self::Loss => old.jacket == new.jacket && same(|spreads| spreads.loss),
+            Self::Contact => old.contact == new.contact && same(|spreads| spreads.contact),
+            Self::Charging => {
+                let parts = old.panels == new.panels && old.heater == new.heater;
+                parts && same(|spreads| spreads.charging)
+            }
+            Self::Capacity => old.store == new.store && same(|spreads| spreads.capacity),
             Self::PotLoss
             | Self::GrainTime
             | Self::BeanTime
@@ -266,7 +277,8 @@ fn flask_sd(flask: &Flask) -> f64 {
 
 /// Contact and inner film one behind the other: each counts with its share of the resistance.
 fn contact_sd(cooker: &Cooker, rig: &Rig) -> f64 {
-    if cooker.contact.measured_w_m2k.is_some() {
+    let is_measured = cooker.contact.measured_w_m2k.is_some();
+    if is_measured && cooker.spreads.contact.is_none() {
         return MEASURED_SD;
     }
     let diameter_m = cooker.pot.size.props().diameter_m.value;
@@ -278,6 +290,11 @@ fn contact_sd(cooker: &Cooker, rig: &Rig) -> f64 {
     let film_share = share(1.0 / (INNER_FILM_W_M2K.value * area_m2));
     // A poor conductor's own way to the seat weighs more than all the rest.
     let body_share = rig.body_k_w() / (rig.body_k_w() + 1.0 / rig.seat_w_k().max(1e-9));
+    // A contact is measured with film and store as described, so that together they are right
+    // whatever these are.
+    if let Some(spread) = cooker.spreads.contact.filter(|_| is_measured) {
+        return (1.0 - film_share) * (1.0 - body_share) * spread;
+    }
     let film = film_share * INNER_FILM_W_M2K.spread_share();
     let contact = (1.0 - film_share) * cooker.contact.seat.spread_share();
     (film.hypot(contact) * (1.0 - body_share)).hypot(body_sd(cooker) * body_share)
