@@ -9,16 +9,22 @@
 set -eu
 cd "${1:-$TRUNK_STAGING_DIR}"
 
-# What of the code is not needed to welcome someone and ask the questions of the first start. The
-# rest may call the first part as it likes; where the first part calls the rest, shell::rest says
-# what is waited for. Behind a minus, what the first part makes before anything is waited for.
+# What of the code is not needed to welcome someone and ask the questions of the first start; behind
+# a minus, what stays: the shell, and what it makes of the others' values when it starts. Where the
+# name of a function speaks of several, the last one counts. The rest
+# may call the first part as it likes; where the first part calls the rest, shell::rest says what is
+# waited for.
 ROOMS='
-    app::screens::tonight app::screens::diary app::screens::cooker app::screens::more
-    app::screens::bench app::present::bench
-    app::present::tonight app::present::diary app::present::cooker
-    app::chart
     model::odds model::tonight model::network model::bench
-    -Replay>::new -Replay>>::new
+    -app::shell -Replay>::new
+    app::screens::tonight app::screens::diary app::screens::cooker app::screens::bench
+    app::screens::more
+    app::present::tonight app::present::diary app::present::cooker app::present::bench
+    app::chart app::components::store_column app::components::sun_hours
+    app::state::saved::reader app::state::saved::decode
+    app::state::action::bench app::state::action::cookers app::state::action::entries
+    -app::reactive::rw_signal -app::reactive::stored_value -app::reactive::memo::Memo
+    -app::reactive::held -Default>::default
 '
 
 # The parts of WebAssembly that the compiler uses; browsers know them since 2022.

@@ -10,8 +10,9 @@ limit_kb=300
 
 all() { find "$folder" -type f \( -name '*.wasm' -o -name '*.js' -o -name '*.css' -o -name '*.html' \); }
 
-# The rest of the program is downloaded once the first screen stands.
-first_load() { all | grep -v '_rest\.wasm$'; }
+# The rest of the program, and the program that runs beside it for the bench, are downloaded once
+# the first screen stands.
+first_load() { all | grep -v -e '_rest\.wasm$' -e '/bench'; }
 
 # Adds up the size of each file that $1 names, behind the command that follows.
 compressed() {

@@ -9,18 +9,17 @@ use walrus::{
 
 use crate::SplitError;
 
-/// The rooms whose functions belong to the rest, as paths of the code. A name that has in it what
-/// stands behind a minus stays all the same.
+/// The rooms whose functions belong to the rest, as paths of the code; those behind a minus stay in
+/// the first part. Where a name speaks of several, the last of them in this list counts.
 pub struct Rooms<'a>(pub &'a [String]);
 
 impl Rooms<'_> {
-    /// Whether a function's name speaks of one of the rooms.
-    fn named_in(&self, name: &str) -> bool {
+    /// Whether a function of this name belongs to the rest.
+    fn has(&self, name: &str) -> bool {
         let name = plain(name);
-        let (staying, rooms): (Vec<_>, Vec<_>) =
-            (self.0.iter()).partition(|room| room.starts_with('-'));
-        rooms.into_iter().any(|room| mentions(&name, room))
-            && !(staying.into_iter()).any(|part| name.contains(part.trim_start_matches('-')))
+        let is_named = |room: &&String| mentions(&name, room.trim_start_matches('-'));
+        let last = self.0.iter().rfind(is_named);
+        last.is_some_and(|room| !room.starts_with('-'))
     }
 }
 
@@ -105,7 +104,7 @@ pub(crate) fn rest_of(module: &Module, rooms: &Rooms<'_>, places: &[Place]) -> H
         .map(|(id, _)| id)
         .filter(|id| {
             let name = module.funcs.get(*id).name.as_deref();
-            name.is_some_and(|name| rooms.named_in(name))
+            name.is_some_and(|name| rooms.has(name))
         })
         .collect();
     while let Some(id) = waiting.pop() {

@@ -121,6 +121,17 @@ fn what_is_called_from_outside_stays() {
 }
 
 #[test]
+fn the_last_room_that_a_name_speaks_of_counts() {
+    let program = wat::parse_str(PROGRAM).unwrap();
+    let moved = |rooms: &[&str]| {
+        let rooms: Vec<String> = rooms.iter().map(|room| (*room).to_owned()).collect();
+        cut(&program, &Rooms(&rooms)).unwrap().moved
+    };
+    assert_eq!(moved(&["attic", "-attic::climb"]), 1);
+    assert_eq!(moved(&["-attic::climb", "attic"]), 3);
+}
+
+#[test]
 fn damaged_programs_are_refused() {
     let rooms = ["attic".to_owned()];
     let why = cut(b"not a program", &Rooms(&rooms)).unwrap_err();
