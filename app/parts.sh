@@ -19,6 +19,7 @@ ROOMS='
     app::chart
     model::odds model::tonight model::network model::bench
     -Replay>::new -Replay>>::new
+    -shell::reminder:: -shell::comparing:: -Aligned>
 '
 
 # The parts of WebAssembly that the compiler uses; browsers know them since 2022.

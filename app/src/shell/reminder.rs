@@ -100,11 +100,14 @@ impl Reminder {
             stays_on: RwSignal::new(wanted(STAYS_ON_KEY)),
             cannot: RwSignal::new(Cannot::default()),
         };
-        reminder.tick();
-        reminder.forget_what_was_missed();
-        reminder.call_when_due();
-        reminder.keep_screen_on();
-        reminder.come_back();
+        // What a run should be like is reckoned by the rest of the program.
+        shell.rest.then(move || {
+            reminder.tick();
+            reminder.forget_what_was_missed();
+            reminder.call_when_due();
+            reminder.keep_screen_on();
+            reminder.come_back();
+        });
         reminder
     }
 
