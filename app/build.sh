@@ -10,6 +10,7 @@ cd "$(dirname "$0")/.."
 . app/toolchain.sh
 
 web_toolchain
+cargo build --quiet --locked --package split || fail 'the tool that cuts the program could not be built.'
 standard_library_for_size
 
 # Everything the site is made of, and what it is made with.
@@ -29,10 +30,12 @@ if [ -f dist/index.html ] && [ "$(cat "$stamp" 2>/dev/null)" = "$now" ]; then
     say 'nothing changed since the last build'
 else
     rm -f "$stamp"
-    # All tools are there by now, so Trunk has nothing to look up. Nobody reads in a browser where in
+    # All tools are there by now, so Trunk has nothing to look up. The tool that cuts the program
+    # goes by the names of functions, which must be whole and each its own; wasm-opt drops the names,
+    # and merges functions that are the same. Nobody reads in a browser where in
     # the code it stopped, or values as a programmer writes them; without both the app is
     # smaller. RUSTC_BOOTSTRAP lets a stable compiler take these options.
-    RUSTC_BOOTSTRAP=1 RUSTFLAGS="-Csymbol-mangling-version=v0 -Zlocation-detail=none -Zfmt-debug=none $STD_FLAGS" \
+    SPLIT=$CARGO_TARGET_DIR/debug/split RUSTC_BOOTSTRAP=1 RUSTFLAGS="-Csymbol-mangling-version=v0 -Zmerge-functions=disabled -Zlocation-detail=none -Zfmt-debug=none $STD_FLAGS" \
         trunk --skip-version-check build --release --cargo-profile web --minify true --locked || fail 'the build failed; the lines above say why.'
     printf '%s\n' "$now" >"$stamp"
 fi

@@ -110,6 +110,11 @@ impl Browser {
         Ok(())
     }
 
+    /// Where files go that the page hands out.
+    pub(crate) fn downloads(&self) -> PathBuf {
+        self.profile.with_file_name("downloads")
+    }
+
     /// Ends the browser in good order.
     pub(crate) async fn quit(self) -> Result<(), Box<dyn Error>> {
         self.web.clone().quit().await?;

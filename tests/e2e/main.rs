@@ -20,6 +20,7 @@ mod cooker;
 mod evenings;
 mod harness;
 mod learning;
+mod measuring;
 mod offline;
 mod opening;
 mod updates;

@@ -13,6 +13,50 @@ fn the_page_opens() {
 }
 
 #[test]
+fn a_first_visit_begins_before_all_is_there() {
+    story(async |page| {
+        page.site.hold_back("_rest.wasm")?;
+        page.open("").await?;
+        page.see("Welcome").await?;
+        page.test("start-example").await?.click().await?;
+        page.test("fetch-again").await?;
+        page.see("could not be downloaded").await?;
+        page.screenshot("on-the-way").await?;
+        page.site.give_back("_rest.wasm")?;
+        page.test("fetch-again").await?.click().await?;
+        page.test("verdict").await?;
+        // The browser logs what it asked for in vain, and no door was opened before its time.
+        let errors = page.console_errors().await?;
+        assert!(
+            errors.iter().all(|error| error.contains("404")),
+            "{errors:?}"
+        );
+        page.is_kept().await?;
+        page.site.stop_server();
+        page.reload().await?;
+        page.test("verdict").await.map(|_| ())
+    });
+}
+
+#[test]
+fn an_app_that_has_stopped_says_so() {
+    story(async |page| {
+        page.open("").await?;
+        page.evaluate(
+            "const error = new WebAssembly.RuntimeError('unreachable');
+             return dispatchEvent(new ErrorEvent('error', { error }));",
+        )
+        .await?;
+        page.test("stopped").await?;
+        page.screenshot("stopped").await?;
+        page.press("Start it again").await?;
+        page.see("Welcome").await?;
+        assert!(!page.has_test("stopped").await?);
+        Ok(())
+    });
+}
+
+#[test]
 fn the_page_opens_in_a_folder_of_a_host() {
     story_on(Phone::default(), "/kitchen/pots/", async |page| {
         page.open("#/more/safety").await?;

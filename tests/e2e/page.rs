@@ -220,6 +220,23 @@ impl Page {
         }
     }
 
+    /// The text of the file that was handed out under a name that begins so.
+    pub(crate) async fn downloaded(&self, begins: &str) -> Result<String> {
+        let folder = self.browser.downloads();
+        self.patiently(&format!("a file {begins}…"), async || {
+            let mut files = fs::read_dir(&folder)?.filter_map(std::result::Result::ok);
+            let found = files.find(|file| {
+                let name = file.file_name();
+                let name = name.to_string_lossy();
+                name.starts_with(begins) && !name.ends_with("crdownload")
+            });
+            Ok(found
+                .map(|file| fs::read_to_string(file.path()))
+                .transpose()?)
+        })
+        .await
+    }
+
     /// Saves a picture of the screen as `target/screenshots/<name>.png`.
     pub(crate) async fn screenshot(&self, name: &str) -> Result<()> {
         let folder = root().join("target/screenshots");

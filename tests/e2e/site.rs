@@ -15,6 +15,9 @@ pub(crate) fn root() -> &'static Path {
     tests.parent().unwrap_or(tests)
 }
 
+/// What is added to the name of a file that the page is not to have.
+const HELD: &str = ".held";
+
 /// The site of one story.
 pub(crate) struct Site {
     folder: PathBuf,
@@ -89,6 +92,28 @@ impl Site {
     /// Puts one more file on the site, which its list of files does not hold.
     pub(crate) fn add(&self, file: &str, text: &str) -> io::Result<()> {
         fs::write(self.folder.join(file), text)
+    }
+
+    /// Keeps the files whose names end so from the page.
+    pub(crate) fn hold_back(&self, ending: &str) -> io::Result<()> {
+        self.rename(ending, |name| format!("{name}{HELD}"))
+    }
+
+    /// Lets the page have those files again.
+    pub(crate) fn give_back(&self, ending: &str) -> io::Result<()> {
+        self.rename(&format!("{ending}{HELD}"), |name| {
+            name.trim_end_matches(HELD).to_owned()
+        })
+    }
+
+    fn rename(&self, ending: &str, other: impl Fn(&str) -> String) -> io::Result<()> {
+        for entry in fs::read_dir(&self.folder)? {
+            let name = entry?.file_name();
+            if let Some(name) = name.to_str().filter(|name| name.ends_with(ending)) {
+                fs::rename(self.folder.join(name), self.folder.join(other(name)))?;
+            }
+        }
+        Ok(())
     }
 
     /// Damages `file` of the site without telling its list of files.

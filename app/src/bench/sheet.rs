@@ -3,7 +3,7 @@
 use crate::chart::{HeatBarView, HeatPart, LineChartView, LineStyle, Mark, Series};
 use crate::components::{Fact, TableView};
 use crate::state::saved::reader::{Found, Node, Read};
-use crate::state::saved::shape::record;
+use crate::state::saved::shape::{names, record};
 use crate::state::saved::writer::{Record, Write, Writer};
 
 /// A part of a sheet.
@@ -120,30 +120,19 @@ impl Read for HeatPart {
     }
 }
 
-/// The styles of the lines of one run; lines of several are never on a sheet.
-const STYLES: [(LineStyle, &str); 6] = [
-    (LineStyle::Store, "store"),
-    (LineStyle::Pot, "pot"),
-    (LineStyle::Air, "air"),
-    (LineStyle::Measured, "measured"),
-    (LineStyle::Fitted, "fitted"),
-    (LineStyle::Other, "other"),
-];
-
-impl Write for LineStyle {
-    fn write(&self, out: &mut Writer) {
-        let name = STYLES.iter().find(|(style, _)| style == self);
-        name.map_or("other", |(_, name)| *name).write(out);
-    }
-}
-
-impl Read for LineStyle {
-    fn read(from: &Node<'_>) -> Found<Self> {
-        let name = from.text()?;
-        let style = STYLES.iter().find(|(_, of)| *of == name);
-        style.map_or_else(|| from.unknown(), |(style, _)| Ok(*style))
-    }
-}
+names!(LineStyle {
+    Store: "store",
+    Pot: "pot",
+    Air: "air",
+    Measured: "measured",
+    Fitted: "fitted",
+    Other: "other",
+    First: "first",
+    Second: "second",
+    Third: "third",
+    Fourth: "fourth",
+    Fifth: "fifth",
+});
 
 record!(Mark {
     at: "at",

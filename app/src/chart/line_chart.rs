@@ -21,8 +21,16 @@ pub enum LineStyle {
     Fitted,
     /// What is left over or anything else: dash and dot.
     Other,
-    /// One of several alike, by its place: each has its own dashes, and its letter at its end.
-    Lettered(u8),
+    /// One of several alike: each has its own dashes, and its letter at its end. This is A.
+    First,
+    /// B.
+    Second,
+    /// C.
+    Third,
+    /// D.
+    Fourth,
+    /// E.
+    Fifth,
 }
 
 impl LineStyle {
@@ -34,22 +42,32 @@ impl LineStyle {
             Self::Measured => "measured",
             Self::Fitted => "fitted",
             Self::Other => "other",
-            Self::Lettered(place) => LETTERED[usize::from(place) % LETTERED.len()],
+            Self::First => "first",
+            Self::Second => "second",
+            Self::Third => "third",
+            Self::Fourth => "fourth",
+            Self::Fifth => "fifth",
         }
     }
+
+    /// Those of several alike, in order.
+    pub const ALIKE: [Self; 5] = [
+        Self::First,
+        Self::Second,
+        Self::Third,
+        Self::Fourth,
+        Self::Fifth,
+    ];
 
     /// The letter that stands at its end.
     pub fn letter(self) -> Option<char> {
-        match self {
-            Self::Lettered(place) => char::from_digit(u32::from(place) % 26 + 10, 36)
-                .map(|letter| letter.to_ascii_uppercase()),
-            _ => None,
-        }
+        let letters = Self::ALIKE.into_iter().zip('A'..);
+        letters
+            .filter(|(style, _)| *style == self)
+            .map(|(_, letter)| letter)
+            .next()
     }
 }
-
-/// The strokes of lettered lines.
-const LETTERED: [&str; 5] = ["first", "second", "third", "fourth", "fifth"];
 
 /// A line with what may as well be around it.
 #[derive(Clone, Debug, PartialEq)]

@@ -72,8 +72,9 @@ pub fn RunBar(
                 {button(RunStep::Stop, "day-stop", |view| view.stop)}
                 {button(RunStep::Step, "day-step", |view| view.step)}
             </div>
-            {move || view.get().icon.map(|icon| view! { <Glyph icon /> })}
             <p class="run-bar__words">
+                {move || view.get().icon.map(|icon| view! { <Glyph icon /> })}
+                " "
                 <strong class="run-bar__clock">{move || view.get().clock}</strong>
                 " "
                 <span>{move || view.get().text}</span>

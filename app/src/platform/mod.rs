@@ -10,6 +10,7 @@ pub mod clock;
 pub mod files;
 pub mod locale;
 pub mod page;
+pub mod rest;
 pub mod storage;
 pub mod texts;
 pub mod worker;

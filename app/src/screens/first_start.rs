@@ -52,11 +52,15 @@ fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
         example,
         words,
         dispatch,
+        rest,
         ..
     } = use_shell();
+    rest.give_up_when_left();
     let on_example = move |()| {
-        // There is no household yet that could be lost on the way.
-        let _ = example.enter();
+        rest.then_as_asked(move || {
+            // There is no household yet that could be lost on the way.
+            let _ = example.enter();
+        });
     };
     let languages: Vec<ChoiceOption> = Language::ALL
         .into_iter()
@@ -139,19 +143,21 @@ fn Asked(
     on_ask: Callback<Option<Question>>,
 ) -> impl IntoView {
     let Shell {
-        words, dispatch, ..
+        words,
+        dispatch,
+        rest,
+        ..
     } = use_shell();
+    rest.give_up_when_left();
     let of = Question::ALL.len();
     let strings = untrack(move || words.strings());
     let number = question.number();
     let on_next = move |()| match question.next() {
         Some(next) => on_ask.run(Some(next)),
-        None => finish(
-            draft,
-            on_ask,
-            move |action| dispatch.run(action).is_ok(),
-            strings,
-        ),
+        None => rest.then_as_asked(move || {
+            let carry_out = move |action| dispatch.run(action).is_ok();
+            finish(draft, on_ask, carry_out, strings);
+        }),
     };
     let (next, icon) = match question.next() {
         Some(_) => (strings.common.buttons.next, Icon::Onward),

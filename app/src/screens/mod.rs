@@ -10,15 +10,20 @@ mod tonight;
 
 use crate::reactive::*;
 
-use crate::state::route::Route;
+use crate::components::{Button, EmptyNote, Icon};
+use crate::shell::Shell;
+use crate::shell::rest::Progress;
+use crate::state::ids::CookerId;
+use crate::state::route::{BenchPage, MorePage, Route};
 
-/// The screen of a place.
+/// The screen of the place where we are, or that it is on its way yet.
 #[component]
 pub fn Screen(
-    /// The place.
-    #[prop(into)]
-    route: Signal<Route>,
+    /// What the app works with.
+    shell: Shell,
 ) -> impl IntoView {
+    let Shell { router, rest, .. } = shell;
+    let route = router.route();
     // The diary goes from day to day by itself.
     let room = Memo::new(move |_| match route.get() {
         Route::Diary(_) => Route::Diary(None),
@@ -26,12 +31,80 @@ pub fn Screen(
         Route::Start(_) => Route::Start(0),
         other => other,
     });
-    move || match room.get() {
-        Route::Tonight => view! { <tonight::Tonight /> },
-        Route::Diary(_) => view! { <diary::Diary /> },
-        Route::Cooker(id) => view! { <cooker::CookerRoom id /> },
-        Route::Bench(page) => view! { <bench::BenchRoom page /> },
-        Route::More(page) => view! { <more::MoreScreen page /> },
-        Route::Start(_) => view! { <first_start::FirstStart /> },
+    let is_there = Memo::new(move |_| rest.progress().get() == Progress::There);
+    let shown = Memo::new(move |_| {
+        let is_here = is_there.get() || matches!(room.get(), Route::Start(_));
+        is_here.then(|| room.get())
+    });
+    let is_waiting = move || !is_there.get() && (shown.get().is_none() || rest.is_awaited().get());
+    view! {
+        <Show when=is_waiting>
+            <OnTheWay shell />
+        </Show>
+        {move || match shown.get() {
+            None => View::nothing(),
+            Some(Route::Tonight) => tonight(),
+            Some(Route::Diary(_)) => diary(),
+            Some(Route::Cooker(id)) => cooker(id),
+            Some(Route::Bench(page)) => bench(page),
+            Some(Route::More(page)) => more(page),
+            Some(Route::Start(_)) => view! { <first_start::FirstStart /> },
+        }}
     }
+}
+
+/// What is seen until the rooms are there, once, on a first visit.
+#[component]
+fn OnTheWay(shell: Shell) -> impl IntoView {
+    let Shell { words, rest, .. } = shell;
+    let has_failed = Memo::new(move |_| rest.progress().get() == Progress::Failed);
+    let text = Signal::derive(move || {
+        let common = &words.strings().common;
+        let text = if has_failed.get() {
+            common.rooms_not_here
+        } else {
+            common.rooms_coming
+        };
+        text.to_owned()
+    });
+    view! {
+        <div class="screen" role="status" data-test="on-the-way">
+            <EmptyNote icon=Icon::Fetch text>
+                <Show when=move || has_failed.get()>
+                    <Button
+                        label=words.text(|strings| strings.common.buttons.try_again)
+                        on_press=move |()| rest.try_again()
+                        test="fetch-again"
+                    />
+                </Show>
+            </EmptyNote>
+        </div>
+    }
+}
+
+// Each room is a piece of code of its own, so that the program can be cut between them.
+
+#[inline(never)]
+fn tonight() -> View {
+    view! { <tonight::Tonight /> }
+}
+
+#[inline(never)]
+fn diary() -> View {
+    view! { <diary::Diary /> }
+}
+
+#[inline(never)]
+fn cooker(id: Option<CookerId>) -> View {
+    view! { <cooker::CookerRoom id /> }
+}
+
+#[inline(never)]
+fn bench(page: BenchPage) -> View {
+    view! { <bench::BenchRoom page /> }
+}
+
+#[inline(never)]
+fn more(page: MorePage) -> View {
+    view! { <more::MoreScreen page /> }
 }

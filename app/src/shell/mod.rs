@@ -17,6 +17,7 @@ pub mod example;
 pub mod keeper;
 pub mod locale;
 pub mod reminder;
+pub mod rest;
 pub mod router;
 pub mod store;
 pub mod toasts;
@@ -42,6 +43,7 @@ use crate::shell::estimates::Estimates;
 use crate::shell::example::Example;
 use crate::shell::keeper::Keeper;
 use crate::shell::reminder::Reminder;
+use crate::shell::rest::Rest;
 use crate::shell::router::Router;
 use crate::shell::store::{Dispatch, Store};
 use crate::shell::toasts::Toasts;
@@ -68,6 +70,8 @@ pub struct Shell {
     pub toasts: Toasts,
     /// The example household.
     pub example: Example,
+    /// What of the program is on its way yet.
+    pub rest: Rest,
 }
 
 /// What a screen works with. Call it in the body of a screen, not in a closure.
@@ -102,7 +106,7 @@ pub(crate) const CONTENT_ID: &str = "content";
 pub fn App() -> impl IntoView {
     let shell = build();
     provide_context(shell);
-    let updates = Updates::watch();
+    let updates = Updates::watch(shell.rest);
     wiring::wire(shell);
     provide_context(Reminder::wire(shell));
     provide_context(Comparing::new(shell));
@@ -116,7 +120,7 @@ pub fn App() -> impl IntoView {
         <DayBar shell />
         <main id=CONTENT_ID tabindex="-1">
             <UndoToast shell />
-            <Screen route=shell.router.route() />
+            <Screen shell />
         </main>
         <Rooms shell />
     }
@@ -137,5 +141,6 @@ fn build() -> Shell {
         words: Words::new(store, device_locale::languages(), locale::locale_format),
         toasts,
         example: Example::new(store, clock, router),
+        rest: Rest::fetch(),
     }
 }

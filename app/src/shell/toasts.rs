@@ -47,6 +47,8 @@ pub enum ToastAbout {
     Noted,
     /// What the bench's worker says.
     Said(String),
+    /// A reading of a test run is kept.
+    WrittenDown,
 }
 
 /// How long a note stays. Long enough to read it slowly and reach for the button. \[ms\]

@@ -12,6 +12,7 @@ use crate::platform::storage::{Shelf, WindowShelf, ask_to_persist, watch_other_w
 use crate::platform::worker;
 use crate::present::first_start::Question;
 use crate::shell::keeper::SaveStatus;
+use crate::shell::rest::Rest;
 use crate::shell::{CONTENT_ID, Shell};
 use crate::state::document::Whose;
 use crate::state::route::{BenchPage, MorePage, Route};
@@ -37,13 +38,16 @@ pub struct Updates {
 
 impl Updates {
     /// Starts the worker that keeps the app on the device, and watches for new versions.
-    pub fn watch() -> Self {
+    pub fn watch(rest: Rest) -> Self {
         let waits = RwSignal::new(false);
         worker::watch_updates(move || waits.set(true));
-        spawn_local(async move {
-            // Without a worker the app works all the same for as long as there is a connection;
-            // the page about the app says whether it is kept.
-            let _ = worker::start().await;
+        // What the person waits for goes first.
+        rest.then(|| {
+            spawn_local(async {
+                // Without a worker the app works all the same for as long as there is a connection;
+                // the page about the app says whether it is kept.
+                let _ = worker::start().await;
+            });
         });
         Self { waits }
     }
@@ -81,7 +85,8 @@ pub(super) fn wire(shell: Shell) {
     wire_looks(shell);
     wire_clock(shell);
     wire_example(shell);
-    shell.estimates.beliefs().wire(shell.store.whose());
+    let (beliefs, whose) = (shell.estimates.beliefs(), shell.store.whose());
+    shell.rest.then(move || beliefs.wire(whose));
 }
 
 fn wire_saving(shell: Shell) {

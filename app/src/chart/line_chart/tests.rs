@@ -50,10 +50,9 @@ fn lanes_fall_away_from_the_side_with_the_words() {
 
 #[test]
 fn alike_lines_have_letters_and_strokes_of_their_own() {
-    let styles: Vec<LineStyle> = (0..5).map(LineStyle::Lettered).collect();
-    let letters: Vec<Option<char>> = styles.iter().map(|style| style.letter()).collect();
+    let letters = LineStyle::ALIKE.map(LineStyle::letter);
     assert_eq!(letters, ['A', 'B', 'C', 'D', 'E'].map(Some));
-    let mut names: Vec<&str> = styles.iter().map(|style| style.name()).collect();
+    let mut names = LineStyle::ALIKE.map(LineStyle::name).to_vec();
     names.dedup();
     assert_eq!(names.len(), 5);
     assert_eq!(LineStyle::Store.letter(), None);

@@ -63,6 +63,7 @@ pub(super) const COMMON: Common = Common {
         pot_in: "The pot is in",
         taken_back: "Taken back",
         noted: "Noted in the diary",
+        written_down: "Written down",
         copy_brought_in: "The copy is in. What was here before was put aside.",
     },
     units: Units {
@@ -95,6 +96,9 @@ pub(super) const COMMON: Common = Common {
     },
     skip_to_content: "Skip to the content",
     rooms_label: "Rooms",
+    rooms_coming: "The rest of Duskpot is on its way. This happens only once.",
+    rooms_not_here: "The rest of Duskpot could not be downloaded. Look for a connection, then try \
+                     again.",
     about: |value| format!("about {value}"),
     about_time: |time| format!("about {time}"),
     not_known: "not known",

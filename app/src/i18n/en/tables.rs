@@ -80,7 +80,7 @@ fn seat(row: Seat) -> &'static str {
         Seat::OilFilm => "a film of oil between",
         Seat::Sleeve => "the pot stands in a well",
         Seat::SunkInMelt => "the pot sits in the melt",
-        Seat::RadiantGap => "dark, over a gap of air",
+        Seat::RadiantGap => "a gap of air between, both sides dark",
     }
 }
 

@@ -64,6 +64,7 @@ pub(super) const COMMON: Common = Common {
         pot_in: "La olla está dentro",
         taken_back: "Deshecho",
         noted: "Anotado en el diario",
+        written_down: "Anotado",
         copy_brought_in: "La copia ya está aquí. Lo que había antes se puso aparte.",
     },
     units: Units {
@@ -96,6 +97,9 @@ pub(super) const COMMON: Common = Common {
     },
     skip_to_content: "Ir al contenido",
     rooms_label: "Secciones",
+    rooms_coming: "El resto de Duskpot está en camino. Esto pasa solo una vez.",
+    rooms_not_here: "El resto de Duskpot no se pudo descargar. Busque una conexión y vuelva a \
+                     intentarlo.",
     about: |value| format!("unos {value}"),
     about_time: |time| format!("hacia las {time}"),
     not_known: "no se sabe",

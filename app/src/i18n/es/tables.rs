@@ -80,7 +80,7 @@ fn seat(row: Seat) -> &'static str {
         Seat::OilFilm => "una película de aceite",
         Seat::Sleeve => "la olla entra en un hueco",
         Seat::SunkInMelt => "la olla está dentro del material fundido",
-        Seat::RadiantGap => "oscura, sobre un espacio de aire",
+        Seat::RadiantGap => "un espacio de aire entre ambos, oscuros",
     }
 }
 

@@ -21,6 +21,10 @@ pub struct Common {
     pub skip_to_content: &'static str,
     /// Label of the bar at the bottom, for screen readers.
     pub rooms_label: &'static str,
+    /// The rooms of the app are downloaded, once, and someone waits for them.
+    pub rooms_coming: &'static str,
+    /// The rooms of the app could not be downloaded.
+    pub rooms_not_here: &'static str,
     /// Before an estimated value: 'about 180 °C'.
     pub about: fn(value: &str) -> String,
     /// Before an estimated time of day: 'about 18:40'.
@@ -141,6 +145,8 @@ pub struct Notes {
     pub taken_back: &'static str,
     /// What was seen is in the diary.
     pub noted: &'static str,
+    /// A reading of a test run is kept.
+    pub written_down: &'static str,
     /// A copy was brought in; the former household was put aside.
     pub copy_brought_in: &'static str,
 }

@@ -19,7 +19,7 @@ use crate::state::document::{Document, OwnedCooker};
 use crate::state::ids::RunId;
 
 /// So many lines can be told apart.
-pub const MOST: usize = 5;
+pub const MOST: usize = LineStyle::ALIKE.len();
 
 /// Where curves are laid over each other.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -34,8 +34,8 @@ pub enum Aligned {
 /// A run that is compared.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Chosen {
-    /// Its place among them, which its letter and its stroke go by.
-    pub place: u8,
+    /// How its line is drawn, which tells its letter.
+    pub style: LineStyle,
     /// The run.
     pub run: TestRun,
     /// What was tested.
@@ -45,12 +45,8 @@ pub struct Chosen {
 impl Chosen {
     /// Letter and name: `A · Cool-down`.
     pub fn name(&self, voice: &Voice<'_>) -> String {
-        let letter = self.style().letter().unwrap_or_default().to_string();
+        let letter = self.style.letter().unwrap_or_default().to_string();
         (voice.strings.runs.report.lettered)(&letter, &self.run.about.name)
-    }
-
-    fn style(&self) -> LineStyle {
-        LineStyle::Lettered(self.place)
     }
 
     /// Where its curve begins. \[s\]
@@ -67,10 +63,9 @@ pub fn chosen(document: &Document, ids: &[RunId]) -> Vec<Chosen> {
     ids.iter()
         .filter_map(|id| document.bench.run(*id))
         .filter_map(|run| Some((run, document.cooker(run.cooker)?)))
-        .zip(0_u8..)
-        .take(MOST)
-        .map(|((run, cooker), place)| Chosen {
-            place,
+        .zip(LineStyle::ALIKE)
+        .map(|((run, cooker), style)| Chosen {
+            style,
             run: run.clone(),
             cooker: cooker.clone(),
         })
@@ -143,7 +138,7 @@ pub fn plot(
                 .map(|(at_s, value)| (*at_s, channel.shown(formats, *value)))
                 .collect(),
             band: Vec::new(),
-            style: chosen.style(),
+            style: chosen.style,
         });
     }
     if series.is_empty() {

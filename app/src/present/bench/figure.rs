@@ -126,7 +126,7 @@ impl Figure {
             | Self::Power50
             | Self::Hold
             | Self::Overnight
-            | Self::SunToFood => "heat network with the measured values, standard conditions",
+            | Self::SunToFood => "heat network with the measured values under standard conditions",
             Self::BoilTime => "as read",
             Self::BoilCorrected | Self::Efficiency => "Water Boiling Test 4.2.3",
             Self::Standard => "ASAE S580.1",
@@ -261,7 +261,9 @@ impl Figure {
             Some(sd) => {
                 let half = TO_PERCENTILE * sd;
                 let least = if is_degrees { f64::NEG_INFINITY } else { 0.0 };
-                let number = |value: f64| as_known(formats, value, half);
+                // Only whole litres count.
+                let least_step = if self == Self::Litres { 1.0 } else { 0.0 };
+                let number = |value: f64| as_known(formats, value, half.max(least_step));
                 (words.banded)(
                     &number(middle),
                     &number((middle - half).max(least)),
@@ -312,6 +314,7 @@ mod tests {
         assert_eq!(said(Figure::FirstLitre, 1085.0, 60.0), "18 (17 to 19) min");
         assert_eq!(said(Figure::Overnight, 0.31, 0.02), "31 (28 to 34) %");
         assert_eq!(said(Figure::Litres, 3.0, 0.0), "3 L");
+        assert_eq!(said(Figure::Litres, 3.0, 0.5), "3 (2 to 4) L");
     }
 
     #[test]

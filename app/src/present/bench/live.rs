@@ -161,11 +161,11 @@ pub fn clock(
 /// Under the name of the run.
 pub fn line(voice: &Voice<'_>, run: &TestRun) -> String {
     let words = &voice.strings.runs.live;
-    let count = run.n_rows().to_string();
+    let count = run.n_rows();
     let time = |at| voice.time(at, Sure::Known);
     match run.ended {
-        None => (words.since)(&time(run.started), &count),
-        Some(ended) => (words.was)(&time(run.started), &time(ended), &count),
+        None => (words.since)(&time(run.started), count),
+        Some(ended) => (words.was)(&time(run.started), &time(ended), count),
     }
 }
 
@@ -236,14 +236,14 @@ pub fn pots(voice: &Voice<'_>, run: &TestRun) -> Vec<String> {
 const HOUR_S: f64 = 3600.0;
 /// From one tick of the plot to the next. \[s\]
 const TICKS_S: [f64; 8] = [
-    300.0, 600.0, 1200.0, 1800.0, HOUR_S, 7200.0, 14_400.0, 43_200.0,
+    300.0, 600.0, 900.0, 1800.0, HOUR_S, 7200.0, 14_400.0, 43_200.0,
 ];
 
 /// Ticks over so many seconds: a handful, each with how long since the start.
 pub fn ticks(voice: &Voice<'_>, length_s: f64) -> Vec<Mark> {
     let step_s = TICKS_S
         .into_iter()
-        .find(|step_s| length_s / step_s <= 4.5)
+        .find(|step_s| length_s / step_s <= 3.6)
         .unwrap_or(86_400.0);
     let mut ticks = Vec::new();
     let mut at = 0.0;

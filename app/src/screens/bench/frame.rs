@@ -61,7 +61,7 @@ pub(super) fn Frame(
                 <a
                     class="room-header__way"
                     href=Route::Bench(BenchPage::List).hash()
-                    aria-label=words.text(|strings| strings.common.buttons.back)
+                    aria-label=words.text(|strings| strings.bench.list.all)
                     data-test="back"
                 >
                     <Glyph icon=Icon::Back />

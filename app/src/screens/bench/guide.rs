@@ -157,13 +157,15 @@ fn Kind(scene: Scene) -> impl IntoView {
         }
     };
     view! {
-        <Choice
-            label=words.text(|strings| strings.runs.guide.choose)
-            options
-            picked
-            on_pick=Callback::new(on_pick)
-            test="run-kind"
-        />
+        <div class="bench-kinds">
+            <Choice
+                label=words.text(|strings| strings.runs.guide.choose)
+                options
+                picked
+                on_pick=Callback::new(on_pick)
+                test="run-kind"
+            />
+        </div>
     }
 }
 

@@ -10,7 +10,7 @@ use model::bench::Foreseen;
 use super::frame::{Frame, say};
 use crate::chart::LineChart;
 use crate::components::{
-    ActionDock, Button, EmptyNote, EntryRow, EntryView, Icon, LinkButton, Panel, Toggle, Tone,
+    ActionDock, Button, EmptyNote, EntryRow, EntryView, Fold, Icon, LinkButton, Panel, Toggle, Tone,
 };
 use crate::i18n::refusal::refusal;
 use crate::platform::call::Notices;
@@ -196,6 +196,7 @@ fn ClockPanel(scene: Scene) -> impl IntoView {
             <div class="stack" data-test="run-clock-lines">
                 {move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
             </div>
+            <Fold summary=words.text(|strings| strings.runs.live.remind) test="run-remind">
             <Toggle
                 label=words.text(|strings| strings.runs.live.call)
                 detail=words.text(|strings| strings.runs.live.call_detail)
@@ -210,6 +211,7 @@ fn ClockPanel(scene: Scene) -> impl IntoView {
                 on_change=Callback::new(move |on| reminder.set_stays_on(on))
                 test="run-stays-on"
             />
+            </Fold>
             <div role="status">{cannot}</div>
         </Panel>
     }
@@ -229,7 +231,10 @@ fn Readings(scene: Scene) -> impl IntoView {
     let row = move |(at, entry): (LocalTime, EntryView)| {
         view! {
             <li>
-                <EntryRow entry on_press=Callback::new(move |()| scene.changed.set(Some(at))) test="run-reading" />
+                <EntryRow entry on_press=Callback::new(move |()| {
+                    scene.wrong.set(None);
+                    scene.changed.set(Some(at));
+                }) test="run-reading" />
             </li>
         }
     };

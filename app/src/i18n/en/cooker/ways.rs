@@ -16,7 +16,7 @@ pub(super) const WAYS: Ways = Ways {
     metals: [
         "none",
         "fins that stand on the seat",
-        "foam, or crumpled foil and wire",
+        "foam, or crumpled foil",
     ],
     metal_of: "Made of",
     fin: "Thickness of a fin",

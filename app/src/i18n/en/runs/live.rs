@@ -3,8 +3,8 @@
 use crate::i18n::strings::runs::live::Live;
 
 pub(super) const LIVE: Live = Live {
-    since: |time, readings| format!("Since {time} · {readings} readings"),
-    was: |from, to, readings| format!("{from} to {to} · {readings} readings"),
+    since: |time, n_readings| format!("Since {time} · {}", readings(n_readings)),
+    was: |from, to, n_readings| format!("{from} to {to} · {}", readings(n_readings)),
     clock: "Next reading",
     next_in: "in",
     now: "Read now",
@@ -16,6 +16,7 @@ pub(super) const LIVE: Live = Live {
     },
     ends: |time, length| format!("It should tell enough by {time}, after {length}."),
     has_told: "It has gone on long enough to tell what it is for.",
+    remind: "Remind me",
     keep_on: "Keep the screen on",
     keep_on_detail: "As long as this page is shown",
     call: "Call me for each reading",
@@ -70,3 +71,10 @@ pub(super) const LIVE: Live = Live {
     erase: "Erase the run",
     gone: "This run is not there any more.",
 };
+
+fn readings(count: usize) -> String {
+    match count {
+        1 => "1 reading".to_owned(),
+        _ => format!("{count} readings"),
+    }
+}

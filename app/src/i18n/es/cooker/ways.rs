@@ -16,7 +16,7 @@ pub(super) const WAYS: Ways = Ways {
     metals: [
         "ninguno",
         "aletas de pie sobre el asiento",
-        "espuma, o lámina y alambre arrugados",
+        "espuma, o lámina arrugada",
     ],
     metal_of: "Hecho de",
     fin: "Espesor de una aleta",

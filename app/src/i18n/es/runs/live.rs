@@ -3,8 +3,8 @@
 use crate::i18n::strings::runs::live::Live;
 
 pub(super) const LIVE: Live = Live {
-    since: |time, readings| format!("Desde {time} · {readings} lecturas"),
-    was: |from, to, readings| format!("{from} a {to} · {readings} lecturas"),
+    since: |time, n_readings| format!("Desde {time} · {}", readings(n_readings)),
+    was: |from, to, n_readings| format!("{from} a {to} · {}", readings(n_readings)),
     clock: "Próxima lectura",
     next_in: "en",
     now: "Lea ahora",
@@ -16,6 +16,7 @@ pub(super) const LIVE: Live = Live {
     },
     ends: |time, length| format!("Debería bastar hacia {time}, tras {length}."),
     has_told: "Ya ha durado lo bastante para saber lo que se busca.",
+    remind: "Que me avise",
     keep_on: "Dejar la pantalla encendida",
     keep_on_detail: "Mientras se muestre esta página",
     call: "Avisarme de cada lectura",
@@ -70,3 +71,10 @@ pub(super) const LIVE: Live = Live {
     erase: "Borrar la prueba",
     gone: "Esta prueba ya no está.",
 };
+
+fn readings(count: usize) -> String {
+    match count {
+        1 => "1 lectura".to_owned(),
+        _ => format!("{count} lecturas"),
+    }
+}

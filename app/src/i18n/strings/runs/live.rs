@@ -6,9 +6,9 @@ use crate::i18n::strings::diary::{Say, SayTwo};
 #[derive(Debug)]
 pub struct Live {
     /// Under the name: since when, and how many readings.
-    pub since: SayTwo,
+    pub since: fn(time: &str, n_readings: usize) -> String,
     /// The same of a run that is over: from when to when, and how many.
-    pub was: fn(from: &str, to: &str, readings: &str) -> String,
+    pub was: fn(from: &str, to: &str, n_readings: usize) -> String,
     /// Head of the clock.
     pub clock: &'static str,
     /// Before the minutes and seconds that are left.
@@ -27,6 +27,8 @@ pub struct Live {
     pub ends: SayTwo,
     /// That time is over.
     pub has_told: &'static str,
+    /// Opens the switches under it.
+    pub remind: &'static str,
     /// Switch: keeps the screen on.
     pub keep_on: &'static str,
     /// Under it.

@@ -54,7 +54,12 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
                 {move || number(scene, scene.draft, shown.get(), "run-number")}
             </div>
             <Fold summary=words.text(|strings| strings.runs.live.at) test="run-at-fold">
-                <At scene draft=scene.draft test="run-at" />
+                <At
+                    scene
+                    draft=scene.draft
+                    hint=words.text(|strings| strings.runs.live.at_hint)
+                    test="run-at"
+                />
             </Fold>
         </Panel>
         <ActionDock>
@@ -71,7 +76,14 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
 
 /// When it was read.
 #[component]
-pub(super) fn At(scene: Scene, draft: RwSignal<ReadingDraft>, test: &'static str) -> impl IntoView {
+pub(super) fn At(
+    scene: Scene,
+    draft: RwSignal<ReadingDraft>,
+    /// What an empty field means.
+    #[prop(optional, into)]
+    hint: Signal<String>,
+    test: &'static str,
+) -> impl IntoView {
     let words = scene.shell.words;
     view! {
         <TimeField
@@ -81,7 +93,7 @@ pub(super) fn At(scene: Scene, draft: RwSignal<ReadingDraft>, test: &'static str
                 draft.update(|draft| draft.at = typed);
                 scene.wrong.set(None);
             })
-            hint=words.text(|strings| strings.runs.live.at_hint)
+            hint
             error=wrong_with(scene.shell, scene.wrong, Field::At)
             test
         />
@@ -161,7 +173,7 @@ fn note(scene: Scene) {
         Ok(at) => {
             scene.draft.set(ReadingDraft::default());
             let undo = Action::Bench(BenchAction::EraseReading { run: scene.id, at });
-            shell.toasts.show(ToastAbout::Noted, Some(undo));
+            shell.toasts.show(ToastAbout::WrittenDown, Some(undo));
         }
         Err(mistake) => {
             scene.wrong.set(Some(mistake));

@@ -70,7 +70,7 @@ fn Form(scene: Scene, reading: Reading) -> impl IntoView {
             Ok(at) => {
                 scene.changed.set(None);
                 let undo = change(at, reading);
-                shell.toasts.show(ToastAbout::Noted, Some(undo));
+                shell.toasts.show(ToastAbout::WrittenDown, Some(undo));
             }
             Err(mistake) => {
                 scene.wrong.set(Some(mistake));

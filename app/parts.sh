@@ -1,0 +1,43 @@
+#!/bin/sh
+# Cuts the program of a built site in two, so that a first visit sees the first screen before all is
+# downloaded, and makes both parts small.
+#
+#     sh app/parts.sh <folder>
+#
+# Trunk runs this at the end of a build, by way of app/finish.sh. A program without names of functions,
+# as every build but app/build.sh makes, stays whole.
+set -eu
+cd "${1:-$TRUNK_STAGING_DIR}"
+
+# What of the code is not needed to welcome someone and ask the questions of the first start. The
+# rest may call the first part as it likes; where the first part calls the rest, shell::rest says
+# what is waited for. Behind a minus, what the first part makes before anything is waited for.
+ROOMS='
+    app::screens::tonight app::screens::diary app::screens::cooker app::screens::more
+    app::screens::bench app::present::bench
+    app::present::tonight app::present::diary app::present::cooker
+    app::chart
+    model::odds model::tonight model::network model::bench
+    -Replay>::new -Replay>>::new
+'
+
+# The parts of WebAssembly that the compiler uses; browsers know them since 2022.
+FEATURES='--enable-bulk-memory --enable-nontrapping-float-to-int --enable-sign-ext
+    --enable-mutable-globals --enable-reference-types --enable-multivalue'
+
+smaller() {
+    # The variable holds one option after the other.
+    # shellcheck disable=SC2086
+    wasm-opt -Oz $FEATURES --output="$1.small" "$1"
+    mv "$1.small" "$1"
+}
+
+glue=$(echo app-*.js)
+program=${glue%.js}
+if [ -n "${SPLIT:-}" ]; then
+    # One word each.
+    # shellcheck disable=SC2086
+    "$SPLIT" "$glue" $ROOMS
+    smaller "${program}_rest.wasm"
+    smaller "${program}_bg.wasm"
+fi
