@@ -2,6 +2,7 @@
 
 use std::fmt::Write as _;
 
+use model::presets::Preset;
 use thirtyfour::By;
 
 use crate::page::Page;
@@ -75,14 +76,29 @@ fn cool_down() -> String {
     text
 }
 
-/// A litre that comes to the boil on the store.
+/// A litre on the usual cooker, store and pot as one lump each.
 fn boil() -> String {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 0.0);
+    let store_kg: f64 = cooker
+        .store
+        .charges
+        .iter()
+        .map(|charge| charge.mass_kg)
+        .sum();
+    // Aluminium near 150 °C, and a litre with its pot of half a kilogram. \[J/K\]
+    let (store_j_k, pot_j_k) = (960.0 * store_kg, 4186.0 + 450.0);
+    // By the seat, out of the jacket, off the pot. \[W/K\]
+    let (seat_w_k, loss_w_k, pot_loss_w_k) = (6.0, 0.3, 0.5);
+    let (mut store_c, mut pot_c, air_c) = (230.0, 18.0, 18.0);
     let mut text = "time;store;pot\n".to_owned();
-    for minute in 0..=40 {
-        let t = f64::from(minute);
-        let store_c = 240.0 - 70.0 * (1.0 - (-t / 14.0).exp());
-        let pot_c = (96.0 - 78.0 * (-t / 9.0).exp()).min(95.0);
+    for minute in 0..=45 {
         let _ = writeln!(text, "17:{minute:02};{store_c:.1};{pot_c:.1}");
+        for _ in 0..60 {
+            let across_w = seat_w_k * (store_c - pot_c);
+            store_c -= (across_w + loss_w_k * (store_c - air_c)) / store_j_k;
+            pot_c += (across_w - pot_loss_w_k * (pot_c - air_c)) / pot_j_k;
+            pot_c = f64::min(pot_c, 94.0);
+        }
     }
     text
 }
@@ -106,7 +122,7 @@ fn a_cool_down_is_pasted_and_its_loss_is_used() {
         .await?;
         // The cooker's jacket is a measured one from now on.
         page.open("#/cooker").await?;
-        page.see("measured").await?;
+        page.see("the jacket was measured, not described").await?;
         page.is_kept().await?;
         // What is kept is there after a reload, rows and all, also of the file.
         page.open("#/bench").await?;
@@ -124,7 +140,7 @@ fn a_boil_says_what_limited_it_and_what_is_missing_is_asked_for() {
         at_import(page).await?;
         paste(page, "import-paste", &boil()).await?;
         tap(page, "import-read").await?;
-        sheet_says(page, "41 rows over 40 min.").await?;
+        sheet_says(page, "46 rows over 45 min.").await?;
         tap(page, "import-keep").await?;
         page.until(
             "the air is asked for",
@@ -170,59 +186,6 @@ fn columns_are_corrected_by_hand() {
         )
         .await?;
         sheet_says(page, "The store went between 246 °C and 250 °C.").await
-    });
-}
-
-/// Rows of a logger's long file.
-const ROWS: usize = 200_000;
-
-#[test]
-fn a_long_file_opens_within_a_second_and_the_page_stays_live() {
-    story(async |page| {
-        at_import(page).await?;
-        // The worker is there from the first text on.
-        paste(page, "import-paste", "time (s);store\n0;200\n60;199\n").await?;
-        tap(page, "import-read").await?;
-        sheet_says(page, "2 rows over 1 min.").await?;
-        page.evaluate(&format!(
-            "{{ let text = 'elapsed (s);store;pot;air\\n';
-                for (let row = 0; row < {ROWS}; row++) {{
-                  const store = 40 + 200 * Math.exp(-row / 90000) + Math.sin(row) * 0.3;
-                  text += `${{row}};${{store.toFixed(2)}};${{(20 + row / 9000).toFixed(2)}};18.5\\n`;
-                }}
-                const file = new File([text], 'logger.csv', {{ type: 'text/csv' }});
-                const files = new DataTransfer();
-                files.items.add(file);
-                const field = document.querySelector('[data-test=import-file]');
-                field.files = files.files;
-                // Each frame that comes is a moment at which a tap would be answered.
-                window.longest = 0;
-                window.opened = null;
-                const begin = performance.now();
-                let last = begin;
-                const look = () => {{
-                  const now = performance.now();
-                  window.longest = Math.max(window.longest, now - last);
-                  last = now;
-                  if (document.body.textContent.includes('{rows} rows')) {{
-                    window.opened = now - begin;
-                  }} else {{
-                    setTimeout(look, 4);
-                  }}
-                }};
-                field.dispatchEvent(new Event('change', {{ bubbles: true }}));
-                look(); }}",
-            rows = "200\u{202F}000",
-        ))
-        .await?;
-        page.until("the file is open", "return window.opened !== null")
-            .await?;
-        let opened_ms = page.evaluate("return window.opened").await?;
-        let longest_ms = page.evaluate("return window.longest").await?;
-        println!("{ROWS} rows: open after {opened_ms} ms, longest wait {longest_ms} ms");
-        assert!(opened_ms.as_f64().is_some_and(|ms| ms < 1000.0));
-        assert!(longest_ms.as_f64().is_some_and(|ms| ms < 200.0));
-        Ok(())
     });
 }
 
