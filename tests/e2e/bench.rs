@@ -2,9 +2,11 @@
 
 use std::fmt::Write as _;
 
+use model::presets::Preset;
 use thirtyfour::By;
 
 use crate::page::Page;
+use crate::site::root;
 use crate::story::{Outcome, story};
 
 type Answer<T> = Result<T, Box<dyn std::error::Error>>;
@@ -75,14 +77,29 @@ fn cool_down() -> String {
     text
 }
 
-/// A litre that comes to the boil on the store.
+/// A litre on the usual cooker, store and pot as one lump each.
 fn boil() -> String {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 0.0);
+    let store_kg: f64 = cooker
+        .store
+        .charges
+        .iter()
+        .map(|charge| charge.mass_kg)
+        .sum();
+    // Aluminium near 150 °C, and a litre with its pot of half a kilogram. \[J/K\]
+    let (store_j_k, pot_j_k) = (960.0 * store_kg, 4186.0 + 450.0);
+    // By the seat, out of the jacket, off the pot. \[W/K\]
+    let (seat_w_k, loss_w_k, pot_loss_w_k) = (6.0, 0.3, 0.5);
+    let (mut store_c, mut pot_c, air_c) = (230.0, 18.0, 18.0);
     let mut text = "time;store;pot\n".to_owned();
-    for minute in 0..=40 {
-        let t = f64::from(minute);
-        let store_c = 240.0 - 70.0 * (1.0 - (-t / 14.0).exp());
-        let pot_c = (96.0 - 78.0 * (-t / 9.0).exp()).min(95.0);
+    for minute in 0..=45 {
         let _ = writeln!(text, "17:{minute:02};{store_c:.1};{pot_c:.1}");
+        for _ in 0..60 {
+            let across_w = seat_w_k * (store_c - pot_c);
+            store_c -= (across_w + loss_w_k * (store_c - air_c)) / store_j_k;
+            pot_c += (across_w - pot_loss_w_k * (pot_c - air_c)) / pot_j_k;
+            pot_c = f64::min(pot_c, 94.0);
+        }
     }
     text
 }
@@ -106,7 +123,7 @@ fn a_cool_down_is_pasted_and_its_loss_is_used() {
         .await?;
         // The cooker's jacket is a measured one from now on.
         page.open("#/cooker").await?;
-        page.see("measured").await?;
+        page.see("the jacket was measured, not described").await?;
         page.is_kept().await?;
         // What is kept is there after a reload, rows and all, also of the file.
         page.open("#/bench").await?;
@@ -124,7 +141,7 @@ fn a_boil_says_what_limited_it_and_what_is_missing_is_asked_for() {
         at_import(page).await?;
         paste(page, "import-paste", &boil()).await?;
         tap(page, "import-read").await?;
-        sheet_says(page, "41 rows over 40 min.").await?;
+        sheet_says(page, "46 rows over 45 min.").await?;
         tap(page, "import-keep").await?;
         page.until(
             "the air is asked for",
@@ -176,6 +193,28 @@ fn columns_are_corrected_by_hand() {
 /// Rows of a logger's long file.
 const ROWS: usize = 200_000;
 
+/// A reading a second of store, pot and air, as a logger writes them.
+fn long_file() -> String {
+    let mut text = "elapsed (s);store;pot;air\n".to_owned();
+    for row in 0..ROWS {
+        let s = row as f64;
+        let (store_c, pot_c) = (
+            40.0 + 200.0 * (-s / 9e4).exp() + 0.3 * s.sin(),
+            20.0 + s / 9e3,
+        );
+        let _ = writeln!(text, "{row};{store_c:.2};{pot_c:.2};18.5");
+    }
+    text
+}
+
+/// How many programs want each processor: on a busy machine the browser gets its share of the time.
+fn rivals() -> f64 {
+    let load = std::fs::read_to_string("/proc/loadavg").unwrap_or_default();
+    let load = load.split(' ').next().and_then(|load| load.parse().ok());
+    let processors = std::thread::available_parallelism().map_or(1, usize::from);
+    (load.unwrap_or(0.0) / processors as f64).max(1.0)
+}
+
 #[test]
 fn a_long_file_opens_within_a_second_and_the_page_stays_live() {
     story(async |page| {
@@ -184,44 +223,57 @@ fn a_long_file_opens_within_a_second_and_the_page_stays_live() {
         paste(page, "import-paste", "time (s);store\n0;200\n60;199\n").await?;
         tap(page, "import-read").await?;
         sheet_says(page, "2 rows over 1 min.").await?;
-        page.evaluate(&format!(
-            "{{ let text = 'elapsed (s);store;pot;air\\n';
-                for (let row = 0; row < {ROWS}; row++) {{
-                  const store = 40 + 200 * Math.exp(-row / 90000) + Math.sin(row) * 0.3;
-                  text += `${{row}};${{store.toFixed(2)}};${{(20 + row / 9000).toFixed(2)}};18.5\\n`;
-                }}
-                const file = new File([text], 'logger.csv', {{ type: 'text/csv' }});
-                const files = new DataTransfer();
-                files.items.add(file);
-                const field = document.querySelector('[data-test=import-file]');
-                field.files = files.files;
-                // Each frame that comes is a moment at which a tap would be answered.
-                window.longest = 0;
-                window.opened = null;
-                const begin = performance.now();
-                let last = begin;
-                const look = () => {{
-                  const now = performance.now();
-                  window.longest = Math.max(window.longest, now - last);
-                  last = now;
-                  if (document.body.textContent.includes('{rows} rows')) {{
-                    window.opened = now - begin;
-                  }} else {{
-                    setTimeout(look, 4);
-                  }}
-                }};
-                field.dispatchEvent(new Event('change', {{ bubbles: true }}));
-                look(); }}",
-            rows = "200\u{202F}000",
-        ))
+        // Timed by the page itself, from the picking of the file on.
+        page.evaluate(
+            "window.longest = 0;
+             window.taps = 0;
+             window.opened = null;
+             document.querySelector('[data-test=import-file]').addEventListener('change', () => {
+               const begin = performance.now();
+               let last = begin;
+               // A tap every few milliseconds; the page answers it or keeps it waiting.
+               const look = () => {
+                 const now = performance.now();
+                 window.longest = Math.max(window.longest, now - last);
+                 window.taps += 1;
+                 document.querySelector('[data-test=import-paste]').click();
+                 last = performance.now();
+                 const sheet = document.querySelector('[data-test=sheet]');
+                 if (sheet && /200.000 rows/.test(sheet.textContent)) {
+                   window.opened = now - begin;
+                 } else {
+                   setTimeout(look, 4);
+                 }
+               };
+               setTimeout(look, 4);
+             }, { capture: true })",
+        )
         .await?;
+        let file = root().join(format!("target/e2e/logger-{}.csv", std::process::id()));
+        std::fs::write(&file, long_file())?;
+        page.test("import-file")
+            .await?
+            .send_keys(file.to_string_lossy())
+            .await?;
         page.until("the file is open", "return window.opened !== null")
             .await?;
-        let opened_ms = page.evaluate("return window.opened").await?;
-        let longest_ms = page.evaluate("return window.longest").await?;
-        println!("{ROWS} rows: open after {opened_ms} ms, longest wait {longest_ms} ms");
-        assert!(opened_ms.as_f64().is_some_and(|ms| ms < 1000.0));
-        assert!(longest_ms.as_f64().is_some_and(|ms| ms < 200.0));
+        let number = async |name: &str| -> Answer<f64> {
+            let value = page.evaluate(&format!("return window.{name}")).await?;
+            value.as_f64().ok_or_else(|| format!("no {name}").into())
+        };
+        let (opened_ms, longest_ms, taps) = (
+            number("opened").await?,
+            number("longest").await?,
+            number("taps").await?,
+        );
+        std::fs::remove_file(&file)?;
+        let rivals = rivals();
+        println!(
+            "{ROWS} rows: open after {opened_ms:.0} ms; {taps:.0} taps answered meanwhile, the slowest \
+             after {longest_ms:.0} ms; {rivals:.1} programs a processor"
+        );
+        assert!(opened_ms < 1000.0 * rivals, "{opened_ms} ms");
+        assert!(longest_ms < 100.0 * rivals && 3.0 < taps, "{longest_ms} ms");
         Ok(())
     });
 }

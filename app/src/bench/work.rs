@@ -47,7 +47,7 @@ async fn answer(
     question: &Question,
 ) -> Result<Answer, TextsError> {
     Ok(match what {
-        What::Open { hints } => match question.text().await {
+        What::Open { hints } => match question.text() {
             Some(text) => desk.borrow_mut().open(speech, text, hints),
             None => Answer::Refused(speech.strings.bench.import.unreadable.to_owned()),
         },

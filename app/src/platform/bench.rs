@@ -6,7 +6,7 @@
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
-use js_sys::{Array, Function, Promise};
+use js_sys::{Array, ArrayBuffer, Function, Promise};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{ErrorEvent, Event, File, HtmlInputElement, MessageEvent, Worker};
@@ -36,7 +36,8 @@ pub enum Luggage {
     None,
     /// A text.
     Text(String),
-    /// A file, which the worker reads by itself.
+    /// A file. The page fetches its bytes, which it need not wait for, and hands them over without a
+    /// copy; the worker makes a text of them.
     File(File),
 }
 
@@ -71,12 +72,20 @@ thread_local! {
 pub async fn ask(message: &str, luggage: Luggage) -> Result<String, BenchError> {
     let beside = beside()?;
     let number = NEXT.with(|next| next.replace(next.get() + 1.0));
-    let luggage: JsValue = match luggage {
-        Luggage::None => JsValue::UNDEFINED,
-        Luggage::Text(text) => text.into(),
-        Luggage::File(file) => file.into(),
-    };
-    let question = Array::of3(&number.into(), &message.into(), &luggage);
+    let question = Array::of2(&number.into(), &message.into());
+    match luggage {
+        Luggage::None => {}
+        Luggage::Text(text) => {
+            question.push(&text.into());
+        }
+        Luggage::File(file) => {
+            // A file that can't be read comes without bytes, and the worker says so.
+            if let Ok(bytes) = JsFuture::from(file.array_buffer()).await {
+                question.push(&bytes);
+                question.push(&file.name().into());
+            }
+        }
+    }
     let answer = Promise::new(&mut |resolve, _| {
         beside.waiting.borrow_mut().push((number, resolve));
     });
@@ -152,7 +161,12 @@ impl Beside {
     }
 
     fn post(&self, question: &Array) {
-        if self.worker.post_message(question).is_err() {
+        let bytes = question.get(2).dyn_into::<ArrayBuffer>();
+        let handed_over = bytes.map_or_else(|_| Array::new(), |bytes| Array::of1(&bytes));
+        let sent = self
+            .worker
+            .post_message_with_transfer(question, &handed_over);
+        if sent.is_err() {
             self.end("");
         }
     }

@@ -2,17 +2,20 @@
 
 use std::rc::Rc;
 
-use js_sys::{Array, Uint8Array};
+use js_sys::{Array, ArrayBuffer, Uint8Array};
 use wasm_bindgen::prelude::*;
-use wasm_bindgen_futures::{JsFuture, spawn_local};
-use web_sys::{Blob, DedicatedWorkerGlobalScope, File, MessageEvent};
+use wasm_bindgen_futures::spawn_local;
+use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
 
 /// A question as it comes.
 #[derive(Debug, Clone)]
 pub struct Question {
     /// Its words.
     pub message: String,
+    /// A text, or the bytes of a file.
     luggage: JsValue,
+    /// The file's name.
+    name: String,
 }
 
 /// Answers each question of the page by `work`, for as long as the page wants.
@@ -30,6 +33,7 @@ where
         let question = Question {
             message: parts.get(1).as_string().unwrap_or_default(),
             luggage: parts.get(2),
+            name: parts.get(3).as_string().unwrap_or_default(),
         };
         let (work, page, number) = (Rc::clone(&work), page.clone(), parts.get(0));
         spawn_local(async move {
@@ -48,16 +52,13 @@ fn post(page: &DedicatedWorkerGlobalScope, message: &JsValue) {
 }
 
 impl Question {
-    /// Name and text of what came along, where it can be read.
-    pub async fn text(&self) -> Option<(String, String)> {
-        if let Some(text) = self.luggage.as_string() {
-            return Some((String::new(), text));
-        }
-        let name = self.luggage.dyn_ref::<File>().map(File::name);
-        let blob = self.luggage.dyn_ref::<Blob>()?;
-        let buffer = JsFuture::from(blob.array_buffer()).await.ok()?;
-        let bytes = Uint8Array::new(&buffer).to_vec();
-        Some((name.unwrap_or_default(), decoded(bytes)))
+    /// Name and text of what came along, where anything did.
+    pub fn text(&self) -> Option<(String, String)> {
+        let text = match self.luggage.as_string() {
+            Some(text) => text,
+            None => decoded(Uint8Array::new(self.luggage.dyn_ref::<ArrayBuffer>()?).to_vec()),
+        };
+        Some((self.name.clone(), text))
     }
 }
 

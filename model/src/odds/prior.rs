@@ -389,6 +389,28 @@ mod tests {
     }
 
     #[test]
+    fn a_measured_spread_is_the_doubt() {
+        let mut cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+        cooker.contact.measured_w_m2k = Some(300.0);
+        cooker.spreads = Spreads {
+            loss: Some(0.04),
+            contact: Some(0.05),
+            capacity: Some(0.03),
+            charging: None,
+        };
+        let log_sd = |multiplier: Multiplier| multiplier.log_sd(&cooker, &rig(&cooker));
+        assert!((log_sd(Multiplier::Loss) - log_of(0.04)).abs() < 1e-12);
+        assert!((log_sd(Multiplier::Capacity) - log_of(0.03)).abs() < 1e-12);
+        // The film behind the contact has its share of the way.
+        let contact = log_sd(Multiplier::Contact);
+        assert!((0.02..0.05).contains(&contact), "{contact}");
+        let mut other = cooker.clone();
+        other.spreads.loss = None;
+        assert!(!Multiplier::Loss.is_kept(&cooker, &other));
+        assert!(Multiplier::Contact.is_kept(&cooker, &other));
+    }
+
+    #[test]
     fn a_new_jacket_touches_the_loss_alone() {
         let old = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
         let mut new = old.clone();

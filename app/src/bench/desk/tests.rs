@@ -86,6 +86,13 @@ fn a_loggers_file_is_understood() {
 }
 
 #[test]
+fn a_header_in_spanish_is_understood() {
+    let opened = opened("Hora;Depósito;Olla;Aire\n17:00;251;18;17\n17:01;249;24;17\n");
+    let expected = [Column::Time, Column::Store, Column::Pot, Column::Air];
+    assert_eq!(opened.columns, expected);
+}
+
+#[test]
 fn columns_without_names_are_taken_in_the_usual_order_and_corrected() {
     let text = "Zeit;A;B\n0;20;250\n60;25;248\n120;30;246\n";
     let mut desk = Desk::default();

@@ -178,7 +178,9 @@ fn Understood(scene: Scene, opened: Opened) -> impl IntoView {
         let label = untrack(|| (words.strings().bench.import.column)(place + 1, sample));
         let columns = columns.clone();
         let pick = move |row: usize| {
-            let mut columns = columns.clone();
+            // What was corrected before stands, even where it could not be read so.
+            let corrected = scene.hints.with_untracked(|hints| hints.columns.clone());
+            let mut columns = corrected.unwrap_or_else(|| columns.clone());
             if let (Some(column), Some(holds)) = (columns.get_mut(place), HOLDS.get(row)) {
                 *column = *holds;
             }

@@ -1,4 +1,4 @@
-//! What the words of a header mean.
+//! What the words of a header mean, in English and in Spanish.
 
 use super::form::{Column, Degrees, ElapsedUnit};
 
@@ -13,30 +13,59 @@ pub(super) fn column_of(name: &str) -> Column {
     if !warm
         && has_any(
             name,
-            &["irradiance", "insolation", "w/m", "sun", "solar", "light"],
+            &[
+                "irradiance",
+                "irradiancia",
+                "insolation",
+                "w/m",
+                "sun",
+                "solar",
+                "light",
+                "luz",
+            ],
         )
     {
         Column::Irradiance
-    } else if !warm && (has_any(name, &["power", "watt", "heater"]) || name.ends_with("(w)")) {
+    } else if !warm
+        && (has_any(name, &["power", "potencia", "watt", "heater"]) || name.ends_with("(w)"))
+    {
         Column::Power
-    } else if has_any(name, &["pot", "water", "food"]) {
+    } else if has_any(name, &["pot", "water", "food", "olla", "agua", "comida"]) {
         Column::Pot
-    } else if has_any(name, &["air", "ambient", "room", "outside", "outdoor"]) {
+    } else if has_any(
+        name,
+        &["air", "ambient", "room", "outside", "outdoor", "afuera"],
+    ) {
         Column::Air
     } else if has_any(
         name,
         &[
-            "store", "storage", "block", "core", "plate", "metal", "salt", "stone", "sand",
+            "store",
+            "storage",
+            "block",
+            "core",
+            "plate",
+            "metal",
+            "salt",
+            "stone",
+            "sand",
+            "deposito",
+            "dep\u{f3}sito",
+            "bloque",
+            "piedra",
+            "arena",
         ],
     ) {
         Column::Store
     } else if has_any(
         name,
-        &["time", "clock", "elapsed", "hour", "minute", "second"],
+        &[
+            "time", "clock", "elapsed", "hour", "minute", "second", "hora", "tiempo",
+        ],
     ) || matches!(bare, "t" | "h" | "s" | "min" | "hh:mm" | "hh:mm:ss")
     {
         Column::Time
-    } else if has_any(name, &["date", "day"]) {
+    } else if has_any(name, &["date", "day", "fecha"]) {
         Column::Date
     } else {
         Column::Unused

@@ -1,6 +1,7 @@
 //! What is done at the bench.
 
 use model::bench::{PotIn, RunKind};
+use model::cooker::Cooker;
 
 use super::check_refused;
 use crate::state::action::{Action, BenchAction, Done, apply};
@@ -220,4 +221,25 @@ fn a_fit_is_kept_with_all_its_runs_until_one_changes() {
     document = act(document, BenchAction::ChangeAbout { run: ids[1], about });
     assert!(document.bench.runs[1].fit.is_none());
     assert!(document.bench.runs[0].fit.is_some());
+}
+
+#[test]
+fn a_spread_stays_with_the_figure_that_was_measured() {
+    let document = set_up();
+    let id = document.cookers[0].id;
+    let mut cooker = document.cookers[0].cooker.clone();
+    cooker.contact.measured_w_m2k = Some(420.0);
+    cooker.spreads.contact = Some(0.05);
+    cooker.spreads.capacity = Some(0.03);
+    let change = |cooker: &Cooker| Action::ChangeCooker {
+        id,
+        cooker: Box::new(cooker.clone()),
+    };
+    let document = done(document, [change(&cooker)]);
+    assert_eq!(document.cookers[0].cooker, cooker);
+    // The form knows nothing of spreads; a figure that is typed is another one.
+    cooker.contact.measured_w_m2k = Some(500.0);
+    let document = done(document, [change(&cooker)]);
+    let spreads = document.cookers[0].cooker.spreads;
+    assert_eq!((spreads.contact, spreads.capacity), (None, Some(0.03)));
 }
