@@ -280,7 +280,9 @@ pub fn plot(
         };
         run.typed().iter().filter_map(point).collect()
     };
-    let (store, pot) = (read(Channel::Store), read(Channel::Pot));
+    // Dots of both under one name: which is which is seen by the line they lie near.
+    let mut dots = read(Channel::Store);
+    dots.extend(read(Channel::Pot));
     let last_read = run
         .typed()
         .iter()
@@ -304,8 +306,7 @@ pub fn plot(
             });
         }
     };
-    add(words.read_store, store, LineStyle::Measured);
-    add(words.read_pot, pot, LineStyle::Measured);
+    add(words.read, dots, LineStyle::Measured);
     if let Some(foreseen) = foreseen {
         let line = |of: fn(&model::bench::Sample) -> Option<f64>| {
             let samples = foreseen.samples.iter();
