@@ -32,6 +32,42 @@ pub struct Cooker {
     pub charging: Charging,
     /// How it comes to the kitchen, where it is charged elsewhere.
     pub carried: Option<Carried>,
+    /// How well what was measured on it is known.
+    pub spreads: Spreads,
+}
+
+/// How well what was measured on a cooker is known: one standard deviation of each figure as a share
+/// of it. `None` where nothing was measured, or nobody said how well; then the doubt is that of the
+/// table, or of a usual measurement.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Spreads {
+    /// Of the loss through the jacket.
+    pub loss: Option<f64>,
+    /// Of the contact conductance.
+    pub contact: Option<f64>,
+    /// Of the heat that the store holds.
+    pub capacity: Option<f64>,
+    /// Of the heat that a tracker's efficiency lets arrive.
+    pub charging: Option<f64>,
+}
+
+impl Spreads {
+    /// Those of the figures that are the same in both: a spread belongs to the figure that it was
+    /// measured with.
+    #[must_use]
+    pub fn of_what_stays(self, old: &Cooker, new: &Cooker) -> Self {
+        let same = |spread: Option<f64>, is_same: bool| spread.filter(|_| is_same);
+        Self {
+            loss: same(self.loss, old.jacket == new.jacket),
+            contact: same(self.contact, old.contact == new.contact),
+            capacity: same(self.capacity, old.store == new.store),
+            charging: same(
+                self.charging,
+                old.panels == new.panels && old.heater == new.heater,
+            ),
+        }
+    }
 }
 
 impl Cooker {

@@ -7,7 +7,9 @@ mod recipe;
 
 use crate::carry::CarriedCan;
 use crate::concentrator::{Concentrator, Receiver};
-use crate::cooker::{Carried, Charge, Charging, Contact, Cooker, Panels, SecondCharge, Store};
+use crate::cooker::{
+    Carried, Charge, Charging, Contact, Cooker, Panels, SecondCharge, Spreads, Store,
+};
 use crate::flask::{Flask, Neck, SILVERED_EMISSIVITY, SOUND_PA};
 use crate::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
 use crate::panel::{Drive, Heater};
@@ -149,6 +151,7 @@ impl Preset {
             },
             charging: self.charging(),
             carried: self.carried(),
+            spreads: Spreads::default(),
         }
     }
 

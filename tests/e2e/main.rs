@@ -15,6 +15,7 @@ mod page;
 mod site;
 mod story;
 
+mod bench;
 mod cooker;
 mod evenings;
 mod harness;

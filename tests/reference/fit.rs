@@ -80,6 +80,7 @@ fn cooker(case: &Value) -> Cooker {
         pot: POT,
         charging: Charging::default(),
         carried: None,
+        spreads: Default::default(),
     }
 }
 

@@ -4,9 +4,8 @@ use model::bench::readings::{Column, Degrees, ElapsedUnit};
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
 
-use crate::bench::ask::Text;
 use crate::bench::sheet::Block;
-use crate::state::bench::{KeptFit, KeptText};
+use crate::state::bench::{KeptFit, KeptText, Text};
 use crate::state::saved::reader::{Found, Node, Read};
 use crate::state::saved::shape::record;
 use crate::state::saved::writer::{Record, Write, Writer};

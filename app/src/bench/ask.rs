@@ -5,7 +5,7 @@ use model::bench::readings::Hints;
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
 
-use crate::state::bench::TestRun;
+use crate::state::bench::{TestRun, Text};
 use crate::state::document::Household;
 use crate::state::ids::RunId;
 use crate::state::saved::reader::{Found, Node, Read};
@@ -43,10 +43,8 @@ pub enum What {
         /// What the person says of it.
         hints: Hints,
     },
-    /// To understand the text that is held, or one that is kept, with other hints.
+    /// To understand the text that is held with other hints.
     Again {
-        /// What the text is kept under; empty for the one that is held.
-        key: String,
         /// What the person says of it.
         hints: Hints,
     },
@@ -79,15 +77,6 @@ pub struct FitAsk {
     pub prices: Prices,
 }
 
-/// A text with what it is kept under.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Text {
-    /// The key.
-    pub key: String,
-    /// The text.
-    pub text: String,
-}
-
 record!(Ask {
     voice: "voice",
     what: "what",
@@ -108,19 +97,12 @@ record!(FitAsk {
     prices: "prices",
 });
 
-record!(Text {
-    key: "key",
-    text: "text",
-});
-
 impl Write for What {
     fn write(&self, out: &mut Writer) {
         let nothing = Record(&[]);
         match self {
             Self::Open { hints } => Record(&[("open", hints)]).write(out),
-            Self::Again { key, hints } => {
-                Record(&[("again", &Record(&[("key", key), ("hints", hints)]))]).write(out);
-            }
+            Self::Again { hints } => Record(&[("again", hints)]).write(out),
             Self::Keep => Record(&[("keep", &nothing)]).write(out),
             Self::Fit(ask) => Record(&[("fit", ask)]).write(out),
             Self::Texts(keys) => Record(&[("texts", keys)]).write(out),
@@ -137,9 +119,8 @@ impl Read for What {
             ("open", hints) => Ok(Self::Open {
                 hints: Read::read(&hints)?,
             }),
-            ("again", what) => Ok(Self::Again {
-                key: what.get("key")?,
-                hints: what.get("hints")?,
+            ("again", hints) => Ok(Self::Again {
+                hints: Read::read(&hints)?,
             }),
             ("keep", _) => Ok(Self::Keep),
             ("fit", ask) => Read::read(&ask).map(Self::Fit),

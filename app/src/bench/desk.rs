@@ -9,11 +9,11 @@ mod tests;
 use model::bench::readings::Hints;
 
 use crate::bench::answer::Answer;
-use crate::bench::ask::{Ask, FitAsk, Text};
+use crate::bench::ask::{Ask, FitAsk};
 use crate::i18n::Language;
 use crate::i18n::format::LocaleFormat;
 use crate::present::bench::Speech;
-use crate::state::bench::{KeptText, RunReadings};
+use crate::state::bench::{KeptText, RunReadings, Text};
 
 /// What lies on the worker's desk.
 #[derive(Debug, Default)]

@@ -4,12 +4,13 @@ use std::cell::RefCell;
 use std::rc::Rc;
 
 use crate::bench::answer::Answer;
-use crate::bench::ask::{Ask, Text, What};
+use crate::bench::ask::{Ask, What};
 use crate::bench::desk::{Desk, keys, speech};
 use crate::i18n::format::LocaleFormat;
 use crate::platform::beside::{Question, serve};
 use crate::platform::texts::{Texts, TextsError};
 use crate::present::bench::Speech;
+use crate::state::bench::Text;
 use crate::state::saved::{message, read_message};
 
 /// A text that nobody speaks of is left for a day: another window may be about to. \[ms\]
@@ -50,11 +51,7 @@ async fn answer(
             Some(text) => desk.borrow_mut().open(speech, text, hints),
             None => Answer::Refused(speech.strings.bench.import.unreadable.to_owned()),
         },
-        What::Again { key, hints } if key.is_empty() => desk.borrow_mut().again(speech, hints),
-        What::Again { key, hints } => match Texts::open().await?.get(&key).await? {
-            Some(text) => desk.borrow_mut().open(speech, (String::new(), text), hints),
-            None => Answer::Refused(speech.report.lost.to_owned()),
-        },
+        What::Again { hints } => desk.borrow_mut().again(speech, hints),
         What::Keep => {
             let held = desk
                 .borrow()

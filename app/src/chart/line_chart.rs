@@ -401,7 +401,7 @@ fn lanes(places: &[f64]) -> Vec<Lane> {
         let late = if most_late {
             SIDE * 0.25 < place
         } else {
-            SIDE * 0.75 < place
+            SIDE * 0.6 < place
         };
         if late { "end" } else { "start" }
     };

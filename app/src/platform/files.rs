@@ -5,8 +5,9 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, Event, File, HtmlAnchorElement, HtmlInputElement, Url};
 
-/// A file larger than this is none of ours: years of a busy diary take a few hundred kilobytes.
-pub const LARGEST_FILE_BYTES: f64 = 20e6;
+/// A file larger than this is none of ours: years of a busy diary take a few hundred kilobytes, and
+/// a logger's long file some megabytes.
+pub const LARGEST_FILE_BYTES: f64 = 200e6;
 
 /// Why a file could not be written or read.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]

@@ -383,5 +383,6 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::PotIn => notes.pot_in.to_owned(),
         ToastAbout::Noted => notes.noted.to_owned(),
         ToastAbout::WrittenDown => notes.written_down.to_owned(),
+        ToastAbout::Said(text) => text.clone(),
     }
 }

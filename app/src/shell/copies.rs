@@ -1,10 +1,18 @@
 //! Copies of a household as files: out and in.
 
 use leptos::ev::Event;
+use leptos::task::spawn_local;
 
+use crate::bench::answer::Answer;
+use crate::bench::ask::What;
 use crate::i18n::strings::more::More;
+use crate::platform::bench::Luggage;
 use crate::platform::files::{self, FileError};
+use crate::reactive::untrack;
 use crate::shell::Shell;
+use crate::shell::bench::ask;
+use crate::shell::toasts::ToastAbout;
+use crate::state::bench::Text;
 use crate::state::saved::{DecodeError, Decoded, decode};
 
 /// Why a file could not be brought in. Nothing has changed then.
@@ -25,9 +33,46 @@ pub fn download_copy(shell: Shell) -> Option<String> {
     let (year, month, day) = now.day().ymd();
     let (hour, minute) = (now.hour(), now.minute());
     let name = format!("duskpot-{year:04}-{month:02}-{day:02}-{hour:02}{minute:02}.json");
-    let text = shell.store.copy_text().ok()?;
-    download(&name, &text);
+    let keys = shell.store.now_is(|document| document.bench.keys());
+    if keys.is_empty() {
+        let text = shell.store.copy_text(&Vec::new()).ok()?;
+        download(&name, &text);
+        return Some(name);
+    }
+    let file = name.clone();
+    spawn_local(async move {
+        // A copy without the readings of files is better than none, and says so.
+        let (texts, lacks) = match ask(shell, What::Texts(keys.clone()), Luggage::None).await {
+            Ok(Answer::Texts(texts)) => {
+                let lacks = texts.len() < keys.len();
+                (texts, lacks.then(String::new))
+            }
+            Ok(_) => (Vec::new(), Some(String::new())),
+            Err(why) => (Vec::new(), Some(why)),
+        };
+        if let Ok(text) = shell.store.copy_text(&texts) {
+            download(&file, &text);
+        }
+        if let Some(why) = lacks {
+            let said = untrack(|| shell.words.strings()).more.copy_lacks_readings;
+            shell
+                .toasts
+                .show(ToastAbout::Said(format!("{said} {why}")), None);
+        }
+    });
     Some(name)
+}
+
+/// Keeps the readings of files that came along in a copy; what can't be kept is said.
+pub fn bring_texts(shell: Shell, texts: Vec<Text>) {
+    if texts.is_empty() {
+        return;
+    }
+    spawn_local(async move {
+        if let Err(why) = ask(shell, What::Bring(texts), Luggage::None).await {
+            shell.toasts.show(ToastAbout::Said(why), None);
+        }
+    });
 }
 
 /// Hands something that was put aside to the person as a file.

@@ -8,10 +8,11 @@ use crate::shell::clock::Clock;
 use crate::shell::keeper::{Aside, Keeper, Notice, SaveStatus};
 use crate::shell::toasts::Toasts;
 use crate::state::action::{Action, Done, apply};
+use crate::state::bench::Text;
 use crate::state::document::{Document, Whose};
 use crate::state::ids::CookerId;
 use crate::state::refused::Refused;
-use crate::state::saved::{DecodeError, Layout, encode};
+use crate::state::saved::{DecodeError, Layout, encode_with};
 use crate::state::settings::Settings;
 
 /// What a person does, on its way to the document.
@@ -264,12 +265,12 @@ impl Store {
         Ok(())
     }
 
-    /// A copy for a file. Where nothing may be written over, it is the text that is kept.
+    /// A copy for a file, with the readings of files that lie beside the household. Where nothing may be written over, it is the text that is kept.
     ///
     /// # Errors
     ///
     /// [`DecodeError`] when it can't be written.
-    pub fn copy_text(&self) -> Result<String, DecodeError> {
+    pub fn copy_text(&self, texts: &Vec<Text>) -> Result<String, DecodeError> {
         let raw = match self.status.get_untracked() {
             SaveStatus::Locked(_) => self.keeper.with_value(Keeper::raw),
             SaveStatus::Saved | SaveStatus::Pending | SaveStatus::Failed(_) => None,
@@ -278,7 +279,7 @@ impl Store {
             Some(text) => Ok(text),
             None => {
                 let now = self.clock.device_now();
-                self.now_is(|document| encode(document, now, Layout::Readable))
+                self.now_is(|document| encode_with(document, now, Layout::Readable, texts))
             }
         }
     }

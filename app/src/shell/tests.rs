@@ -189,7 +189,7 @@ fn the_example_comes_and_goes_and_the_settings_stay() {
 #[test]
 fn a_copy_goes_out_and_comes_in() {
     let kitchen = Kitchen::set_up();
-    let copy = kitchen.store.copy_text().unwrap();
+    let copy = kitchen.store.copy_text(&Vec::new()).unwrap();
     kitchen.store.act(reading(90.0)).unwrap();
     let decoded = crate::state::saved::decode(&copy).unwrap();
     kitchen.store.replace(decoded.document).unwrap();

@@ -47,6 +47,8 @@ pub enum ToastAbout {
     Noted,
     /// A reading of a test run is kept.
     WrittenDown,
+    /// What the bench's worker says.
+    Said(String),
 }
 
 /// How long a note stays. Long enough to read it slowly and reach for the button. \[ms\]

@@ -95,6 +95,15 @@ pub struct KeptText {
     pub hints: Hints,
 }
 
+/// A text with what it is kept under, on its way.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Text {
+    /// The key.
+    pub key: String,
+    /// The text.
+    pub text: String,
+}
+
 /// What a fit found, as it is kept.
 #[derive(Debug, Clone, PartialEq)]
 pub struct KeptFit {
@@ -133,6 +142,15 @@ impl Bench {
     /// The run with this number.
     pub fn run(&self, id: RunId) -> Option<&TestRun> {
         self.runs.iter().find(|run| run.id == id)
+    }
+
+    /// Keys of the texts that runs read from.
+    pub fn keys(&self) -> Vec<String> {
+        let texts = self.runs.iter().filter_map(|run| match &run.readings {
+            RunReadings::File(text) => Some(text.key.clone()),
+            RunReadings::Typed(_) => None,
+        });
+        texts.collect()
     }
 
     /// The latest run that goes on.

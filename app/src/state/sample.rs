@@ -3,7 +3,7 @@
 mod bench;
 
 use model::bench::Prices;
-use model::cooker::{Charge, Charging, Contact, Cooker, Metal, Panels, Store};
+use model::cooker::{Charge, Charging, Contact, Cooker, Metal, Panels, Spreads, Store};
 use model::dish::Dish;
 use model::insulation::Insulation;
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
@@ -91,6 +91,7 @@ pub(crate) fn cooker() -> Cooker {
         pot: pot(),
         charging: Charging::default(),
         carried: None,
+        spreads: Spreads::default(),
     }
 }
 
@@ -163,6 +164,7 @@ pub(crate) fn elaborate_cooker() -> Cooker {
         },
         charging: Charging::default(),
         carried: None,
+        spreads: Spreads::default(),
     }
 }
 

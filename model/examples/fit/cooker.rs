@@ -12,7 +12,7 @@ pub(crate) fn read(text: &str) -> Result<Cooker, String> {
     let value: Value = serde_json::from_str(text).map_err(|error| error.to_string())?;
     let top = Fields::new(&value, "")?;
     top.only(&[
-        "panels", "heater", "store", "jacket", "contact", "pot", "charging", "carried",
+        "panels", "heater", "store", "jacket", "contact", "pot", "charging", "carried", "spreads",
     ])?;
     let inner = |key: &'static str| Ok::<_, String>((top.get(key)?, key));
     let contact = Fields::new(top.get("contact")?, "contact")?;
@@ -33,6 +33,7 @@ pub(crate) fn read(text: &str) -> Result<Cooker, String> {
         pot: pot(inner("pot")?)?,
         charging: maybe(&top, "charging")?.unwrap_or_default(),
         carried: maybe(&top, "carried")?,
+        spreads: maybe(&top, "spreads")?.unwrap_or_default(),
     })
 }
 

@@ -1,6 +1,6 @@
 //! A cooker of a copy.
 
-use model::cooker::{Carried, Charge, Charging, Contact, Cooker, Metal, Panels, Store};
+use model::cooker::{Carried, Charge, Charging, Contact, Cooker, Metal, Panels, Spreads, Store};
 use model::flask::Flask;
 use model::insulation::Insulation;
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket, LidFit};
@@ -24,6 +24,8 @@ pub(crate) struct SavedCooker {
     #[serde(default)]
     charging: Charging,
     carried: Option<Carried>,
+    #[serde(default)]
+    spreads: Spreads,
 }
 
 #[derive(Deserialize)]
@@ -180,6 +182,7 @@ impl SavedCooker {
             pot: self.pot,
             charging: self.charging,
             carried: self.carried,
+            spreads: self.spreads,
         }
     }
 }

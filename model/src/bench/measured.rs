@@ -110,12 +110,14 @@ impl ForCooker {
     /// The cooker with the measured values in it.
     ///
     /// The masses are multiplied by the measured capacity, so that the store holds what it was found
-    /// to hold; a tracker's efficiency is multiplied by the measured share of heat. What a cooker
-    /// has no place for stays in [`ForCooker`] for whoever asks.
+    /// to hold; a tracker's efficiency is multiplied by the measured share of heat. How well each is
+    /// known goes along, for the odds. What a cooker has no place for stays in [`ForCooker`] for whoever asks.
     #[must_use]
     pub fn apply(&self, body: &Body, cooker: &Cooker) -> Cooker {
         let mut fitted = cooker.clone();
+        let share = |measured: Measured| Some(measured.sd / measured.value);
         if let Some(loss) = self.loss_w_k {
+            fitted.spreads.loss = share(loss);
             fitted.jacket = Jacket::Measured {
                 loss_w_k: loss.value,
                 capacity_j_k: self
@@ -124,17 +126,20 @@ impl ForCooker {
             };
         }
         if let Some(capacity) = self.capacity {
+            fitted.spreads.capacity = share(capacity);
             for charge in &mut fitted.store.charges {
                 charge.mass_kg *= capacity.value;
             }
         }
         if let Some(contact) = self.contact_w_m2k {
             fitted.contact.measured_w_m2k = Some(contact.value);
+            fitted.spreads.contact = share(contact);
         }
         if let (Some(heater), Drive::Tracker { efficiency }) =
             (self.heater, &mut fitted.heater.drive)
         {
             *efficiency = (*efficiency * heater.value).min(1.0);
+            fitted.spreads.charging = share(heater);
         }
         fitted
     }

@@ -63,13 +63,14 @@ impl Leaning {
 
     /// `by_sd` above 0 is in favour.
     fn moved(cooker: &Cooker, dish: Option<Dish>, by_sd: f64) -> Self {
-        let loss_sd = match cooker.jacket {
+        let spreads = cooker.spreads;
+        let loss_sd = spreads.loss.unwrap_or(match cooker.jacket {
             Jacket::Measured { .. } => MEASURED_SD,
             Jacket::Layers(_) => LAYERS_SD,
             Jacket::Flask { .. } => FLASK_SD,
-        };
+        });
         let contact_sd = match cooker.contact.measured_w_m2k {
-            Some(_) => MEASURED_SD,
+            Some(_) => spreads.contact.unwrap_or(MEASURED_SD),
             None => cooker.contact.seat.spread_share(),
         };
         let cooking_sd = dish.map_or(0.0, |dish| dish.props().minutes_at_100_c.spread_share());

@@ -78,6 +78,7 @@ fn cooker() -> Cooker {
         pot: pot(),
         charging: Charging::default(),
         carried: None,
+        spreads: Default::default(),
     }
 }
 

@@ -8,10 +8,10 @@ use model::local_time::Day;
 use model::tonight::{Site, year_take};
 
 use crate::bench::answer::Fitted;
-use crate::bench::ask::{FitAsk, Text};
+use crate::bench::ask::FitAsk;
 use crate::present::bench::Speech;
 use crate::present::bench::found::{Told, sheet};
-use crate::state::bench::{Found, KeptFit, RunReadings, TestRun};
+use crate::state::bench::{Found, KeptFit, RunReadings, TestRun, Text};
 
 /// The day of the figures that need a sun: an equinox, the same for everyone.
 const DAY: (i32, u32, u32) = (2026, 3, 20);

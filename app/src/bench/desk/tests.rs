@@ -6,11 +6,11 @@ use model::local_time::LocalTime;
 
 use super::Desk;
 use crate::bench::answer::{Answer, Fitted, Opened};
-use crate::bench::ask::{Ask, FitAsk, Text, Tongue, What};
+use crate::bench::ask::{Ask, FitAsk, Tongue, What};
 use crate::bench::sheet::Block;
 use crate::i18n::Language;
 use crate::present::bench::speech;
-use crate::state::bench::{Reading, RunReadings, TestRun};
+use crate::state::bench::{Reading, RunReadings, TestRun, Text};
 use crate::state::ids::RunId;
 use crate::state::sample::{at, cooker, household, test_run};
 use crate::state::saved::reader::Read;
@@ -270,10 +270,7 @@ fn questions_survive_the_way() {
         What::Open {
             hints: hints.clone(),
         },
-        What::Again {
-            key: "k".into(),
-            hints,
-        },
+        What::Again { hints },
         What::Keep,
         What::Fit(Box::new(fit)),
         What::Texts(vec!["k".into()]),

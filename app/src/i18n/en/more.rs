@@ -71,6 +71,7 @@ pub(super) const MORE: More = More {
     copy_newer: "This copy was written by a newer version of Duskpot. Update first; the file is fine.",
     copy_damaged: |value| format!("This copy is damaged at: {value}. Nothing was changed here."),
     copy_unreadable: "This file could not be read. Nothing was changed here.",
+    copy_lacks_readings: "The copy lacks readings of files.",
     copy_no_room: "There is no room to put aside what is here now, so nothing was changed.",
     aside: "Put aside",
     aside_why: "What a copy replaced, the last three times, and what could not be read. It takes up room until you erase it.",

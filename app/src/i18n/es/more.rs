@@ -71,6 +71,7 @@ pub(super) const MORE: More = More {
     copy_newer: "Esta copia la escribió una versión más nueva de Duskpot. Actualice primero; el archivo está bien.",
     copy_damaged: |value| format!("Esta copia está dañada en: {value}. Aquí no cambió nada."),
     copy_unreadable: "No se pudo leer este archivo. Aquí no cambió nada.",
+    copy_lacks_readings: "A la copia le faltan lecturas de archivos.",
     copy_no_room: "No hay espacio para poner aparte lo que hay ahora, así que no se cambió nada.",
     aside: "Puesto aparte",
     aside_why: "Lo que una copia reemplazó, las últimas tres veces, y lo que no se pudo leer. Ocupa espacio hasta que lo borre.",

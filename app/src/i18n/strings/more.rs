@@ -93,6 +93,8 @@ pub struct More {
     pub copy_damaged: fn(value: &str) -> String,
     /// The picked file could not be read at all.
     pub copy_unreadable: &'static str,
+    /// Said when a copy could not take the readings of files along.
+    pub copy_lacks_readings: &'static str,
     /// There is no room to put the present household aside, so the copy was not brought in.
     pub copy_no_room: &'static str,
     /// Head of the list of what was put aside.

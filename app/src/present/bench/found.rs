@@ -2,6 +2,7 @@
 
 use model::bench::{
     CookingPower, Diagnosis, Doubt, Estimate, Fit, ForCooker, Met, Parameter, Residual, RunFit,
+    Worth,
 };
 
 use super::plot::{Line, Of, plot};
@@ -34,7 +35,9 @@ pub struct Told<'a> {
 /// The sheet.
 pub fn sheet(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
     let mut blocks = worth(speech, told);
-    if let Some(diagnosis) = told.diagnosis {
+    // What rests on figures that are worth nothing is not told.
+    let diagnosis = told.diagnosis.filter(|_| told.fit.worth != Worth::None);
+    if let Some(diagnosis) = diagnosis {
         blocks.extend(pot::limits(speech, diagnosis));
     }
     blocks.push(Block::Heading(speech.report.found.figures.to_owned()));
@@ -45,7 +48,7 @@ pub fn sheet(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
             .collect(),
     ));
     blocks.extend(curves(speech, told));
-    if let Some(diagnosis) = told.diagnosis {
+    if let Some(diagnosis) = diagnosis {
         blocks.extend(pot::heat(speech, diagnosis));
     }
     blocks.extend(standard::figures(speech, told));

@@ -1,5 +1,7 @@
 //! The figures by which builds are compared.
 
+use model::bench::ForCooker;
+
 use super::Speech;
 use super::found::Told;
 use crate::bench::sheet::Block;
@@ -11,7 +13,8 @@ pub(super) fn figures(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
     let words = &speech.report.found;
     let mut blocks = vec![Block::Heading(words.standard.to_owned())];
     let facts = own(speech, told);
-    if !facts.is_empty() {
+    // Without a measured figure they would be the description's.
+    if *told.measured != ForCooker::default() && !facts.is_empty() {
         blocks.push(Block::Facts(facts));
         blocks.push(Block::Text(words.methods.to_owned()));
     }

@@ -2,20 +2,26 @@
 
 use crate::reactive::*;
 use leptos::task::spawn_local;
+use model::cooker::Cooker;
 
 use super::frame::Frame;
+use super::prices::Prices;
 use super::sheet::Sheet;
 use crate::bench::answer::{Answer, Fitted};
 use crate::bench::ask::{FitAsk, What};
 use crate::components::{
     ActionDock, Button, EmptyNote, Icon, LinkButton, Panel, StatusLine, StatusTone, Toggle, Tone,
 };
+use crate::i18n::refusal::refusal;
 use crate::platform::bench::Luggage;
-use crate::shell::bench::ask;
+use crate::screens::later::bit_by_bit;
+use crate::shell::bench::{ask, sweep};
 use crate::shell::{Shell, use_shell};
 use crate::state::action::{Action, BenchAction};
+use crate::state::bench::TestRun;
 use crate::state::document::Document;
 use crate::state::ids::{CookerId, RunId};
+use crate::state::refused::Refused;
 use crate::state::route::{BenchPage, Route};
 
 /// The page.
@@ -64,17 +70,22 @@ fn Found(id: RunId) -> impl IntoView {
     let fitted = RwSignal::new(None::<Fitted>);
     let refused = RwSignal::new(None::<String>);
     let is_working = RwSignal::new(false);
-    // Worked out again when another run is taken in, or the cooker is described otherwise.
+    // As it is described when the page opens: figures that are taken over from here ask nothing anew.
+    let cooker = shell.store.now_is(|document| {
+        let main = document.bench.run(id)?;
+        Some(document.cooker(main.cooker)?.cooker.clone())
+    });
+    // Worked out again when another run is taken in, a reading changes, or a price.
     let question = shell.store.read(move |document| {
         let ids = chosen.with(|chosen| {
             let taken = chosen.iter().filter(|(_, _, is_taken)| *is_taken);
             taken.map(|(id, _, _)| *id).collect::<Vec<_>>()
         });
-        question(document, id, &ids)
+        question(document, cooker.as_ref()?, (id, &ids))
     });
     let latest = StoredValue::new(0_u32);
-    effect(move || {
-        let Some(question) = question.get() else {
+    let work_out = move || {
+        let Some(question) = question.get_untracked() else {
             return;
         };
         let number = latest.get_value().wrapping_add(1);
@@ -94,6 +105,7 @@ fn Found(id: RunId) -> impl IntoView {
                     fitted.try_set(Some(*found));
                     // A run that was erased meanwhile keeps nothing.
                     let _ = shell.dispatch.run(Action::Bench(BenchAction::KeepFit(fit)));
+                    sweep(shell).await;
                 }
                 Ok(_) => {}
                 Err(why) => {
@@ -102,6 +114,17 @@ fn Found(id: RunId) -> impl IntoView {
                 }
             }
         });
+    };
+    bit_by_bit(
+        move || question.get().is_some(),
+        move |_| {
+            work_out();
+            false
+        },
+    );
+    let has_pot = shell.store.read(move |document| {
+        let run = document.bench.run(id);
+        run.is_some_and(|run| !run.pots.is_empty())
     });
     let trouble = move || {
         let text = Signal::from(refused.get()?);
@@ -114,6 +137,9 @@ fn Found(id: RunId) -> impl IntoView {
         </p>
         {trouble}
         {move || fitted.get().map(|found| view! { <Sheet blocks=found.sheet /> })}
+        <Show when=move || has_pot.get()>
+            <Prices />
+        </Show>
         {move || {
             let cooker = fitted.get()?.cooker?;
             Some(view! { <Use id cooker=StoredValue::new(cooker) /> })
@@ -162,7 +188,7 @@ fn Together(chosen: RwSignal<Chosen>) -> impl IntoView {
 
 /// Takes what was measured over into the cooker.
 #[component]
-fn Use(id: RunId, cooker: StoredValue<Box<model::cooker::Cooker>>) -> impl IntoView {
+fn Use(id: RunId, cooker: StoredValue<Box<Cooker>>) -> impl IntoView {
     let shell = use_shell();
     let words = shell.words;
     let of = shell
@@ -179,8 +205,17 @@ fn Use(id: RunId, cooker: StoredValue<Box<model::cooker::Cooker>>) -> impl IntoV
         let fit = &words.strings().bench.fit;
         if is_used.get() { fit.used } else { fit.use_it }.to_owned()
     });
-    let on_press = move |()| use_it(shell, of, cooker.get_value());
+    let refused = RwSignal::new(None::<Refused>);
+    let on_press = move |()| refused.set(use_it(shell, of, cooker.get_value()).err());
+    let formats = words.formats();
+    let trouble = move || {
+        let refused = refused.get()?;
+        let today = shell.clock.now().get().day();
+        let text = refusal(words.strings(), &formats.get(), refused, today);
+        Some(view! { <p class="field__error" role="alert">{text}</p> })
+    };
     view! {
+        {trouble}
         <ActionDock>
             <Button
                 label
@@ -194,9 +229,14 @@ fn Use(id: RunId, cooker: StoredValue<Box<model::cooker::Cooker>>) -> impl IntoV
     }
 }
 
-fn use_it(shell: Shell, id: CookerId, cooker: Box<model::cooker::Cooker>) {
-    // A cooker that was erased meanwhile needs no figures; what the form would refuse stays as it is.
-    let _ = shell.dispatch.run(Action::ChangeCooker { id, cooker });
+fn use_it(shell: Shell, id: CookerId, cooker: Box<Cooker>) -> Result<(), Refused> {
+    shell.dispatch.run(Action::ChangeCooker { id, cooker })?;
+    // Measured is not rebuilt: it was like this all along.
+    shell.dispatch.run(Action::SayRebuilt {
+        id,
+        is_rebuilt: false,
+    })?;
+    Ok(())
 }
 
 /// The runs of the same cooker, the one of the page first; those fitted with it the last time are
@@ -212,24 +252,23 @@ fn begin(document: &Document, id: RunId) -> Chosen {
         .unwrap_or_default();
     let others = document.bench.runs.iter();
     let others = others.filter(|run| run.cooker == main.cooker && run.id != id && 0 < run.n_rows());
-    let row = |run: &crate::state::bench::TestRun| {
+    let row = |run: &TestRun| {
         let is_taken = run.id == id || fitted.contains(&run.id);
         (run.id, run.about.name.clone(), is_taken)
     };
     std::iter::once(row(main)).chain(others.map(row)).collect()
 }
 
-fn question(document: &Document, of: RunId, ids: &[RunId]) -> Option<FitAsk> {
-    let main = document.bench.run(of)?;
+fn question(document: &Document, cooker: &Cooker, (of, ids): (RunId, &[RunId])) -> Option<FitAsk> {
     let runs = ids.iter().filter_map(|id| document.bench.run(*id));
     // What was found before is no part of the question, so that keeping it asks nothing anew.
-    let without = |run: &crate::state::bench::TestRun| crate::state::bench::TestRun {
+    let without = |run: &TestRun| TestRun {
         fit: None,
         ..run.clone()
     };
     Some(FitAsk {
         household: document.household.clone()?,
-        cooker: document.cooker(main.cooker)?.cooker.clone(),
+        cooker: cooker.clone(),
         runs: runs.map(without).collect(),
         of,
         prices: document.bench.prices,

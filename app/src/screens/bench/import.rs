@@ -74,10 +74,8 @@ impl Scene {
 
     fn correct(self, change: impl FnOnce(&mut Hints)) {
         self.hints.update(change);
-        let what = What::Again {
-            key: String::new(),
-            hints: self.hints.get_untracked(),
-        };
+        let hints = self.hints.get_untracked();
+        let what = What::Again { hints };
         self.read(what, Luggage::None);
     }
 }

@@ -13,6 +13,7 @@ mod import;
 mod import_about;
 mod list;
 mod live;
+mod prices;
 mod sheet;
 
 use crate::reactive::*;

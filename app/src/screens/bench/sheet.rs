@@ -22,10 +22,12 @@ pub(super) fn Sheet(
     });
     let mut slabs = Vec::new();
     let mut slab = View::several();
-    for block in blocks {
+    for (place, block) in blocks.into_iter().enumerate() {
         slab = match block {
             Block::Heading(text) => {
-                slabs.push(slab);
+                if 0 < place {
+                    slabs.push(slab);
+                }
                 View::several().child(view! { <h2 class="panel__heading">{text}</h2> })
             }
             Block::Lead(text) => slab.child(view! { <p class="lead">{text}</p> }),

@@ -9,7 +9,7 @@ use leptos::task::spawn_local;
 use crate::components::{Button, EmptyNote, FileButton, Icon, Panel, StatusLine, StatusTone, Tone};
 use crate::present::copies::{CopyView, copy_view};
 use crate::screens::more::Page;
-use crate::shell::copies::{CopyTrouble, download_copy, read_copy, trouble_text};
+use crate::shell::copies::{CopyTrouble, bring_texts, download_copy, read_copy, trouble_text};
 use crate::shell::device::is_kept_for_good;
 use crate::shell::keeper::SaveStatus;
 use crate::shell::{Shell, use_shell};
@@ -130,16 +130,18 @@ fn OutAndIn() -> impl IntoView {
 /// A copy that was picked: what is in it, and whether it shall take the household's place.
 #[component]
 fn PickedCopy(decoded: Decoded, on_done: Callback<()>) -> impl IntoView {
+    let shell = use_shell();
     let Shell {
         words,
         store,
         clock,
         router,
         ..
-    } = use_shell();
+    } = shell;
     let has_household = store.has_household();
     let has_no_room = RwSignal::new(false);
     let document = StoredValue::new(decoded.document.clone());
+    let texts = StoredValue::new(decoded.texts.clone());
     let shown = Memo::new(move |_| {
         let today = clock.now().get().day();
         copy_view(
@@ -153,6 +155,7 @@ fn PickedCopy(decoded: Decoded, on_done: Callback<()>) -> impl IntoView {
         let is_in = store.replace(document.get_value()).is_ok();
         has_no_room.set(!is_in);
         if is_in {
+            bring_texts(shell, texts.get_value());
             on_done.run(());
             router.go(Route::Tonight);
         }

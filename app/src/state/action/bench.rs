@@ -39,13 +39,6 @@ pub enum BenchAction {
         /// What is said now.
         about: Box<RunAbout>,
     },
-    /// Changes how the text of a run is understood.
-    ChangeText {
-        /// Which.
-        run: RunId,
-        /// The readings now.
-        readings: RunReadings,
-    },
     /// Adds a reading; to one of the same time, what that one has not.
     AddReading {
         /// The run.
@@ -140,23 +133,6 @@ pub(super) fn apply(
             let run = find(document, run)?;
             run.about = about;
             run.fit = None;
-        }
-        BenchAction::ChangeText { run, readings } => {
-            let run = find(document, run)?;
-            if matches!(readings, RunReadings::Typed(_))
-                != matches!(run.readings, RunReadings::Typed(_))
-            {
-                return Err(Field::Run.refuse(Wrong::Gone));
-            }
-            let changed = TestRun {
-                readings,
-                ..run.clone()
-            };
-            check::readings(&changed, now)?;
-            *run = TestRun {
-                fit: None,
-                ..changed
-            };
         }
         BenchAction::AddReading { run, reading } => add_reading(document, run, reading, now)?,
         BenchAction::ChangeReading { run, at, reading } => {

@@ -44,6 +44,9 @@ pub(super) fn change(
     let has_diary = document.entries.iter().any(|entry| entry.cooker == id);
     let owned = find(document, id)?;
     let former = std::mem::replace(&mut owned.cooker, cooker);
+    if owned.cooker.spreads == former.spreads {
+        owned.cooker.spreads = former.spreads.of_what_stays(&former, &owned.cooker);
+    }
     let last = owned.formerly.last();
     let is_going_on = owned.is_asked && last.is_some_and(|last| now.day() <= last.until.day());
     if is_going_on {

@@ -20,6 +20,7 @@ mod tests;
 
 use model::local_time::LocalTime;
 
+use crate::state::bench::Text;
 use crate::state::document::Document;
 use crate::state::saved::reader::{Node, Read};
 use crate::state::saved::writer::{Record, Write, Writer};
@@ -66,6 +67,8 @@ pub struct Decoded {
     pub document: Document,
     /// When it was written.
     pub saved_at: LocalTime,
+    /// Readings of files that came along in a copy.
+    pub texts: Vec<Text>,
 }
 
 /// How a save is laid out.
@@ -88,14 +91,31 @@ pub fn encode(
     saved_at: LocalTime,
     layout: Layout,
 ) -> Result<String, DecodeError> {
+    encode_with(document, saved_at, layout, &Vec::new())
+}
+
+/// Writes a household with the readings of files that lie beside it.
+///
+/// # Errors
+///
+/// As [`encode`].
+pub fn encode_with(
+    document: &Document,
+    saved_at: LocalTime,
+    layout: Layout,
+    texts: &Vec<Text>,
+) -> Result<String, DecodeError> {
     let mut out = Writer::new(layout);
-    Record(&[
+    let mut fields: Vec<(&str, &dyn Write)> = vec![
         ("format", &FORMAT),
         ("version", &VERSION),
         ("saved_at", &saved_at),
         ("body", document),
-    ])
-    .write(&mut out);
+    ];
+    if !texts.is_empty() {
+        fields.push(("texts", texts));
+    }
+    Record(&fields).write(&mut out);
     out.finish().map_err(|error| DecodeError::Shape {
         at: error.to_string(),
     })
@@ -114,10 +134,12 @@ pub fn decode(text: &str) -> Result<Decoded, DecodeError> {
         return Err(DecodeError::Newer { version });
     }
     let saved_at = envelope.get("saved_at").map_err(|error| *error)?;
+    let texts = envelope.get::<Option<_>>("texts").map_err(|error| *error)?;
     let body = envelope.field("body").map_err(|error| *error)?.restart();
     Ok(Decoded {
         document: v1::read(&body)?,
         saved_at,
+        texts: texts.unwrap_or_default(),
     })
 }
 

@@ -91,9 +91,22 @@ fn a_full_household_survives() {
         round_trip(&document),
         Decoded {
             document,
-            saved_at: at(20, 0)
+            saved_at: at(20, 0),
+            texts: Vec::new(),
         }
     );
+}
+
+#[test]
+fn a_copy_carries_the_readings_of_files() {
+    let document = full_bench();
+    let texts = vec![Text {
+        key: document.bench.keys().remove(0),
+        text: "time;store\n17:00;\"251\"\n".into(),
+    }];
+    let text = encode_with(&document, at(20, 0), Layout::Readable, &texts).unwrap();
+    let decoded = decode(&text).unwrap();
+    assert_eq!((decoded.document, decoded.texts), (document, texts));
 }
 
 #[test]

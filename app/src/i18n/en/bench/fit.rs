@@ -6,6 +6,18 @@ pub(super) const FIT: Fit = Fit {
     title: "What was found",
     working: "Working it out…",
     together: "Runs of this cooker, fitted together",
+    costs: "What changes cost",
+    costs_why: "In your own money, as far as you know. The advice is put in order by it, the cheapest \
+                first.",
+    prices: [
+        "A kilogram more of the store",
+        "A better seat: ground flat, clamped, a film of oil",
+        "Fins through a melting store",
+        "As much jacket again",
+        "A wrap for the pot",
+        "A heater that fits the panels",
+        "As many panels again",
+    ],
     use_it: "Use for this cooker",
     used: "Used for this cooker",
 };

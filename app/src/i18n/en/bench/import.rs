@@ -9,7 +9,7 @@ pub(super) const IMPORT: Import = Import {
     lead: "Columns from a table, or the file of a logger: a time and the temperature of the store in \
            each row, and what else was read.",
     paste: "Rows",
-    paste_hint: "time; store; pot\n17:00; 251; 18\n17:01; 248; 24",
+    paste_hint: "Such as 17:00; 251; 18, with the names of the columns in the first row.",
     read_paste: "Read the rows",
     open_file: "Open a file",
     reading: "Reading…",

@@ -6,6 +6,17 @@ pub(super) const FIT: Fit = Fit {
     title: "Lo que se halló",
     working: "Calculando…",
     together: "Pruebas de esta cocina, ajustadas juntas",
+    costs: "Lo que cuestan los cambios",
+    costs_why: "En su dinero, hasta donde lo sepa. Los consejos se ordenan así, lo más barato primero.",
+    prices: [
+        "Un kilo más de depósito",
+        "Un asiento mejor: aplanado, sujeto, con una película de aceite",
+        "Aletas en un depósito que se funde",
+        "Otro tanto de aislamiento",
+        "Un abrigo para la olla",
+        "Una resistencia que vaya con los paneles",
+        "Otros tantos paneles",
+    ],
     use_it: "Usar para esta cocina",
     used: "Se usa para esta cocina",
 };

@@ -9,7 +9,7 @@ pub(super) const IMPORT: Import = Import {
     lead: "Columnas de una tabla, o el archivo de un registrador: en cada fila una hora y la \
            temperatura del depósito, y lo demás que se leyó.",
     paste: "Filas",
-    paste_hint: "hora; depósito; olla\n17:00; 251; 18\n17:01; 248; 24",
+    paste_hint: "Como 17:00; 251; 18, con los nombres de las columnas en la primera fila.",
     read_paste: "Leer las filas",
     open_file: "Abrir un archivo",
     reading: "Leyendo…",

@@ -85,7 +85,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         Parameter::Contact => format!("{number}\u{A0}W/(m²\u{A0}K)"),
         Parameter::MeltingPoint | Parameter::MeltingRange => format!("{number}\u{A0}K"),
         Parameter::StoreCapacity | Parameter::Heater | Parameter::PotLoss => {
-            format!("{number}\u{A0}veces")
+            format!("{number}\u{A0}× lo descrito")
         }
     },
     curve: "Lecturas y curva ajustada",

@@ -13,7 +13,7 @@ pub struct Import {
     pub lead: &'static str,
     /// Label of the field for a paste.
     pub paste: &'static str,
-    /// Shows in that field how rows may look.
+    /// How a row may look.
     pub paste_hint: &'static str,
     /// The button that reads what was pasted.
     pub read_paste: &'static str,

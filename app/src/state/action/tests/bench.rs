@@ -4,7 +4,7 @@ use model::bench::{PotIn, RunKind};
 
 use super::check_refused;
 use crate::state::action::{Action, BenchAction, Done, apply};
-use crate::state::bench::{Reading, RunReadings, TestRun};
+use crate::state::bench::{Reading, RunAbout, RunReadings, TestRun};
 use crate::state::document::Document;
 use crate::state::ids::RunId;
 use crate::state::refused::{Field, Wrong};
@@ -211,11 +211,13 @@ fn a_fit_is_kept_with_all_its_runs_until_one_changes() {
             .iter()
             .all(|run| run.fit.as_ref() == Some(&fit))
     );
-    let mut text = kept_text();
-    text.hints.columns = None;
-    let change = |run, readings| BenchAction::ChangeText { run, readings };
-    document = act(document, change(ids[1], RunReadings::File(text)));
+    let plane = document.bench.runs[1].about.plane;
+    let about = Box::new(RunAbout {
+        air_c: Some(12.0),
+        plane,
+        ..test_run().about
+    });
+    document = act(document, BenchAction::ChangeAbout { run: ids[1], about });
     assert!(document.bench.runs[1].fit.is_none());
-    let mixed = Action::Bench(change(ids[0], RunReadings::File(kept_text())));
-    check_refused(&document, mixed, Field::Run, Wrong::Gone);
+    assert!(document.bench.runs[0].fit.is_some());
 }

@@ -7,7 +7,7 @@ use model::bench::{
 };
 
 use crate::state::bench::{
-    Bench, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun,
+    Bench, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun, Text,
 };
 use crate::state::saved::reader::{self, Node, Read};
 use crate::state::saved::shape::{names, record};
@@ -67,6 +67,11 @@ record!(KeptText {
     rows: "rows",
     span_s: "span_s",
     hints: "hints",
+});
+
+record!(Text {
+    key: "key",
+    text: "text",
 });
 
 record!(Hints {

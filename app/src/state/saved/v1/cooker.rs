@@ -1,6 +1,6 @@
 //! A cooker, as saved.
 
-use model::cooker::{Charge, Charging, Contact, Cooker, Panels};
+use model::cooker::{Charge, Charging, Contact, Cooker, Panels, Spreads};
 use model::jacket::{Jacket, JacketLayer, JacketShape, LayerKind, LayeredJacket};
 use model::panel::{Datasheet, Drive, Heater};
 use model::pot::Pot;
@@ -21,6 +21,7 @@ impl Write for Cooker {
             pot,
             charging,
             carried,
+            spreads,
         } = self;
         let mut fields: Vec<(&str, &dyn Write)> = vec![
             ("panels", panels),
@@ -35,6 +36,9 @@ impl Write for Cooker {
         }
         if carried.is_some() {
             fields.push(("carried", carried));
+        }
+        if *spreads != Spreads::default() {
+            fields.push(("spreads", spreads));
         }
         Record(&fields).write(out);
     }
@@ -51,9 +55,17 @@ impl Read for Cooker {
             pot: from.get("pot")?,
             charging: Option::unwrap_or_default(from.get("charging")?),
             carried: from.get("carried")?,
+            spreads: Option::unwrap_or_default(from.get("spreads")?),
         })
     }
 }
+
+record!(Spreads {
+    loss: "loss",
+    contact: "contact",
+    capacity: "capacity",
+    charging: "charging",
+});
 
 record!(Panels {
     module_w: "module_w",
