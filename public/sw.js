@@ -106,3 +106,14 @@ self.addEventListener("fetch", (event) => {
     event.respondWith(respond(request, key));
   }
 });
+
+// A notice that it is time to read was tapped: the app comes to the front, or opens.
+async function show() {
+  const pages = await self.clients.matchAll({ type: "window" });
+  await (pages.length > 0 ? pages[0].focus() : self.clients.openWindow("./#/bench"));
+}
+
+self.addEventListener("notificationclick", (event) => {
+  event.notification.close();
+  event.waitUntil(show());
+});

@@ -14,8 +14,9 @@ pub struct Given<'a> {
     pub store_c: f64,
     /// Air meanwhile. [°C]
     pub air_c: f64,
-    /// Power of the heater, where it is on. \[W\]
-    pub heater_w: f64,
+    /// Power of the heater: from when on, and how much, in order of time; what is told first holds
+    /// before that, too. \[s, W\]
+    pub heater: &'a [(f64, f64)],
     /// The pots, in order of time.
     pub pots: &'a [PotIn],
 }
@@ -64,11 +65,18 @@ const HEATED_INTERVAL_S: (f64, f64) = (300.0, 1800.0);
 const IDLE_INTERVAL_S: (f64, f64) = (300.0, 1800.0);
 
 impl Given<'_> {
-    fn heats(&self) -> bool {
-        match self.kind {
-            RunKind::CoolDown => false,
-            RunKind::HeatUp | RunKind::Boil | RunKind::Free => self.heater_w > 0.0,
+    /// Power of the heater from a time on, and when it changes next. \[W, s\]
+    fn heater_at(&self, time_s: f64) -> (f64, f64) {
+        if self.kind == RunKind::CoolDown {
+            return (0.0, f64::INFINITY);
         }
+        let is_past = |step: &&(f64, f64)| step.0 <= time_s;
+        let next = self.heater.iter().find(|step| !is_past(step));
+        let now = self.heater.iter().rfind(is_past).or(self.heater.first());
+        (
+            now.map_or(0.0, |step| step.1.max(0.0)),
+            next.map_or(f64::INFINITY, |step| step.0),
+        )
     }
 }
 
@@ -182,14 +190,11 @@ impl Walk<'_> {
             STEP_S
         };
         let next_s = self.pots.peek().map_or(f64::INFINITY, |pot| pot.in_s);
-        let to_s = (now_s + step_s).min(next_s).min(self.out_s);
+        let (heater_w, changes_s) = self.given.heater_at(now_s);
+        let to_s = (now_s + step_s).min(next_s).min(self.out_s).min(changes_s);
         let span = Span {
             duration_s: (to_s - now_s).max(0.0),
-            heater_w: if self.given.heats() {
-                self.given.heater_w
-            } else {
-                0.0
-            },
+            heater_w,
             air_c: self.given.air_c,
         };
         run(
@@ -307,7 +312,7 @@ mod tests {
             kind,
             store_c,
             air_c: 20.0,
-            heater_w: 150.0,
+            heater: &[(0.0, 150.0)],
             pots,
         }
     }
@@ -355,7 +360,7 @@ mod tests {
     fn a_boil_on_a_cold_store_ends_too() {
         let pots = [pot()];
         let idle = Given {
-            heater_w: 0.0,
+            heater: &[],
             ..given(RunKind::Boil, 70.0, &pots)
         };
         let foreseen = rig().foreseen(&idle).unwrap();
@@ -372,6 +377,23 @@ mod tests {
         assert!((3.0..=10.0).contains(&(foreseen.length_s / 3600.0)));
         assert!(end.store_c.unwrap() <= rig.cutout_c());
         assert!(rig.full_sun_w() > 100.0 && rig.full_sun_w() <= 200.0);
+    }
+
+    /// Half the power for the first half of the time and one and a half for the second is as much
+    /// heat as an even one, and a store that loses less on its way is no colder at the end.
+    #[test]
+    fn the_power_is_followed_as_it_changes() {
+        let rig = rig();
+        let even = rig.foreseen(&given(RunKind::Free, 20.0, &[])).unwrap();
+        let rising = Given {
+            heater: &[(0.0, 75.0), (1.5 * 3600.0, 225.0)],
+            ..given(RunKind::Free, 20.0, &[])
+        };
+        let rising = rig.foreseen(&rising).unwrap();
+        let store_c = |of: &Foreseen, hours: f64| of.at(3600.0 * hours).unwrap().store_c.unwrap();
+        assert!(store_c(&rising, 1.5) < store_c(&even, 1.5) - 20.0);
+        let gain_k = store_c(&rising, 3.0) - store_c(&even, 3.0);
+        assert!((0.0..30.0).contains(&gain_k), "{gain_k}");
     }
 
     proptest! {

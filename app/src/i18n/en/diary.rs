@@ -24,6 +24,7 @@ pub(super) const DIARY: Diary = Diary {
     comes_to_if_it_stays: |energy| {
         format!("If the sky stays as it is, today comes to about {energy} into the store.")
     },
+    like_the_told: "Hours that were not told are taken to be like those that were.",
     nothing_told: |energy| {
         format!(
             "Nothing noted yet. Sun and cloud by turns are assumed: about {energy} into the store."

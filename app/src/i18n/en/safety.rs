@@ -23,7 +23,7 @@ pub(super) const SAFETY: Safety = Safety {
     panel_live: "A panel gives voltage whenever light falls on it and can’t be switched off. Cover it before you touch a wire, and never pull a plug under load: the arc goes on burning.",
     wiring: "Fuse and wire sizes follow your local code. Anything beyond extra-low voltage is connected by a licensed person.",
     fuse: "A fuse belongs close to the panel or the battery, and a switch must be made for direct current of that voltage: one for the mains can burn on.",
-    beans: "Dried beans: soak them, throw that water away, then boil them hard for at least 10 minutes in fresh water. Beans kept below boiling can make you very ill.",
+    beans: "Dried beans: soak them, throw that water away, then boil them hard in fresh water for 30 minutes, and never less than 10. Beans kept below boiling can make you very ill.",
     meat: "Cook meat until its middle has reached 74 °C (165 °F).",
     holding: "Keep cooked food at 60 °C (140 °F) or above, or cool it fast. Warm food left standing grows germs.",
     cook_decides: "Duskpot advises; the cook decides. If the food is not done, it is not done.",

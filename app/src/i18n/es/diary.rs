@@ -24,6 +24,7 @@ pub(super) const DIARY: Diary = Diary {
     comes_to_if_it_stays: |energy| {
         format!("Si el cielo sigue así, hoy llegan unos {energy} al depósito.")
     },
+    like_the_told: "Las horas no anotadas se toman como las anotadas.",
     nothing_told: |energy| {
         format!("Aún sin anotar. Se supone sol y nubes: unos {energy} al depósito.")
     },

@@ -23,7 +23,7 @@ pub(super) const SAFETY: Safety = Safety {
     panel_live: "Un panel da tensión siempre que le llega luz y no se puede apagar. Cúbralo antes de tocar un cable y nunca tire de un enchufe con carga: el arco sigue ardiendo.",
     wiring: "El calibre de los cables y los fusibles sigue las normas locales. Lo que pase de muy baja tensión lo conecta una persona autorizada.",
     fuse: "El fusible va cerca del panel o de la batería, y el interruptor debe ser para corriente continua de esa tensión: uno para la red puede seguir ardiendo.",
-    beans: "Frijoles secos: remójelos, bote esa agua y luego hiérvalos fuerte al menos 10 minutos en agua nueva. Los que no llegan a hervir pueden enfermarle gravemente.",
+    beans: "Frijoles secos: remójelos, bote esa agua y luego hiérvalos fuerte en agua nueva 30 minutos, y nunca menos de 10. Los que no llegan a hervir pueden enfermarle gravemente.",
     meat: "Cocine la carne hasta que su centro llegue a 74 °C (165 °F).",
     holding: "Mantenga la comida cocida a 60 °C (140 °F) o más, o enfríela rápido. En la comida tibia crecen los gérmenes.",
     cook_decides: "Duskpot aconseja; quien cocina decide. Si la comida no está cocida, no lo está.",

@@ -47,6 +47,8 @@ pub struct Diary {
     pub comes_to: Say,
     /// The same on a day that is not over, with the last sky taken for what is to come.
     pub comes_to_if_it_stays: Say,
+    /// After it: how hours that have gone by and were not told are taken.
+    pub like_the_told: &'static str,
     /// No sky was logged; what is assumed comes to this.
     pub nothing_told: Say,
     /// The same, where the energy is not known.

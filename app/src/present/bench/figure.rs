@@ -1,6 +1,6 @@
 //! The figures by which builds are compared: what each is called, its unit, what a run has of it.
 
-use model::bench::{Measured, Parameter};
+use model::bench::{Measured, Parameter, Worth};
 
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
@@ -232,7 +232,7 @@ impl Figure {
                 Some(Value {
                     value,
                     sd,
-                    told: true,
+                    told: is_measured(fit),
                 })
             }
         }
@@ -275,6 +275,11 @@ impl Figure {
     }
 }
 
+/// Whether a fit told anything of the cooker; without it the figures would be the description's own.
+fn is_measured(fit: &KeptFit) -> bool {
+    fit.worth != Worth::None && fit.found.iter().any(|found| found.told)
+}
+
 /// A number with no more digits than half its band is known to: one that counts of a wide one, and
 /// one more.
 fn as_known(formats: &Formats, value: f64, half: f64) -> String {
@@ -291,6 +296,8 @@ fn as_known(formats: &Formats, value: f64, half: f64) -> String {
 mod tests {
     use super::*;
     use crate::present::tests::english;
+    use crate::state::ids::RunId;
+    use crate::state::sample::kept_fit;
 
     fn said(figure: Figure, value: f64, sd: f64) -> String {
         let (strings, formats) = english();
@@ -330,6 +337,19 @@ mod tests {
         value.told = true;
         value.value = None;
         assert_eq!(Figure::FirstLitre.said(strings, &formats, &value), "never");
+    }
+
+    #[test]
+    fn figures_of_a_fit_that_told_nothing_are_no_measurement() {
+        let mut fit = kept_fit(RunId(1));
+        assert!(Figure::Litres.of(&fit).is_some_and(|value| value.told));
+        fit.worth = Worth::None;
+        assert!(Figure::Litres.of(&fit).is_some_and(|value| !value.told));
+        fit.worth = Worth::Rough;
+        fit.found.iter_mut().for_each(|found| found.told = false);
+        assert!(Figure::SunToFood.of(&fit).is_some_and(|value| !value.told));
+        // The time that was read stands whatever the fit is worth.
+        assert!(Figure::BoilTime.of(&fit).is_some_and(|value| value.told));
     }
 
     #[test]

@@ -151,7 +151,7 @@ impl Draft {
             kind: self.kind,
             store_c: celsius(&self.store).unwrap_or(usual_c),
             air_c,
-            heater_w,
+            heater: &[(0.0, heater_w)],
             pots: if self.kind == RunKind::Boil {
                 &pots
             } else {

@@ -33,11 +33,16 @@ pub fn foreseen(rig: &Rig, run: &TestRun) -> Option<Foreseen> {
         readings.find_map(|reading| channel.of(reading))
     };
     let air_c = last(Channel::Air).or(run.about.air_c).unwrap_or(20.0);
-    let heater_w = last(Channel::Power).or(run.about.heater_w);
-    let heater_w = match run.about.kind {
-        RunKind::HeatUp => heater_w.unwrap_or_else(|| rig.full_sun_w()),
-        RunKind::CoolDown | RunKind::Boil | RunKind::Free => heater_w.unwrap_or(0.0),
-    };
+    let read =
+        |reading: &Reading| Some((run.since_start_s(reading.at) - since_s, reading.heater_w?));
+    let mut heater: Vec<(f64, f64)> = run.typed().iter().filter_map(read).collect();
+    if heater.is_empty() {
+        let usual_w = match run.about.kind {
+            RunKind::HeatUp => rig.full_sun_w(),
+            RunKind::CoolDown | RunKind::Boil | RunKind::Free => 0.0,
+        };
+        heater.push((0.0, run.about.heater_w.unwrap_or(usual_w)));
+    }
     let pots: Vec<PotIn> = run
         .pots
         .iter()
@@ -53,7 +58,7 @@ pub fn foreseen(rig: &Rig, run: &TestRun) -> Option<Foreseen> {
             kind: run.about.kind,
             store_c: first.store_c?,
             air_c,
-            heater_w,
+            heater: &heater,
             pots: &pots,
         })
         .ok()?;
@@ -275,7 +280,9 @@ pub fn plot(
         };
         run.typed().iter().filter_map(point).collect()
     };
-    let (store, pot) = (read(Channel::Store), read(Channel::Pot));
+    // Dots of both under one name: which is which is seen by the line they lie near.
+    let mut dots = read(Channel::Store);
+    dots.extend(read(Channel::Pot));
     let last_read = run
         .typed()
         .iter()
@@ -299,8 +306,7 @@ pub fn plot(
             });
         }
     };
-    add(words.read_store, store, LineStyle::Measured);
-    add(words.read_pot, pot, LineStyle::Measured);
+    add(words.read, dots, LineStyle::Measured);
     if let Some(foreseen) = foreseen {
         let line = |of: fn(&model::bench::Sample) -> Option<f64>| {
             let samples = foreseen.samples.iter();

@@ -176,7 +176,7 @@ pub fn comes_to(
     voice: &Voice<'_>,
     log: Option<&DayLog>,
     heat_j: Option<f64>,
-    is_to_come: bool,
+    untold: Untold,
 ) -> String {
     let words = &voice.strings.diary;
     let energy = heat_j.map(|heat_j| voice.formats.energy(heat_j));
@@ -190,25 +190,43 @@ pub fn comes_to(
     if let DayLog::SunHours(hours) = log {
         said.push((words.told_hours)(&voice.formats.sun_hours(*hours)));
     }
-    let comes_to = if is_to_come {
+    let comes_to = if untold.to_come {
         words.comes_to_if_it_stays
     } else {
         words.comes_to
     };
     said.extend(energy.map(|energy| comes_to(&energy)));
+    if untold.gone_by {
+        said.push(words.like_the_told.to_owned());
+    }
     said.join(" ")
 }
 
-/// Whether sun is still to come of which nothing was told, so that the last sky stands for it.
-pub fn is_to_come(log: Option<&DayLog>, day: Day, daylight: &Range<usize>, now: LocalTime) -> bool {
+/// Which hours of sun of a day that was logged by the hour were not told.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Untold {
+    /// Some that are still to come: the last sky stands for them.
+    pub to_come: bool,
+    /// Some that have gone by: the hours that were told stand for them.
+    pub gone_by: bool,
+}
+
+/// The hours of a log of which nothing was told.
+pub fn untold(log: Option<&DayLog>, day: Day, daylight: &Range<usize>, now: LocalTime) -> Untold {
     let Some(DayLog::Hourly(skies)) = log else {
-        return false;
+        return Untold::default();
     };
-    let untold = |hour: usize| skies.get(hour).copied().flatten().is_none();
-    day == now.day()
-        && daylight
-            .clone()
-            .any(|hour| now.hour() < hour && untold(hour))
+    let is_untold = |hour: &usize| skies.get(*hour).copied().flatten().is_none();
+    let is_to_come = |hour: usize| day == now.day() && now.hour() < hour;
+    let mut untold = Untold::default();
+    for hour in daylight.clone().filter(is_untold) {
+        if is_to_come(hour) {
+            untold.to_come = true;
+        } else {
+            untold.gone_by = true;
+        }
+    }
+    untold
 }
 
 #[cfg(test)]
@@ -286,15 +304,19 @@ mod tests {
             (skies[10], skies[12], skies[16]),
             (Some(Sky::Clear), None, Some(Sky::Dark))
         );
-        assert!(is_to_come(Some(&log), DAY, &daylight, at(10)));
-        assert!(!is_to_come(Some(&log), DAY, &daylight, at(15)));
-        assert!(!is_to_come(Some(&log), DAY.plus(-1), &daylight, at(10)));
-        assert!(!is_to_come(
-            Some(&DayLog::SunHours(5.0)),
-            DAY,
-            &daylight,
-            at(10)
-        ));
+        let untold_at = |day, hour| {
+            let untold = untold(Some(&log), day, &daylight, at(hour));
+            (untold.to_come, untold.gone_by)
+        };
+        assert_eq!(untold_at(DAY, 10), (true, false));
+        assert_eq!(untold_at(DAY, 13), (true, true));
+        assert_eq!(untold_at(DAY, 15), (false, true));
+        assert_eq!(untold_at(DAY.plus(-1), 10), (false, true));
+        let by_number = DayLog::SunHours(5.0);
+        assert_eq!(
+            untold(Some(&by_number), DAY, &daylight, at(10)),
+            Untold::default()
+        );
     }
 
     #[test]
@@ -328,15 +350,21 @@ mod tests {
             now: DAY.at_s(0),
         };
         let say = |log: Option<DayLog>| {
-            comes_to(&voice, log.as_ref(), Some(1.5e6), false).replace('\u{A0}', " ")
+            comes_to(&voice, log.as_ref(), Some(1.5e6), Untold::default()).replace('\u{A0}', " ")
         };
         assert_eq!(
             say(Some(DayLog::SunHours(7.0))),
             "Noted as 7 h of sun in the day. This comes to about 0.4 kWh into the store."
         );
         assert!(say(None).starts_with("Nothing noted yet."));
+        let one_hour = tapped(None, 9, &(6..18));
+        let gaps = untold(one_hour.as_ref(), DAY, &(6..18), DAY.at_s(18 * 3600));
+        assert!(
+            comes_to(&voice, one_hour.as_ref(), Some(1.5e6), gaps)
+                .ends_with(strings.diary.like_the_told)
+        );
         assert_eq!(
-            comes_to(&voice, None, None, false),
+            comes_to(&voice, None, None, Untold::default()),
             strings.diary.nothing_told_plain
         );
     }

@@ -12,8 +12,8 @@ use crate::components::{
 };
 use crate::i18n::refusal::parse_refusal;
 use crate::present::diary::sun::{
-    SUN_HOUR_STEPS, all_day, cells, comes_to, drawn, is_all_day, is_to_come, is_worth_undoing,
-    possible_h, tapped, told_at_once,
+    SUN_HOUR_STEPS, all_day, cells, comes_to, drawn, is_all_day, is_worth_undoing, possible_h,
+    tapped, told_at_once, untold,
 };
 use crate::present::typed::stepped;
 use crate::shell::toasts::ToastAbout;
@@ -87,10 +87,10 @@ pub(super) fn DaySun(scene: Scene) -> impl IntoView {
             let day = scene.day.get();
             scene.log.with(|log| {
                 let log = log.as_ref();
-                let is_to_come = scene
+                let untold = scene
                     .daylight
-                    .with(|daylight| is_to_come(log, day, daylight, voice.now));
-                comes_to(voice, log, heat_j.get(), is_to_come)
+                    .with(|daylight| untold(log, day, daylight, voice.now));
+                comes_to(voice, log, heat_j.get(), untold)
             })
         })
     });

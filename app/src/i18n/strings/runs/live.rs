@@ -89,10 +89,8 @@ pub struct Live {
     pub foreseen_store: &'static str,
     /// See above.
     pub foreseen_pot: &'static str,
-    /// Readings of the store, and of the pot.
-    pub read_store: &'static str,
-    /// See above.
-    pub read_pot: &'static str,
+    /// What was read, of store and pot alike.
+    pub read: &'static str,
     /// What the plot says: what was read last of the store, and when.
     pub sentence: SayTwo,
     /// And how it lies: so much hotter than the cooker as it is described.
