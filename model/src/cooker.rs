@@ -192,6 +192,8 @@ pub struct Store {
     pub filled_on: Option<Day>,
     /// Share of such a medium that its hours molten have converted: 0 fresh, 1 all.
     pub converted: f64,
+    /// Heat it holds over what its media and masses say; 1 unless it was measured.
+    pub capacity_share: f64,
 }
 
 /// Metal within a medium, from the seat through its depth.

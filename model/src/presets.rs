@@ -138,6 +138,7 @@ impl Preset {
                 cutout_c: recipe.cutout_c,
                 filled_on: None,
                 converted: 0.0,
+                capacity_share: 1.0,
             },
             jacket: self.jacket(),
             contact: Contact {

@@ -68,6 +68,7 @@ fn cooker(case: &Value) -> Cooker {
             cutout_c: 300.0,
             filled_on: None,
             converted: 0.0,
+            capacity_share: 1.0,
         },
         jacket: Jacket::Measured {
             loss_w_k: case["described"]["loss_w_k"].as_f64().unwrap(),

@@ -125,6 +125,7 @@ names!(LineStyle {
     Pot: "pot",
     Air: "air",
     Measured: "measured",
+    MeasuredPot: "measured_pot",
     Fitted: "fitted",
     Other: "other",
     First: "first",

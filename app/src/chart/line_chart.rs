@@ -17,6 +17,8 @@ pub enum LineStyle {
     Air,
     /// What was measured: dots.
     Measured,
+    /// The same of the pot: square dots.
+    MeasuredPot,
     /// What was fitted to it: a thin whole line.
     Fitted,
     /// What is left over or anything else: dash and dot.
@@ -40,6 +42,7 @@ impl LineStyle {
             Self::Pot => "pot",
             Self::Air => "air",
             Self::Measured => "measured",
+            Self::MeasuredPot => "measured-pot",
             Self::Fitted => "fitted",
             Self::Other => "other",
             Self::First => "first",
@@ -200,7 +203,7 @@ pub fn LineChart(
 
 fn swatch(style: LineStyle) -> &'static str {
     match style {
-        LineStyle::Measured => "M6 6h0M20 6h0M34 6h0",
+        LineStyle::Measured | LineStyle::MeasuredPot => "M6 6h0M20 6h0M34 6h0",
         _ => "M0 6H40",
     }
 }
@@ -299,7 +302,7 @@ fn curve(series: &Series, axes: &Axes) -> View {
         .points
         .iter()
         .map(|&(x, y)| (axes.x.at(x), axes.y.at(y)));
-    let line = if series.style == LineStyle::Measured {
+    let line = if matches!(series.style, LineStyle::Measured | LineStyle::MeasuredPot) {
         path::dots(points)
     } else {
         path::line(points)

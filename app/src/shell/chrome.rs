@@ -19,7 +19,7 @@ use crate::shell::example::Told;
 use crate::shell::keeper::{Lock, Notice, SaveStatus};
 use crate::shell::toasts::{TOAST_MS, ToastAbout, ToastNote, Toasts};
 use crate::shell::wiring::{Updates, keep_focus};
-use crate::state::action::Action;
+use crate::state::action::{Action, BenchAction};
 use crate::state::document::Whose;
 use crate::state::example::today::Phase;
 use crate::state::route::{BenchPage, MorePage, Route};
@@ -315,7 +315,11 @@ pub fn UndoToast(
         let Some(undo) = put_away().and_then(|toast| toast.undo) else {
             return;
         };
-        let about = if matches!(undo, Action::EraseEntry(_)) {
+        let is_addition = matches!(
+            undo,
+            Action::EraseEntry(_) | Action::Bench(BenchAction::UseFit { .. })
+        );
+        let about = if is_addition {
             ToastAbout::TakenBack
         } else {
             ToastAbout::BroughtBack
@@ -384,5 +388,6 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::Noted => notes.noted.to_owned(),
         ToastAbout::WrittenDown => notes.written_down.to_owned(),
         ToastAbout::Said(text) => text.clone(),
+        ToastAbout::FitUsed { cooker } => (notes.fit_used)(cooker),
     }
 }

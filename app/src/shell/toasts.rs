@@ -49,6 +49,11 @@ pub enum ToastAbout {
     WrittenDown,
     /// What the bench's worker says.
     Said(String),
+    /// What was found is in the description of a cooker.
+    FitUsed {
+        /// Its name.
+        cooker: String,
+    },
 }
 
 /// How long a note stays. Long enough to read it slowly and reach for the button. \[ms\]
@@ -96,6 +101,11 @@ impl Toasts {
         if is_there {
             self.note.set(None);
         }
+    }
+
+    /// Puts away whatever is shown: what was done since is another matter.
+    pub fn clear(&self) {
+        self.note.set(None);
     }
 
     pub(super) fn show_erased(&self, id: ErasedId, document: &Document) {

@@ -5,6 +5,7 @@ use model::bench::{
     BoilingTest, ChargeFigures, ChargeSpread, Measured, Parameter, Plane, PotIn, Prices, RunKind,
     Worth,
 };
+use model::cooker::Cooker;
 use model::local_time::LocalTime;
 
 use crate::state::ids::{CookerId, RunId};
@@ -125,6 +126,17 @@ pub struct KeptFit {
     pub boiling: Option<BoilingTest>,
     /// Standardised cooking power at 50 K above the air; of a test that meets every condition. \[W\]
     pub standard_w: Option<f64>,
+    /// Where it was taken over into the cooker, that cooker before and after.
+    pub used: Option<Box<Used>>,
+}
+
+/// A cooker that what was found was taken over into.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Used {
+    /// As it was described when it was fitted.
+    pub described: Cooker,
+    /// With what was measured.
+    pub measured: Cooker,
 }
 
 /// A figure that was found.

@@ -69,6 +69,7 @@ pub(crate) fn cooker() -> Cooker {
             cutout_c: 300.0,
             filled_on: None,
             converted: 0.0,
+            capacity_share: 1.0,
         },
         jacket: Jacket::Layers(LayeredJacket {
             shape: JacketShape::Cylinder {
@@ -357,8 +358,14 @@ pub(crate) fn full_bench() -> Document {
                     ..Reading::none(at(16, 7))
                 },
             }),
-            Action::Bench(BenchAction::KeepFit(Box::new(fit))),
-            Action::Bench(BenchAction::KeepFit(Box::new(kept_fit(third)))),
+            Action::Bench(BenchAction::KeepFit {
+                of: first,
+                fit: Box::new(fit),
+            }),
+            Action::Bench(BenchAction::KeepFit {
+                of: third,
+                fit: Box::new(kept_fit(third)),
+            }),
             Action::Bench(BenchAction::Erase(third)),
             Action::Bench(BenchAction::SetPrices(Prices {
                 store_kg: Some(3.5),

@@ -147,6 +147,7 @@ fn store((value, path): (&Value, &str)) -> Result<Store, String> {
         cutout_c: fields.temperature("cutout_c")?,
         filled_on: None,
         converted: 0.0,
+        capacity_share: 1.0,
     })
 }
 

@@ -68,6 +68,7 @@ struct SavedStore {
     filled_on: Option<Day>,
     #[serde(default)]
     converted: f64,
+    capacity_share: Option<f64>,
 }
 
 #[derive(Deserialize)]
@@ -173,6 +174,7 @@ impl SavedCooker {
                 cutout_c: store.cutout_c,
                 filled_on: store.filled_on,
                 converted: store.converted,
+                capacity_share: store.capacity_share.unwrap_or(1.0),
             },
             jacket: self.jacket.jacket(),
             contact: Contact {

@@ -65,7 +65,10 @@ impl Body {
                 .store
                 .charges
                 .iter()
-                .map(|charge| (charge.mass_kg, charge.medium.into()))
+                .map(|charge| {
+                    let mass_kg = cooker.store.capacity_share * charge.mass_kg;
+                    (mass_kg, charge.medium.into())
+                })
                 .collect(),
             described: Values {
                 loss_w_k: parts.g_loss_w_k,

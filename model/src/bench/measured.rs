@@ -109,8 +109,8 @@ impl ForCooker {
 
     /// The cooker with the measured values in it.
     ///
-    /// The masses are multiplied by the measured capacity, so that the store holds what it was found
-    /// to hold; a tracker's efficiency is multiplied by the measured share of heat. How well each is
+    /// The store's share of capacity is multiplied by the measured one, so that it holds what it was
+    /// found to hold and its masses stay as they were weighed; a tracker's efficiency is multiplied by the measured share of heat. How well each is
     /// known goes along, for the odds. What a cooker has no place for stays in [`ForCooker`] for whoever asks.
     #[must_use]
     pub fn apply(&self, body: &Body, cooker: &Cooker) -> Cooker {
@@ -127,9 +127,7 @@ impl ForCooker {
         }
         if let Some(capacity) = self.capacity {
             fitted.spreads.capacity = share(capacity);
-            for charge in &mut fitted.store.charges {
-                charge.mass_kg *= capacity.value;
-            }
+            fitted.store.capacity_share *= capacity.value;
         }
         if let Some(contact) = self.contact_w_m2k {
             fitted.contact.measured_w_m2k = Some(contact.value);

@@ -78,7 +78,10 @@ pub(super) fn curve(store: &Store, deeper_by_sd: f64) -> Result<EnthalpyCurve, M
         .map(|charge| {
             let fresh = MediumCurve::from(charge.medium);
             let melt = melt_of(charge.medium, store.converted);
-            (charge.mass_kg, MediumCurve { melt, ..fresh })
+            (
+                store.capacity_share * charge.mass_kg,
+                MediumCurve { melt, ..fresh },
+            )
         })
         .collect();
     let curve = EnthalpyCurve::new(&media)?;

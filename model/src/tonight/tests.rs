@@ -56,6 +56,7 @@ fn cooker() -> Cooker {
             cutout_c: 300.0,
             filled_on: None,
             converted: 0.0,
+            capacity_share: 1.0,
         },
         jacket: Jacket::Layers(LayeredJacket {
             shape: JacketShape::Cylinder {

@@ -44,6 +44,8 @@ pub(super) fn open(
         sheet: text::sheet(speech, &readings, is_guess),
         columns: readings.form.columns,
     };
+    // Kept as they were understood, so that the report knows what was read.
+    hints.columns = Some(opened.columns.clone());
     Ok((opened, hints))
 }
 

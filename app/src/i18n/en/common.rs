@@ -64,6 +64,7 @@ pub(super) const COMMON: Common = Common {
         taken_back: "Taken back",
         noted: "Noted in the diary",
         written_down: "Written down",
+        fit_used: |name| format!("Now used for {name}"),
         copy_brought_in: "The copy is in. What was here before was put aside.",
     },
     units: Units {

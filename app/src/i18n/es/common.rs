@@ -65,6 +65,7 @@ pub(super) const COMMON: Common = Common {
         taken_back: "Deshecho",
         noted: "Anotado en el diario",
         written_down: "Anotado",
+        fit_used: |name| format!("Ya se usa para {name}"),
         copy_brought_in: "La copia ya está aquí. Lo que había antes se puso aparte.",
     },
     units: Units {

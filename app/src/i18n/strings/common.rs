@@ -147,6 +147,8 @@ pub struct Notes {
     pub noted: &'static str,
     /// A reading of a test run is kept.
     pub written_down: &'static str,
+    /// What was found is used for a cooker; its name.
+    pub fit_used: fn(name: &str) -> String,
     /// A copy was brought in; the former household was put aside.
     pub copy_brought_in: &'static str,
 }

@@ -2,6 +2,7 @@
 
 use std::collections::HashSet;
 
+use model::bench::readings::Column;
 use model::cooker::Cooker;
 use model::jacket::{Jacket, LayerKind};
 use model::local_time::LocalTime;
@@ -9,7 +10,7 @@ use model::local_time::LocalTime;
 use crate::chart::{LineChartView, LineStyle, Series};
 use crate::components::TableView;
 use crate::i18n::format::Sure;
-use crate::present::bench::figure::Figure;
+use crate::present::bench::figure::{Figure, Value, unit_of};
 use crate::present::bench::live::ticks;
 use crate::present::bench::results::Row;
 use crate::present::bench::typing::Channel;
@@ -228,22 +229,47 @@ fn between(points: &[(f64, f64)], at_s: f64) -> Option<f64> {
     }
 }
 
+/// What a run has of a figure; of those of a pot, nothing where none boiled.
+fn value(chosen: &Chosen, figure: Figure) -> Option<Value> {
+    let fit = chosen.run.fit.as_ref()?;
+    if figure.is_of_pot() {
+        let has_boiled = fit.boiling.is_some_and(|boiling| boiling.boil_s.is_some());
+        if chosen.run.pots.is_empty() || !has_boiled {
+            return None;
+        }
+    }
+    figure.of(fit)
+}
+
+/// Says which runs have the same figures, because they were fitted together.
+pub fn together(voice: &Voice<'_>, runs: &[Chosen]) -> Option<String> {
+    let names: Vec<String> = runs
+        .iter()
+        .filter(|one| {
+            let others = runs.iter().filter(|other| other.run.id != one.run.id);
+            let fit = one.run.fit.as_ref();
+            others
+                .filter_map(|other| other.run.fit.as_ref().zip(fit))
+                .any(|(other, own)| other.runs == own.runs && other.at == own.at)
+        })
+        .map(|chosen| chosen.name(voice))
+        .collect();
+    (!names.is_empty()).then(|| (voice.strings.runs.report.together)(&names.join(", ")))
+}
+
 /// One table of figures, a column a run: rows that no run has are left out.
 pub fn figures(voice: &Voice<'_>, runs: &[Chosen], of: &[Figure], caption: &str) -> TableView {
     let words = &voice.strings.runs.report;
     let row = |figure: &Figure| {
-        let values = runs.iter().map(|chosen| {
-            let fit = chosen.run.fit.as_ref();
-            fit.and_then(|fit| figure.of(fit))
-        });
-        let values: Vec<_> = values.collect();
+        let values: Vec<_> = runs.iter().map(|chosen| value(chosen, *figure)).collect();
         values.iter().any(Option::is_some).then(|| {
-            let cell = |value: &Option<_>| match value {
+            let cell = |(chosen, value): (&Chosen, &Option<_>)| match value {
                 Some(value) => figure.said(voice.strings, voice.formats, value),
+                None if figure.is_of_pot() && chosen.run.fit.is_some() => NOTHING.to_owned(),
                 None => words.not_fitted.to_owned(),
             };
             std::iter::once(figure.name(voice.strings).to_owned())
-                .chain(values.iter().map(cell))
+                .chain(runs.iter().zip(&values).map(cell))
                 .collect::<Vec<String>>()
         })
     };
@@ -277,10 +303,20 @@ pub fn measured(voice: &Voice<'_>, runs: &[Chosen]) -> TableView {
         (words.worth_of)(fit.worth).to_owned()
     }));
     table.rows.push(of_fit(words.scatter, &|fit| {
-        let kelvin = two_digits(voice.formats, fit.scatter_k);
-        (words.plain)(&kelvin, "K")
+        let degrees = voice.formats.degrees;
+        let off = degrees.from_c(fit.scatter_k) - degrees.from_c(0.0);
+        (words.plain)(&two_digits(voice.formats, off), unit_of(degrees))
     }));
     table
+}
+
+/// Whether a column of the file that a run's readings are in tells the air.
+fn is_air_in_file(run: &TestRun) -> bool {
+    let RunReadings::File(text) = &run.readings else {
+        return false;
+    };
+    let columns = text.hints.columns.as_ref();
+    columns.is_some_and(|columns| columns.contains(&Column::Air))
 }
 
 /// The conditions of each run.
@@ -297,7 +333,13 @@ pub fn conditions(voice: &Voice<'_>, runs: &[Chosen]) -> TableView {
         ) {
             (Some(low), Some(high)) => formats.temperature_band(low, high, Sure::Known),
             _ => run.about.air_c.map_or_else(
-                || voice.strings.common.not_known.to_owned(),
+                || {
+                    if is_air_in_file(run) {
+                        words.air_in_file.to_owned()
+                    } else {
+                        voice.strings.common.not_known.to_owned()
+                    }
+                },
                 |air_c| formats.temperature(air_c, Sure::Known),
             ),
         };
@@ -403,11 +445,7 @@ pub fn results(runs: &[Chosen]) -> Vec<Row> {
         let Some(fit) = &chosen.run.fit else { continue };
         let is_shared = 1 < fit.runs.len();
         for figure in Figure::MEASURED.into_iter().chain(Figure::STANDARD) {
-            let is_of_run = matches!(
-                figure,
-                Figure::BoilTime | Figure::BoilCorrected | Figure::Efficiency | Figure::Standard
-            );
-            let run = if is_shared && !is_of_run {
+            let run = if is_shared && !figure.is_of_pot() {
                 String::new()
             } else {
                 chosen.run.about.name.clone()
@@ -415,7 +453,7 @@ pub fn results(runs: &[Chosen]) -> Vec<Row> {
             if run.is_empty() && !told.insert((chosen.cooker.id, figure.key(), fit.at)) {
                 continue;
             }
-            let value = figure.of(fit).filter(|value| value.told);
+            let value = value(chosen, figure).filter(|value| value.told);
             let Some((middle, value)) = value.and_then(|value| Some((value.value?, value))) else {
                 continue;
             };

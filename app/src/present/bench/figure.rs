@@ -53,6 +53,7 @@ type Shown = (f64, &'static str);
 
 const MINUTES: Shown = (1.0 / 60.0, "min");
 const HOURS: Shown = (1.0 / 3600.0, "h");
+const KILOJOULES: Shown = (1e-3, "kJ/K");
 const PERCENT: Shown = (100.0, "%");
 
 impl Figure {
@@ -133,12 +134,21 @@ impl Figure {
         }
     }
 
+    /// Whether it tells of the run's pot, not of the cooker.
+    pub fn is_of_pot(self) -> bool {
+        matches!(
+            self,
+            Self::BoilTime | Self::BoilCorrected | Self::Efficiency | Self::Standard
+        )
+    }
+
     fn shown(self) -> Shown {
         match self {
             Self::Of(Parameter::StoreCapacity | Parameter::Heater | Parameter::PotLoss)
             | Self::Overnight
             | Self::SunToFood
             | Self::Efficiency => PERCENT,
+            Self::Of(Parameter::JacketCapacity) => KILOJOULES,
             Self::FirstLitre | Self::BoilTime | Self::BoilCorrected => MINUTES,
             Self::Hold => HOURS,
             other => (1.0, other.unit()),
@@ -249,9 +259,16 @@ impl Figure {
         };
         let (times, unit) = self.shown();
         let is_degrees = self == Self::Of(Parameter::MeltingPoint);
-        let (middle, sd, unit) = if is_degrees && formats.degrees == Degrees::Fahrenheit {
-            let sd = value.sd.map(|sd| 1.8 * sd);
-            (formats.degrees.from_c(middle), sd, "°F")
+        // Differences go by the same degrees as temperatures.
+        let is_difference = self == Self::Of(Parameter::MeltingRange);
+        let degrees = formats.degrees;
+        let difference = |kelvin: f64| degrees.from_c(kelvin) - degrees.from_c(0.0);
+        let (middle, sd, unit) = if is_degrees {
+            let middle = degrees.from_c(middle);
+            (middle, value.sd.map(difference), unit_of(degrees))
+        } else if is_difference {
+            let middle = difference(middle);
+            (middle, value.sd.map(difference), unit_of(degrees))
         } else {
             (middle * times, value.sd.map(|sd| sd * times), unit)
         };
@@ -272,6 +289,14 @@ impl Figure {
                 )
             }
         }
+    }
+}
+
+/// The unit of temperatures and of their differences.
+pub fn unit_of(degrees: Degrees) -> &'static str {
+    match degrees {
+        Degrees::Celsius => "°C",
+        Degrees::Fahrenheit => "°F",
     }
 }
 

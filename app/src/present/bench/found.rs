@@ -153,7 +153,9 @@ fn curve(speech: &Speech, run: &RunFit, name: &str) -> Option<Block> {
         line(words.store_read, LineStyle::Measured, STORE, |met| {
             met.read_c
         }),
-        line(words.pot_read, LineStyle::Measured, POT, |met| met.read_c),
+        line(words.pot_read, LineStyle::MeasuredPot, POT, |met| {
+            met.read_c
+        }),
     ];
     let sentence = (words.near)(&speech.difference(run.rms_k));
     let view = plot(speech, name, (Of::Temperatures, lines), sentence)?;

@@ -10,7 +10,7 @@ use crate::i18n::format::Sure;
 use crate::present::bench::timer::Timer;
 use crate::present::bench::typing::Channel;
 use crate::present::tonight::Voice;
-use crate::state::bench::{Reading, TestRun};
+use crate::state::bench::{Reading, RunReadings, TestRun};
 
 /// Between readings where nothing can be foreseen, without a pot and with one. \[s\]
 const EVERY_S: f64 = 600.0;
@@ -164,6 +164,23 @@ pub fn clock(
     }
 }
 
+/// A fit needs so many readings of store or pot.
+const LEAST_READINGS: usize = 5;
+
+/// What is said as long as there are too few readings to find anything from.
+pub fn too_few(voice: &Voice<'_>, run: &TestRun) -> Option<String> {
+    let read = run.typed().iter();
+    let n_read = read
+        .filter(|reading| reading.store_c.is_some() || reading.pot_c.is_some())
+        .count();
+    let is_few = matches!(run.readings, RunReadings::Typed(_)) && n_read < LEAST_READINGS;
+    is_few.then(|| {
+        let words = &voice.strings.runs.live;
+        let (least, read) = (LEAST_READINGS.to_string(), n_read.to_string());
+        (words.too_few)(&least, &read)
+    })
+}
+
 /// Under the name of the run.
 pub fn line(voice: &Voice<'_>, run: &TestRun) -> String {
     let words = &voice.strings.runs.live;
@@ -241,8 +258,8 @@ pub fn pots(voice: &Voice<'_>, run: &TestRun) -> Vec<String> {
 
 const HOUR_S: f64 = 3600.0;
 /// From one tick of the plot to the next. \[s\]
-const TICKS_S: [f64; 8] = [
-    300.0, 600.0, 900.0, 1800.0, HOUR_S, 7200.0, 14_400.0, 43_200.0,
+const TICKS_S: [f64; 10] = [
+    60.0, 120.0, 300.0, 600.0, 900.0, 1800.0, HOUR_S, 7200.0, 14_400.0, 43_200.0,
 ];
 
 /// Ticks over so many seconds: a handful, each with how long since the start.

@@ -18,6 +18,7 @@ use crate::present::bench::typing::Channel;
 use crate::present::diary::day_field;
 use crate::present::tonight::Voice;
 use crate::shell::comparing::Comparing;
+use crate::shell::toasts::ToastAbout;
 use crate::shell::{Shell, use_shell};
 use crate::state::ids::RunId;
 use crate::state::route::{BenchPage, Route};
@@ -288,6 +289,7 @@ fn Tables(scene: Scene) -> impl IntoView {
     let none = Memo::new(move |_| {
         measured.with(|table| table.rows.is_empty()) && figures.with(|table| table.rows.is_empty())
     });
+    let together = scene.say(present::together);
     let table = move |table: Memo<TableView>, test| {
         move || {
             let is_there = table.with(|table| !table.rows.is_empty());
@@ -297,6 +299,7 @@ fn Tables(scene: Scene) -> impl IntoView {
     view! {
         {table(measured, "compare-measured")}
         {table(figures, "compare-figures")}
+        <p class="field__hint">{move || together.get()}</p>
         <Show when=move || none.get()>
             <p class="field__hint">{scene.heading(|strings| strings.runs.report.fit_first)}</p>
         </Show>
@@ -307,21 +310,18 @@ fn Tables(scene: Scene) -> impl IntoView {
 #[component]
 fn Save(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
-    let saved = RwSignal::new(None::<Result<String, String>>);
     let save = move |()| {
         let name = present::file_name(shell.clock.device_now());
         let text = scene
             .runs
             .with_untracked(|runs| csv(&present::results(runs)));
         let done = files::download(&name, "text/csv", &text);
-        saved.set(Some(done.map(|()| name).map_err(|error| error.to_string())));
-    };
-    let said = move || {
-        let report = &shell.words.strings().runs.report;
-        saved.get().map(|saved| match saved {
-            Ok(name) => (report.csv_saved)(&name),
-            Err(reason) => (report.csv_failed)(&reason),
-        })
+        let report = &untrack(|| shell.words.strings()).runs.report;
+        let said = match done {
+            Ok(()) => (report.csv_saved)(&name),
+            Err(error) => (report.csv_failed)(&error.to_string()),
+        };
+        shell.toasts.show(ToastAbout::Said(said), None);
     };
     let nothing = Signal::derive(move || {
         scene
@@ -336,7 +336,6 @@ fn Save(scene: Scene) -> impl IntoView {
             disabled=nothing
             test="compare-csv"
         />
-        <p role="status">{said}</p>
     }
 }
 

@@ -16,11 +16,12 @@ use crate::i18n::refusal::refusal;
 use crate::platform::bench::Luggage;
 use crate::screens::later::bit_by_bit;
 use crate::shell::bench::{ask, sweep};
+use crate::shell::toasts::ToastAbout;
 use crate::shell::{Shell, use_shell};
 use crate::state::action::{Action, BenchAction};
-use crate::state::bench::TestRun;
+use crate::state::bench::{RunReadings, TestRun, Used};
 use crate::state::document::Document;
-use crate::state::ids::{CookerId, RunId};
+use crate::state::ids::RunId;
 use crate::state::refused::Refused;
 use crate::state::route::{BenchPage, Route};
 
@@ -71,10 +72,8 @@ fn Found(id: RunId) -> impl IntoView {
     let refused = RwSignal::new(None::<String>);
     let is_working = RwSignal::new(false);
     // As it is described when the page opens: figures that are taken over from here ask nothing anew.
-    let cooker = shell.store.now_is(|document| {
-        let main = document.bench.run(id)?;
-        Some(document.cooker(main.cooker)?.cooker.clone())
-    });
+    let cooker = shell.store.now_is(|document| described(document, id));
+    let described = StoredValue::new(cooker.clone());
     // Worked out again when another run is taken in, a reading changes, or a price.
     let question = shell.store.read(move |document| {
         let ids = chosen.with(|chosen| {
@@ -101,10 +100,13 @@ fn Found(id: RunId) -> impl IntoView {
             is_working.try_set(false);
             match answer {
                 Ok(Answer::Fitted(found)) => {
-                    let fit = Box::new(found.fit.clone());
+                    let keep = BenchAction::KeepFit {
+                        of: id,
+                        fit: Box::new(found.fit.clone()),
+                    };
                     fitted.try_set(Some(*found));
                     // A run that was erased meanwhile keeps nothing.
-                    let _ = shell.dispatch.run(Action::Bench(BenchAction::KeepFit(fit)));
+                    let _ = shell.dispatch.run(Action::Bench(keep));
                     sweep(shell).await;
                 }
                 Ok(_) => {}
@@ -128,7 +130,10 @@ fn Found(id: RunId) -> impl IntoView {
     });
     let trouble = move || {
         let text = Signal::from(refused.get()?);
-        Some(view! { <StatusLine tone=StatusTone::Trouble text test="fit-trouble" /> })
+        Some(view! {
+            <StatusLine tone=StatusTone::Trouble text test="fit-trouble" />
+            <More id />
+        })
     };
     view! {
         <Together chosen />
@@ -142,8 +147,36 @@ fn Found(id: RunId) -> impl IntoView {
         </Show>
         {move || {
             let cooker = fitted.get()?.cooker?;
-            Some(view! { <Use id cooker=StoredValue::new(cooker) /> })
+            Some(view! { <Use id cooker=StoredValue::new(cooker) described /> })
         }}
+    }
+}
+
+/// Back to the run that nothing could be found from, and into it where its readings are typed.
+#[component]
+fn More(id: RunId) -> impl IntoView {
+    let shell = use_shell();
+    let is_typed = shell.store.now_is(|document| {
+        let run = document.bench.run(id);
+        run.is_some_and(|run| matches!(run.readings, RunReadings::Typed(_)))
+    });
+    if !is_typed {
+        return View::nothing();
+    }
+    let on_press = move |()| {
+        let go_on = Action::Bench(BenchAction::GoOn(id));
+        if shell.dispatch.run(go_on).is_ok() {
+            shell.router.go(Route::Bench(BenchPage::Run(id)));
+        }
+    };
+    view! {
+        <Button
+            label=shell.words.text(|strings| strings.runs.live.more_readings)
+            on_press=Callback::new(on_press)
+            icon=Icon::Pencil
+            tone=Tone::Primary
+            test="fit-more-readings"
+        />
     }
 }
 
@@ -188,7 +221,12 @@ fn Together(chosen: RwSignal<Chosen>) -> impl IntoView {
 
 /// Takes what was measured over into the cooker.
 #[component]
-fn Use(id: RunId, cooker: StoredValue<Box<Cooker>>) -> impl IntoView {
+fn Use(
+    id: RunId,
+    cooker: StoredValue<Box<Cooker>>,
+    /// What it was found from.
+    described: StoredValue<Option<Cooker>>,
+) -> impl IntoView {
     let shell = use_shell();
     let words = shell.words;
     let of = shell
@@ -206,7 +244,8 @@ fn Use(id: RunId, cooker: StoredValue<Box<Cooker>>) -> impl IntoView {
         if is_used.get() { fit.used } else { fit.use_it }.to_owned()
     });
     let refused = RwSignal::new(None::<Refused>);
-    let on_press = move |()| refused.set(use_it(shell, of, cooker.get_value()).err());
+    let on_press =
+        move |()| refused.set(use_it(shell, id, cooker.get_value(), described.get_value()).err());
     let formats = words.formats();
     let trouble = move || {
         let refused = refused.get()?;
@@ -216,6 +255,7 @@ fn Use(id: RunId, cooker: StoredValue<Box<Cooker>>) -> impl IntoView {
     };
     view! {
         {trouble}
+        <p class="field__hint">{words.text(|strings| strings.bench.fit.weighed)}</p>
         <ActionDock>
             <Button
                 label
@@ -229,14 +269,48 @@ fn Use(id: RunId, cooker: StoredValue<Box<Cooker>>) -> impl IntoView {
     }
 }
 
-fn use_it(shell: Shell, id: CookerId, cooker: Box<Cooker>) -> Result<(), Refused> {
-    shell.dispatch.run(Action::ChangeCooker { id, cooker })?;
-    // Measured is not rebuilt: it was like this all along.
-    shell.dispatch.run(Action::SayRebuilt {
-        id,
-        is_rebuilt: false,
-    })?;
+fn use_it(
+    shell: Shell,
+    run: RunId,
+    cooker: Box<Cooker>,
+    described: Option<Cooker>,
+) -> Result<(), Refused> {
+    let before = shell.store.now_is(|document| {
+        let of = document.bench.run(run)?;
+        let owned = document.cooker(of.cooker)?;
+        let used = used(of, &owned.cooker).map(|used| Box::new(used.described.clone()));
+        Some((owned.name.clone(), owned.cooker.clone(), used))
+    });
+    shell.dispatch.run(Action::Bench(BenchAction::UseFit {
+        run,
+        cooker,
+        described: described.map(Box::new),
+    }))?;
+    if let Some((name, cooker, described)) = before {
+        let undo = Action::Bench(BenchAction::UseFit {
+            run,
+            cooker: Box::new(cooker),
+            described,
+        });
+        let about = ToastAbout::FitUsed { cooker: name };
+        shell.toasts.show(about, Some(undo));
+    }
     Ok(())
+}
+
+/// What was taken over from a run, as long as the cooker is as that left it.
+fn used<'a>(run: &'a TestRun, cooker: &Cooker) -> Option<&'a Used> {
+    let used = run.fit.as_ref()?.used.as_deref()?;
+    (used.measured == *cooker).then_some(used)
+}
+
+/// What the cooker of a run is described as, apart from what was measured by that run itself: else
+/// each fit would go by the one before.
+fn described(document: &Document, id: RunId) -> Option<Cooker> {
+    let run = document.bench.run(id)?;
+    let cooker = &document.cooker(run.cooker)?.cooker;
+    let used = used(run, cooker);
+    Some(used.map_or(cooker, |used| &used.described).clone())
 }
 
 /// The runs of the same cooker, the one of the page first; those fitted with it the last time are

@@ -276,8 +276,8 @@ fn Before(scene: Scene) -> impl IntoView {
                 text=NumberFieldText {
                     label: label.to_owned(),
                     unit: unit.to_owned(),
-                    less: live.lower.to_owned(),
-                    more: live.higher.to_owned(),
+                    less: format!("{label}: {}", live.lower),
+                    more: format!("{label}: {}", live.higher),
                     hint,
                 }
                 value=value_of(scene, text)

@@ -10,7 +10,8 @@ use model::bench::Foreseen;
 use super::frame::{Frame, say};
 use crate::chart::LineChart;
 use crate::components::{
-    ActionDock, Button, EmptyNote, EntryRow, EntryView, Icon, LinkButton, Panel, Toggle, Tone,
+    ActionDock, Button, EmptyNote, EntryRow, EntryView, Icon, LinkButton, Panel, StatusLine,
+    StatusTone, Toggle, Tone,
 };
 use crate::i18n::refusal::refusal;
 use crate::platform::call::Notices;
@@ -374,7 +375,15 @@ fn Ends(scene: Scene, goes_on: Memo<bool>) -> impl IntoView {
             }
         })
     };
+    let few = Memo::new(move |_| {
+        let few = scene.with(|run| say(shell, |voice| present::too_few(voice, run)));
+        few.flatten()
+    });
     view! {
+        {move || {
+            few.get()
+                .map(|text| view! { <StatusLine tone=StatusTone::Notice text test="run-few" /> })
+        }}
         <div class="row">
             {ends}
             <Button

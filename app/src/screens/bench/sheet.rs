@@ -17,7 +17,9 @@ pub(super) fn Sheet(
     let formats = words.formats();
     // A tick of an axis has a tenth only where it needs one.
     let y_text = Callback::new(move |value: f64| {
-        let decimals = usize::from(0.01 < (value - value.round()).abs());
+        // As many as the tick has: 20, 0.5, 0.05.
+        let is_off = |times: f64| 0.01 < (times * value - (times * value).round()).abs();
+        let decimals = usize::from(is_off(1.0)) + usize::from(is_off(10.0));
         formats.with(|formats| formats.number(value, decimals))
     });
     let mut slabs = Vec::new();

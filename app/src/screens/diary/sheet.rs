@@ -260,8 +260,8 @@ fn words_of(label: &str, unit: &str, less: &str, more: &str) -> NumberFieldText 
     NumberFieldText {
         label: label.to_owned(),
         unit: unit.trim().to_owned(),
-        less: less.to_owned(),
-        more: more.to_owned(),
+        less: format!("{label}: {less}"),
+        more: format!("{label}: {more}"),
         hint: String::new(),
     }
 }

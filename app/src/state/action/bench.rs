@@ -3,11 +3,12 @@
 mod check;
 
 use model::bench::{PotIn, Prices};
+use model::cooker::Cooker;
 use model::local_time::LocalTime;
 
 use crate::state::action::entries::keep_erased;
-use crate::state::action::{Done, next_id};
-use crate::state::bench::{KeptFit, Reading, RunAbout, RunReadings, TestRun};
+use crate::state::action::{Done, cookers, next_id};
+use crate::state::bench::{KeptFit, Reading, RunAbout, RunReadings, TestRun, Used};
 use crate::state::document::Document;
 use crate::state::erased::ErasedWhat;
 use crate::state::ids::{CookerId, RunId};
@@ -97,7 +98,22 @@ pub enum BenchAction {
     /// Erases a run with its readings.
     Erase(RunId),
     /// Keeps what was found with each run that it was found from.
-    KeepFit(Box<KeptFit>),
+    KeepFit {
+        /// The run whose pot it tells of.
+        of: RunId,
+        /// What was found.
+        fit: Box<KeptFit>,
+    },
+    /// Takes what was found over into the cooker, or takes that back. Measured is not rebuilt: it was
+    /// like this all along.
+    UseFit {
+        /// A run that it was found from.
+        run: RunId,
+        /// The cooker from now on.
+        cooker: Box<Cooker>,
+        /// The description that it was found from; none where nothing found is in it.
+        described: Option<Box<Cooker>>,
+    },
     /// Says what changes cost.
     SetPrices(Prices),
 }
@@ -172,22 +188,75 @@ pub(super) fn apply(
         }
         BenchAction::GoOn(run) => find(document, run)?.ended = None,
         BenchAction::Erase(run) => return erase(document, run, now),
-        BenchAction::KeepFit(fit) => {
-            for id in &fit.runs {
-                find(document, *id)?;
-            }
-            for run in &mut document.bench.runs {
-                if fit.runs.contains(&run.id) {
-                    run.fit = Some((*fit).clone());
-                }
-            }
-        }
+        BenchAction::KeepFit { of, fit } => keep_fit(document, of, *fit)?,
+        BenchAction::UseFit {
+            run,
+            cooker,
+            described,
+        } => use_fit(document, run, (*cooker, described), now)?,
         BenchAction::SetPrices(prices) => {
             check::prices(&prices)?;
             document.bench.prices = prices;
         }
     }
     Ok(Done::Changed)
+}
+
+fn keep_fit(document: &mut Document, of: RunId, fit: KeptFit) -> Result<(), Refused> {
+    for id in &fit.runs {
+        find(document, *id)?;
+    }
+    let cookers = &document.cookers;
+    let runs = &mut document.bench.runs;
+    for run in runs.iter_mut().filter(|run| fit.runs.contains(&run.id)) {
+        let before = run.fit.take();
+        let (boiling, standard_w) = if run.id == of {
+            (fit.boiling, fit.standard_w)
+        } else {
+            // What was found of another run's pot says nothing of this one's.
+            let own = before.as_ref();
+            (
+                own.and_then(|own| own.boiling),
+                own.and_then(|own| own.standard_w),
+            )
+        };
+        let owned = cookers.iter().find(|owned| owned.id == run.cooker);
+        let is_in_use = |used: &Used| owned.is_some_and(|owned| owned.cooker == used.measured);
+        let used = before.and_then(|before| before.used);
+        run.fit = Some(KeptFit {
+            boiling,
+            standard_w,
+            used: used.filter(|used| is_in_use(used)),
+            ..fit.clone()
+        });
+    }
+    Ok(())
+}
+
+fn use_fit(
+    document: &mut Document,
+    id: RunId,
+    (cooker, described): (Cooker, Option<Box<Cooker>>),
+    now: LocalTime,
+) -> Result<(), Refused> {
+    let run = find(document, id)?;
+    let of = run.cooker;
+    let together = run.fit.as_ref().map(|fit| fit.runs.clone());
+    let together = together.unwrap_or_default();
+    let used = described.map(|described| {
+        Box::new(Used {
+            described: *described,
+            measured: cooker.clone(),
+        })
+    });
+    cookers::change(document, of, cooker, now)?;
+    cookers::say_rebuilt(document, of, false)?;
+    for run in &mut document.bench.runs {
+        if let Some(fit) = run.fit.as_mut().filter(|_| together.contains(&run.id)) {
+            fit.used.clone_from(&used);
+        }
+    }
+    Ok(())
 }
 
 fn add(document: &mut Document, mut run: TestRun, now: LocalTime) -> Result<Done, Refused> {

@@ -46,6 +46,10 @@ pub(super) fn change(
     let former = std::mem::replace(&mut owned.cooker, cooker);
     if owned.cooker.spreads == former.spreads {
         owned.cooker.spreads = former.spreads.of_what_stays(&former, &owned.cooker);
+        // What a store was measured to hold says nothing of one that is filled anew.
+        if owned.cooker.store.charges != former.store.charges {
+            owned.cooker.store.capacity_share = 1.0;
+        }
     }
     let last = owned.formerly.last();
     let is_going_on = owned.is_asked && last.is_some_and(|last| now.day() <= last.until.day());

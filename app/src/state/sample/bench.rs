@@ -94,6 +94,7 @@ pub(crate) fn kept_fit(run: RunId) -> KeptFit {
             efficiency: Some(0.61),
         }),
         standard_w: None,
+        used: None,
     }
 }
 
@@ -177,6 +178,9 @@ pub(super) fn any_bench_action() -> impl Strategy<Value = BenchAction> {
         (id(), time()).prop_map(|(run, at)| BenchAction::Finish { run, at }),
         id().prop_map(BenchAction::GoOn),
         id().prop_map(BenchAction::Erase),
-        id().prop_map(|run| BenchAction::KeepFit(Box::new(kept_fit(run)))),
+        id().prop_map(|run| BenchAction::KeepFit {
+            of: run,
+            fit: Box::new(kept_fit(run)),
+        }),
     ]
 }

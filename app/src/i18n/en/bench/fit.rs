@@ -19,5 +19,7 @@ pub(super) const FIT: Fit = Fit {
         "As many panels again",
     ],
     use_it: "Use for this cooker",
+    weighed: "Weights stay as you gave them. The store then counts as holding what was measured, until \
+              you change what is in it.",
     used: "Used for this cooker",
 };

@@ -198,7 +198,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
     not_met: "The standard’s cooking power is not told, since its conditions don’t hold:",
     condition,
     methods: "All are worked out on the heat network with the measured figures, in air of 20 °C, from \
-              a store that is full; the definitions stand in the project’s page on the bench.",
+              a store that is full to its cut-out. What each one is stands in the test report.",
 };
 
 fn inside(parameter: Parameter) -> &'static str {

@@ -64,6 +64,12 @@ pub(super) const LIVE: Live = Live {
     start: "It goes in at",
     left_label: "Left in it, by weighing",
     left_hint: "Empty means not weighed.",
+    too_few: |least, read| {
+        format!(
+            "Nothing can be found from fewer than {least} readings of store or pot; {read} so far."
+        )
+    },
+    more_readings: "Write more readings",
     finish: "Finish the run",
     go_on: "Let it go on",
     to_fit: "What it tells",

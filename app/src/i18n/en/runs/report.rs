@@ -32,6 +32,10 @@ pub(super) const REPORT: Report = Report {
     not_told: "not told",
     no_value: "never",
     not_fitted: "not worked out",
+    air_in_file: "read, in the file",
+    together: |names| {
+        format!("Worked out together, and so with the same figures of the cooker: {names}.")
+    },
     fit_first: "Open a run and have it worked out, so that its figures stand here.",
     parameter: |parameter| match parameter {
         Parameter::Loss => "Loss through the jacket",

@@ -18,5 +18,7 @@ pub(super) const FIT: Fit = Fit {
         "Otros tantos paneles",
     ],
     use_it: "Usar para esta cocina",
+    weighed: "Los pesos quedan como los indicó. El depósito cuenta entonces con lo que se midió, hasta \
+              que cambie lo que hay en él.",
     used: "Se usa para esta cocina",
 };

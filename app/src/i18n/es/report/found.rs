@@ -202,7 +202,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
     not_met: "No se da la potencia de cocción de la norma, porque no se cumplen sus condiciones:",
     condition,
     methods: "Todo se calcula en la red térmica con los valores medidos, con aire a 20 °C y desde un \
-              depósito lleno; las definiciones están en la página del proyecto sobre las pruebas.",
+              depósito cargado hasta su corte. Qué es cada uno está en el informe de pruebas.",
 };
 
 fn inside(parameter: Parameter) -> &'static str {

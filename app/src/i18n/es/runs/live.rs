@@ -64,6 +64,10 @@ pub(super) const LIVE: Live = Live {
     start: "Entra a",
     left_label: "Lo que queda, pesado",
     left_hint: "Vacío quiere decir sin pesar.",
+    too_few: |least, read| {
+        format!("De menos de {least} lecturas de depósito u olla no se halla nada; van {read}.")
+    },
+    more_readings: "Anotar más lecturas",
     finish: "Terminar la prueba",
     go_on: "Que siga",
     to_fit: "Lo que dice",

@@ -34,6 +34,10 @@ pub(super) const REPORT: Report = Report {
     not_told: "no lo dicen",
     no_value: "nunca",
     not_fitted: "sin calcular",
+    air_in_file: "leído, en el archivo",
+    together: |names| {
+        format!("Calculadas juntas, y por eso con las mismas cifras de la cocina: {names}.")
+    },
     fit_first: "Abra una prueba y haga que se calcule, para que sus cifras aparezcan aquí.",
     parameter: |parameter| match parameter {
         Parameter::Loss => "Pérdida de calor",

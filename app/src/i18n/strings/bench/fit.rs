@@ -18,6 +18,8 @@ pub struct Fit {
     pub prices: [&'static str; 7],
     /// The button that takes the figures over into the cooker.
     pub use_it: &'static str,
+    /// What taking it over leaves as it is.
+    pub weighed: &'static str,
     /// Stands on it when that is done.
     pub used: &'static str,
 }

@@ -123,6 +123,10 @@ pub struct Live {
     pub left_label: &'static str,
     /// Under it.
     pub left_hint: &'static str,
+    /// There are too few readings to find anything: how many it takes, and how many there are.
+    pub too_few: SayTwo,
+    /// Leads back to where readings are written down.
+    pub more_readings: &'static str,
     /// Finishes the run.
     pub finish: &'static str,
     /// Lets it go on again.

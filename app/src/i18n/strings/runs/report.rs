@@ -57,6 +57,10 @@ pub struct Report {
     pub no_value: &'static str,
     /// The run was not fitted.
     pub not_fitted: &'static str,
+    /// The air was read, and its readings are in a file.
+    pub air_in_file: &'static str,
+    /// Runs that were fitted together, by name.
+    pub together: Say,
     /// Under the tables: fit the runs first.
     pub fit_first: &'static str,
     /// What is measured of a cooker; short, with its unit apart.

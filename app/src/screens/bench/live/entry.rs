@@ -150,8 +150,8 @@ pub(super) fn number(
             text=NumberFieldText {
                 label: format!("{}: {}", channel.name(strings), live.shows.to_lowercase()),
                 unit,
-                less: live.lower.to_owned(),
-                more: live.higher.to_owned(),
+                less: format!("{}: {}", channel.name(strings), live.lower),
+                more: format!("{}: {}", channel.name(strings), live.higher),
                 hint: String::new(),
             }
             value
@@ -186,6 +186,8 @@ fn note(scene: Scene) {
             shell.toasts.show(ToastAbout::WrittenDown, Some(undo));
         }
         Err(mistake) => {
+            // The note of the reading before would look like one of this.
+            shell.toasts.clear();
             scene.wrong.set(Some(mistake));
             focus_error();
         }

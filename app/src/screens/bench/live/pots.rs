@@ -72,8 +72,8 @@ fn number(
             text=NumberFieldText {
                 label: label.to_owned(),
                 unit: unit.trim().to_owned(),
-                less: live.lower.to_owned(),
-                more: live.higher.to_owned(),
+                less: format!("{label}: {}", live.lower),
+                more: format!("{label}: {}", live.higher),
                 hint: hint.to_owned(),
             }
             value

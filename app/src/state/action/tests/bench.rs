@@ -5,7 +5,7 @@ use model::cooker::Cooker;
 
 use super::check_refused;
 use crate::state::action::{Action, BenchAction, Done, apply};
-use crate::state::bench::{Reading, RunAbout, RunReadings, TestRun};
+use crate::state::bench::{KeptFit, Reading, RunAbout, RunReadings, TestRun};
 use crate::state::document::Document;
 use crate::state::ids::RunId;
 use crate::state::refused::{Field, Wrong};
@@ -204,14 +204,19 @@ fn a_fit_is_kept_with_all_its_runs_until_one_changes() {
     let ids: Vec<RunId> = document.bench.runs.iter().map(|run| run.id).collect();
     let mut fit = kept_fit(ids[0]);
     fit.runs.clone_from(&ids);
-    document = act(document, BenchAction::KeepFit(Box::new(fit.clone())));
-    assert!(
-        document
-            .bench
-            .runs
-            .iter()
-            .all(|run| run.fit.as_ref() == Some(&fit))
-    );
+    let keep = BenchAction::KeepFit {
+        of: ids[0],
+        fit: Box::new(fit.clone()),
+    };
+    document = act(document, keep);
+    assert_eq!(document.bench.runs[0].fit.as_ref(), Some(&fit));
+    // The other is found from the same, and its pot told nothing.
+    let other = KeptFit {
+        boiling: None,
+        standard_w: None,
+        ..fit.clone()
+    };
+    assert_eq!(document.bench.runs[1].fit.as_ref(), Some(&other));
     let plane = document.bench.runs[1].about.plane;
     let about = Box::new(RunAbout {
         air_c: Some(12.0),
@@ -242,4 +247,37 @@ fn a_spread_stays_with_the_figure_that_was_measured() {
     let document = done(document, [change(&cooker)]);
     let spreads = document.cookers[0].cooker.spreads;
     assert_eq!((spreads.contact, spreads.capacity), (None, Some(0.03)));
+}
+
+#[test]
+fn what_was_found_is_used_once_and_taken_back() {
+    let document = set_up();
+    let cooker = document.cookers[0].id;
+    let document = done(document, [add_run(cooker, test_run().readings)]);
+    let run = document.bench.runs[0].id;
+    let keep = || BenchAction::KeepFit {
+        of: run,
+        fit: Box::new(kept_fit(run)),
+    };
+    let document = act(document, keep());
+    let described = document.cookers[0].cooker.clone();
+    let mut measured = described.clone();
+    measured.store.capacity_share = 0.8;
+    let take_over = |cooker: &Cooker, described: Option<&Cooker>| BenchAction::UseFit {
+        run,
+        cooker: Box::new(cooker.clone()),
+        described: described.map(|described| Box::new(described.clone())),
+    };
+    let used = act(document.clone(), take_over(&measured, Some(&described)));
+    assert_eq!(used.cookers[0].cooker, measured);
+    assert!(!used.cookers[0].is_asked);
+    // Found again, it is still known what it was found from.
+    let again = act(used.clone(), keep());
+    let kept = again.bench.runs[0].fit.clone().unwrap().used.unwrap();
+    assert_eq!(
+        (kept.described, kept.measured),
+        (described.clone(), measured)
+    );
+    let back = act(used, take_over(&described, None));
+    assert_eq!(back, document);
 }

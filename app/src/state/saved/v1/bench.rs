@@ -7,7 +7,7 @@ use model::bench::{
 };
 
 use crate::state::bench::{
-    Bench, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun, Text,
+    Bench, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun, Text, Used,
 };
 use crate::state::saved::reader::{self, Node, Read};
 use crate::state::saved::shape::{names, record};
@@ -80,16 +80,9 @@ record!(Hints {
     degrees: "degrees",
 });
 
-record!(KeptFit {
-    at: "at",
-    runs: "runs",
-    worth: "worth",
-    scatter_k: "scatter_k",
-    found: "found",
-    figures: "figures",
-    spread: "spread",
-    boiling: "boiling",
-    standard_w: "standard_w",
+record!(Used {
+    described: "described",
+    measured: "measured",
 });
 
 record!(Found {
@@ -203,5 +196,55 @@ impl Read for RunReadings {
             ("text", text) => Read::read(&text).map(Self::File),
             (_, other) => Err(other.expected("typed or text")),
         }
+    }
+}
+
+/// What was taken over goes along only where something was, as before there was that.
+impl Write for KeptFit {
+    fn write(&self, out: &mut Writer) {
+        let Self {
+            at,
+            runs,
+            worth,
+            scatter_k,
+            found,
+            figures,
+            spread,
+            boiling,
+            standard_w,
+            used,
+        } = self;
+        let mut fields: Vec<(&str, &dyn Write)> = vec![
+            ("at", at),
+            ("runs", runs),
+            ("worth", worth),
+            ("scatter_k", scatter_k),
+            ("found", found),
+            ("figures", figures),
+            ("spread", spread),
+            ("boiling", boiling),
+            ("standard_w", standard_w),
+        ];
+        if used.is_some() {
+            fields.push(("used", used));
+        }
+        Record(&fields).write(out);
+    }
+}
+
+impl Read for KeptFit {
+    fn read(from: &Node<'_>) -> reader::Found<Self> {
+        Ok(Self {
+            at: from.get("at")?,
+            runs: from.get("runs")?,
+            worth: from.get("worth")?,
+            scatter_k: from.get("scatter_k")?,
+            found: from.get("found")?,
+            figures: from.get("figures")?,
+            spread: from.get("spread")?,
+            boiling: from.get("boiling")?,
+            standard_w: from.get("standard_w")?,
+            used: from.get("used")?,
+        })
     }
 }

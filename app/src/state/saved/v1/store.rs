@@ -20,6 +20,7 @@ impl Write for Store {
             cutout_c,
             filled_on,
             converted,
+            capacity_share,
         } = self;
         let finned = metal.is_some();
         let mut fields: Vec<(&str, &dyn Write)> = vec![
@@ -37,6 +38,9 @@ impl Write for Store {
         if 0.0 < *converted {
             fields.push(("converted", converted));
         }
+        if capacity_share.to_bits() != 1.0_f64.to_bits() {
+            fields.push(("capacity_share", capacity_share));
+        }
         Record(&fields).write(out);
     }
 }
@@ -52,6 +56,7 @@ impl Read for Store {
             cutout_c: from.get("cutout_c")?,
             filled_on: from.get("filled_on")?,
             converted: Option::unwrap_or(from.get("converted")?, 0.0),
+            capacity_share: Option::unwrap_or(from.get("capacity_share")?, 1.0),
         })
     }
 }
