@@ -25,10 +25,11 @@ ROOMS='
 FEATURES='--enable-bulk-memory --enable-nontrapping-float-to-int --enable-sign-ext
     --enable-mutable-globals --enable-reference-types --enable-multivalue'
 
+# For size, -Oz gains nothing more once the result is compressed, and is slower.
 smaller() {
     # The variable holds one option after the other.
     # shellcheck disable=SC2086
-    wasm-opt -Oz $FEATURES --output="$1.small" "$1"
+    wasm-opt -Os $FEATURES --output="$1.small" "$1"
     mv "$1.small" "$1"
 }
 

@@ -19,11 +19,10 @@ fn a_first_visit_begins_before_all_is_there() {
         page.open("").await?;
         page.see("Welcome").await?;
         page.test("start-example").await?.click().await?;
-        page.test("fetch-again").await?;
-        page.see("could not be downloaded").await?;
+        page.test("rooms-not-here").await?;
         page.screenshot("on-the-way").await?;
         page.site.give_back("_rest.wasm")?;
-        page.test("fetch-again").await?.click().await?;
+        page.press("Try again").await?;
         page.test("verdict").await?;
         // The browser logs what it asked for in vain, and no door was opened before its time.
         let errors = page.console_errors().await?;

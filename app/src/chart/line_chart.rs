@@ -123,6 +123,9 @@ const LINE_IN_POINTS: usize = 10;
 /// Least part of the width between two labels of the x axis.
 const X_GAP: f64 = SIDE / 4.2;
 
+/// A letter stands so many parts of its line before the one of the line before.
+const LETTER_PARTS: usize = 8;
+
 /// The plot's axes.
 struct Axes {
     x: Scale,
@@ -339,10 +342,17 @@ fn letters(view: &LineChartView, axes: &Axes) -> View {
         .series
         .iter()
         .filter_map(|series| {
+            let place = LineStyle::ALIKE
+                .iter()
+                .position(|style| *style == series.style)?;
             let letter = series.style.letter()?;
-            let (x, y) = series.points.iter().rfind(|point| !point.1.is_nan())?;
+            let drawn: Vec<&(f64, f64)> =
+                series.points.iter().filter(|it| !it.1.is_nan()).collect();
+            // Each a bit before the one of the line before, since lines often end alike.
+            let back = place * drawn.len() / LETTER_PARTS;
+            let (x, y) = drawn.get(drawn.len().checked_sub(1 + back)?)?;
             let x = axes.x.at(*x) / SIDE;
-            let style = format!("{}; --x: {x:.4}", place(axes.y.at(*y)));
+            let style = format!("--at: {:.4}; --x: {x:.4}", axes.y.at(*y) / SIDE);
             Some(view! {
                 <span class="line-chart__letter" data-style=series.style.name() style=style>
                     {letter.to_string()}
@@ -391,7 +401,7 @@ fn lanes(places: &[f64]) -> Vec<Lane> {
         let late = if most_late {
             SIDE * 0.25 < place
         } else {
-            SIDE * 0.75 < place
+            SIDE * 0.6 < place
         };
         if late { "end" } else { "start" }
     };

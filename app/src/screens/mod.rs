@@ -10,7 +10,7 @@ mod tonight;
 
 use crate::reactive::*;
 
-use crate::components::{Button, EmptyNote, Icon};
+use crate::components::{StatusLine, StatusTone};
 use crate::shell::Shell;
 use crate::shell::rest::Progress;
 use crate::state::ids::CookerId;
@@ -36,9 +36,10 @@ pub fn Screen(
         let is_here = is_there.get() || matches!(room.get(), Route::Start(_));
         is_here.then(|| room.get())
     });
-    let is_waiting = move || !is_there.get() && (shown.get().is_none() || rest.is_awaited().get());
+    // What was asked for may have to wait while the first start is still to be seen.
+    let is_waiting = move || shown.get().is_none() || rest.is_awaited().get();
     view! {
-        <Show when=is_waiting>
+        <Show when=move || !is_there.get() && is_waiting()>
             <OnTheWay shell />
         </Show>
         {move || match shown.get() {
@@ -53,32 +54,30 @@ pub fn Screen(
     }
 }
 
-/// What is seen until the rooms are there, once, on a first visit.
+/// That the rooms are on their way, once, on a first visit.
 #[component]
 fn OnTheWay(shell: Shell) -> impl IntoView {
     let Shell { words, rest, .. } = shell;
     let has_failed = Memo::new(move |_| rest.progress().get() == Progress::Failed);
-    let text = Signal::derive(move || {
-        let common = &words.strings().common;
-        let text = if has_failed.get() {
-            common.rooms_not_here
-        } else {
-            common.rooms_coming
-        };
-        text.to_owned()
-    });
+    let coming = move || {
+        view! {
+            <StatusLine
+                tone=StatusTone::Notice
+                text=words.text(|strings| strings.common.rooms_coming)
+                test="rooms-coming"
+            />
+        }
+    };
     view! {
-        <div class="screen" role="status" data-test="on-the-way">
-            <EmptyNote icon=Icon::Fetch text>
-                <Show when=move || has_failed.get()>
-                    <Button
-                        label=words.text(|strings| strings.common.buttons.try_again)
-                        on_press=move |()| rest.try_again()
-                        test="fetch-again"
-                    />
-                </Show>
-            </EmptyNote>
-        </div>
+        <Show when=move || has_failed.get() fallback=coming>
+            <StatusLine
+                tone=StatusTone::Trouble
+                text=words.text(|strings| strings.common.rooms_not_here)
+                action=words.text(|strings| strings.common.buttons.try_again)
+                on_action=Callback::new(move |()| rest.try_again())
+                test="rooms-not-here"
+            />
+        </Show>
     }
 }
 

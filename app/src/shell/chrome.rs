@@ -382,7 +382,7 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::TakenBack => notes.taken_back.to_owned(),
         ToastAbout::PotIn => notes.pot_in.to_owned(),
         ToastAbout::Noted => notes.noted.to_owned(),
-        ToastAbout::Said(text) => text.clone(),
         ToastAbout::WrittenDown => notes.written_down.to_owned(),
+        ToastAbout::Said(text) => text.clone(),
     }
 }

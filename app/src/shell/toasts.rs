@@ -45,10 +45,10 @@ pub enum ToastAbout {
     TakenBack,
     /// Something that was seen is in the diary.
     Noted,
-    /// What the bench's worker says.
-    Said(String),
     /// A reading of a test run is kept.
     WrittenDown,
+    /// What the bench's worker says.
+    Said(String),
 }
 
 /// How long a note stays. Long enough to read it slowly and reach for the button. \[ms\]

@@ -7,6 +7,8 @@ pub(crate) struct Arguments {
     pub(crate) households: u64,
     pub(crate) days: u32,
     pub(crate) wide: bool,
+    /// Reads the thermometer at any hour of the day, not mostly before the pot.
+    pub(crate) any_hour: bool,
     /// Prints every pot as a row instead of the report.
     pub(crate) rows: bool,
 }
@@ -19,6 +21,7 @@ impl Arguments {
             households: 100,
             days: 30,
             wide: false,
+            any_hour: false,
             rows: false,
         };
         let mut words = words;
@@ -41,10 +44,11 @@ impl Arguments {
                         u32::try_from(count(1, 366)?).map_err(|why| why.to_string())?;
                 }
                 "--wide" => arguments.wide = true,
+                "--any-hour" => arguments.any_hour = true,
                 "--rows" => arguments.rows = true,
                 _ => {
                     return Err(format!(
-                        "what is {word}? --seed, --households, --days, --wide or --rows"
+                        "what is {word}? --seed, --households, --days, --wide, --any-hour or --rows"
                     ));
                 }
             }
@@ -68,6 +72,7 @@ mod tests {
             households: 12,
             days: 3,
             wide: true,
+            any_hour: false,
             rows: false,
         };
         assert_eq!(

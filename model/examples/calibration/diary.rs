@@ -125,8 +125,8 @@ struct Plan {
     meal: Meal,
 }
 
-/// Lives so many days.
-pub(crate) fn live(household: &mut Household, seed: u64, days: u32) -> Lived {
+/// Lives so many days; `any_hour` for a thermometer that is read at any hour of the day.
+pub(crate) fn live(household: &mut Household, seed: u64, days: u32, any_hour: bool) -> Lived {
     let mut random = Random::new(seed, 2);
     let first_day = household.first_day;
     if household.begins_warm {
@@ -146,7 +146,7 @@ pub(crate) fn live(household: &mut Household, seed: u64, days: u32) -> Lived {
         write_sky(household, day, &light, &mut random, &mut lived.notes);
         live_day(
             household,
-            (number + 1, day),
+            (number + 1, day, any_hour),
             &light,
             &mut random,
             &mut lived,
@@ -158,7 +158,7 @@ pub(crate) fn live(household: &mut Household, seed: u64, days: u32) -> Lived {
 
 fn live_day(
     household: &mut Household,
-    (number, day): (u32, Day),
+    (number, day, any_hour): (u32, Day, bool),
     light: &TrueDay,
     random: &mut Random,
     lived: &mut Lived,
@@ -168,7 +168,8 @@ fn live_day(
     let mut reading_s = random.chance(0.92).then(|| {
         let any_s = day.at_s((random.between(8.0, 20.0) * 3600.0) as i64).0;
         let before_s = (random.between(0.0, 3600.0)) as i64;
-        let evening = plans.last().filter(|_| random.chance(0.6));
+        let mut is_before = || random.chance(0.6) && !any_hour;
+        let evening = plans.last().filter(|_| is_before());
         evening.map_or(any_s, |plan| plan.put_in_s - before_s)
     });
     for plan in plans {

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::error::Error;
 use std::f64::consts::PI;
 
-use model::cooker::Cooker;
+use model::cooker::{Cooker, Metal};
 use model::dish::{Basis, Dish, DoneWhen, Slowing};
 use model::jacket::Jacket as Described;
 use model::journal::Meal;
@@ -13,7 +13,9 @@ use model::place::AirYear;
 use model::pot::Lid;
 use model::pot::loss::{EVAPORATION_FACTOR, POOL_W_M2PA};
 use model::provenance::Datum;
-use model::seat::{self, BOILING_FILM_W_M2K, INNER_FILM_W_M2K};
+use model::seat::{
+    self, BOILING_FILM_W_M2K, INNER_FILM_W_M2K, SLEEVE_BASE_GAP_M, SLEEVE_SIDE_GAP_M, Seat,
+};
 use model::sun::Plane;
 use model::tonight::Site;
 use model::water::{boiling_point_c, heat_of_vaporisation_j_kg};
@@ -34,6 +36,8 @@ const STORE_GROWTH: f64 = 1.1;
 const TURNS_OVER: f64 = 4.0;
 /// Share of what fins could carry that built ones do: lengths, gaps, welds. From memory.
 const FIN_SHARE: (f64, f64) = (0.5, 1.0);
+/// The same of foam beside a third of its metal: thin struts, lumps at the nodes. From memory.
+const FOAM_SHARE: (f64, f64) = (0.6, 1.1);
 /// Narrowest melting range that is reckoned with. \[K\]
 const LEAST_RANGE_K: f64 = 0.3;
 
@@ -90,7 +94,7 @@ impl Truth {
         row.store.leak_w_k = (lid - 1.0) * conducts_m * row.jacket.conductivity_w_mk(middle_c);
 
         let contact = Contact {
-            joint: joint(cooker, width, &mut random),
+            joint: joint(cooker, diameter_m, width, &mut random),
             area_m2: cooker
                 .contact
                 .seat
@@ -211,7 +215,7 @@ fn store(
     random: &mut Random,
 ) -> Result<(Store, HeatTable), Box<dyn Error>> {
     let mut stuffs = Vec::new();
-    let (mut volume_m3, mut metal_m3, mut metal_w_mk) = (0.0, 0.0, 0.0);
+    let mut volume_m3 = 0.0;
     let mut main: Option<(f64, Conducts)> = None;
     for charge in &cooker.store.charges {
         let props = charge.medium.props();
@@ -238,12 +242,7 @@ fn store(
                 (melt.solidus_c, melt.liquidus_c)
             }),
         };
-        let own_m3 = mass_kg / drawn(random, props.density_kg_m3, width);
-        volume_m3 += own_m3;
-        if charge.medium.is_nearly_isothermal() {
-            metal_m3 += own_m3;
-            metal_w_mk = solid_w_mk;
-        }
+        volume_m3 += mass_kg / drawn(random, props.density_kg_m3, width);
         if main.as_ref().is_none_or(|(most_kg, _)| *most_kg < mass_kg) {
             main = Some((mass_kg, conducts));
         }
@@ -255,10 +254,10 @@ fn store(
         });
     }
     let (_, mut conducts) = main.ok_or("a store of nothing")?;
-    if cooker.store.metal.is_some() {
-        let fins = metal_m3 / volume_m3 * metal_w_mk * random.between(FIN_SHARE.0, FIN_SHARE.1);
-        conducts.solid_w_mk += fins;
-        conducts.melt_w_mk += fins;
+    if let Some(metal) = cooker.store.metal {
+        let carries_w_mk = metal_w_mk(metal, width, random);
+        conducts.solid_w_mk += carries_w_mk;
+        conducts.melt_w_mk += carries_w_mk;
     }
     let mass_kg: f64 = stuffs.iter().map(|stuff| stuff.mass_kg).sum();
     let depth_m = cooker.store.depth_m * random.factor(0.05 * width);
@@ -299,6 +298,21 @@ fn store(
         },
         table,
     ))
+}
+
+/// What the metal within a medium adds to its conductivity, as it was truly built. \[W/mK\]
+fn metal_w_mk(metal: Metal, width: f64, random: &mut Random) -> f64 {
+    let (of, share, (least, most)) = match metal {
+        Metal::Fins {
+            of,
+            thickness_m,
+            pitch_m,
+        } => (of, thickness_m / pitch_m, FIN_SHARE),
+        Metal::Foam { of, share } => (of, share / 3.0, FOAM_SHARE),
+    };
+    let conductivity = of.props().conductivity_w_mk;
+    let own_w_mk = conductivity.value * random.factor(width * conductivity.spread_share());
+    share * own_w_mk * random.between(least, most)
 }
 
 /// Shells, their volumes and the faces they turn to the jacket.
@@ -367,13 +381,24 @@ fn cups(volume_m3: f64, deep_m: f64, radius_m: f64) -> Cut {
     (shells, volumes, faces)
 }
 
-fn joint(cooker: &Cooker, width: f64, random: &mut Random) -> Joint {
-    let factor = random.factor(width * cooker.contact.seat.spread_share());
-    match cooker.contact.seat.joint() {
+fn joint(cooker: &Cooker, diameter_m: f64, width: f64, random: &mut Random) -> Joint {
+    let seat = cooker.contact.seat;
+    let mut truly = |gap: Datum| gap.value / random.factor(width * gap.spread_share());
+    if seat == Seat::Sleeve {
+        return Joint::Well {
+            base_gap_m: truly(SLEEVE_BASE_GAP_M),
+            side_gap_m: truly(SLEEVE_SIDE_GAP_M),
+            base_share: 1.0 / (1.0 + 4.0 * cooker.store.depth_m / diameter_m),
+        };
+    }
+    match seat.joint() {
         seat::Joint::Gap { mean_gap_m: gap_m } | seat::Joint::Open { gap_m } => {
-            Joint::Gap(gap_m.value / factor)
+            Joint::Gap(truly(gap_m))
         }
-        seat::Joint::Film { conductance_w_m2k } => Joint::Film(conductance_w_m2k.value * factor),
+        seat::Joint::Film { conductance_w_m2k } => {
+            let share = width * conductance_w_m2k.spread_share();
+            Joint::Film(conductance_w_m2k.value * random.factor(share))
+        }
     }
 }
 

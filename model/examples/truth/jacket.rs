@@ -10,8 +10,8 @@ use super::random::Random;
 use super::shell::{Jacket, cut, edges_m};
 
 /// Shells, and by how much each is thicker than the one before.
-const JACKET_SHELLS: usize = 24;
-const JACKET_GROWTH: f64 = 1.04;
+const JACKET_SHELLS: usize = 16;
+const JACKET_GROWTH: f64 = 1.06;
 /// Rise of the heat capacity of insulation, as that of glass and stone. From memory. \[1/K\]
 const JACKET_RISE_K: f64 = 6e-4;
 
@@ -53,7 +53,6 @@ pub(crate) fn jacket(
     let film = drawn(random, OUTER_FILM_W_M2K, width);
     let jacket = Jacket {
         shells: cut(&area_m2, &edges),
-        heat_j: vec![0.0; JACKET_SHELLS],
         // The tables give it for use at some 100 °C.
         capacity_j_m3k: capacity_j_m3k / (1.0 + 100.0 * JACKET_RISE_K),
         capacity_rise_k: JACKET_RISE_K,

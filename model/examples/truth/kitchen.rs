@@ -21,6 +21,13 @@ const STEFAN_BOLTZMANN: f64 = 5.670_374e-8;
 pub(crate) enum Joint {
     /// A gap of air of this width. \[m\]
     Gap(f64),
+    /// A well that the pot stands in: air under its base, and another width round its side.
+    Well {
+        base_gap_m: f64,
+        side_gap_m: f64,
+        /// Of the area that the pot takes heat through.
+        base_share: f64,
+    },
     /// A film. \[W/m2K\]
     Film(f64),
 }
@@ -30,6 +37,14 @@ impl Joint {
     pub(crate) fn w_m2k(self, hot_c: f64, cold_c: f64) -> f64 {
         match self {
             Self::Film(w_m2k) => w_m2k,
+            Self::Well {
+                base_gap_m,
+                side_gap_m,
+                base_share,
+            } => {
+                let across = |gap_m| Self::Gap(gap_m).w_m2k(hot_c, cold_c);
+                base_share * across(base_gap_m) + (1.0 - base_share) * across(side_gap_m)
+            }
             Self::Gap(width_m) => {
                 // Still air from 50 to 300 °C, a straight line within 2 % of the U.S. Standard
                 // Atmosphere 1976, and grey faces of 0.3 and 0.2.

@@ -6,9 +6,9 @@
 //!
 //! The state of each shell is its heat; the step solves for the temperatures at its end with the heat
 //! capacities of its beginning, and books the very flows of that solution, so heat is kept whatever
-//! the step. The innermost shell of the jacket touches every shell of the store that has an outer
-//! face: one column beside an otherwise tridiagonal system, eliminated by a second right-hand side
-//! of the same sweep (Thomas's algorithm).
+//! the step. Insulation carries next to nothing along the store's face: the shells of the store are
+//! taken in four groups, each with a column of jacket of its own behind it. All is tridiagonal
+//! (Thomas's algorithm), the columns eliminated first.
 
 use super::heat::HeatTable;
 use super::shell::{Conducts, Jacket, Shell};
@@ -69,17 +69,56 @@ pub(crate) struct Row {
     store_c: Vec<f64>,
     store_j_k: Vec<f64>,
     store_link_w_k: Vec<f64>,
-    jacket_c: Vec<f64>,
-    jacket_link_w_k: Vec<f64>,
-    to_jacket_w_k: Vec<f64>,
+    columns: Vec<Column>,
     since_links_s: f64,
     /// Place of the first shell behind pot and wall.
     first: usize,
-    jacket_upper: Vec<f64>,
-    jacket_right: Vec<f64>,
     upper: Vec<f64>,
     right: Vec<f64>,
-    beside: Vec<f64>,
+}
+
+/// The jacket behind some shells of the store. Its figures are those of a jacket that is all like it.
+#[derive(Debug, Clone)]
+struct Column {
+    /// The shell of the store that it takes heat from, and its share of the jacket.
+    at: usize,
+    share: f64,
+    heat_j: Vec<f64>,
+    t_c: Vec<f64>,
+    link_w_k: Vec<f64>,
+    from_store_w_k: f64,
+    /// The solution: each shell from the one before, the first from the store.
+    upper: Vec<f64>,
+    right: Vec<f64>,
+}
+
+/// Groups of the store's shells.
+const COLUMNS: usize = 4;
+
+/// One column for each group of shells that turns a face to the jacket, at the middle of its faces.
+fn columns(share: &[f64], shells: usize) -> Vec<Column> {
+    let whole: f64 = share.iter().sum();
+    let of_group = share.len().div_ceil(COLUMNS);
+    let mut columns = Vec::new();
+    for (group, own) in share.chunks(of_group).enumerate() {
+        let sum: f64 = own.iter().sum();
+        if sum <= 0.0 {
+            continue;
+        }
+        let places = own.iter().enumerate();
+        let middle = places.map(|(idx, share)| idx as f64 * share).sum::<f64>() / sum;
+        columns.push(Column {
+            at: group * of_group + middle.round() as usize,
+            share: sum / whole,
+            heat_j: vec![0.0; shells],
+            t_c: vec![0.0; shells],
+            link_w_k: vec![0.0; shells],
+            from_store_w_k: 0.0,
+            upper: vec![0.0; shells],
+            right: vec![0.0; shells],
+        });
+    }
+    columns
 }
 
 /// Conductances that follow the temperature are taken anew after so much time. \[s\]
@@ -87,21 +126,16 @@ const LINKS_S: f64 = 20.0;
 
 impl Row {
     pub(crate) fn new(store: Store, jacket: Jacket, table: HeatTable) -> Self {
-        let (n, m) = (store.shells.len(), jacket.shells.len());
+        let n = store.shells.len();
         let mut row = Self {
             store_c: vec![0.0; n],
             store_j_k: vec![0.0; n],
             store_link_w_k: vec![0.0; n],
-            jacket_c: vec![0.0; m],
-            jacket_link_w_k: vec![0.0; m],
-            to_jacket_w_k: vec![0.0; n],
+            columns: columns(&store.jacket_share, jacket.shells.len()),
             since_links_s: LINKS_S,
             first: 0,
-            jacket_upper: vec![0.0; m],
-            jacket_right: vec![0.0; m],
             upper: vec![0.0; n + 2],
             right: vec![0.0; n + 2],
-            beside: vec![0.0; n + 2],
             store,
             jacket,
             table,
@@ -117,11 +151,13 @@ impl Row {
             *heat_j = heat_j_kg * mass_kg;
         }
         let shells = self.jacket.shells.len();
-        for idx in 0..shells {
-            let out = (idx as f64 + 0.5) / shells as f64;
-            self.jacket.heat_j[idx] = self
-                .jacket
-                .heat_at_j(idx, store_c + out * (air_c - store_c));
+        for column in &mut self.columns {
+            for (idx, heat_j) in column.heat_j.iter_mut().enumerate() {
+                let out = (idx as f64 + 0.5) / shells as f64;
+                *heat_j = self
+                    .jacket
+                    .heat_at_j(idx, store_c + out * (air_c - store_c));
+            }
         }
         self.since_links_s = LINKS_S;
         self.read();
@@ -140,8 +176,10 @@ impl Row {
             self.store_c[idx] = at_c;
             self.store_j_k[idx] = j_kgk * mass_kg;
         }
-        for idx in 0..self.jacket_c.len() {
-            self.jacket_c[idx] = self.jacket.temperature_c(idx);
+        for column in &mut self.columns {
+            for (idx, (t_c, heat_j)) in column.t_c.iter_mut().zip(&column.heat_j).enumerate() {
+                *t_c = self.jacket.temperature_c(idx, *heat_j);
+            }
         }
     }
 
@@ -158,30 +196,28 @@ impl Row {
                 0.0
             };
         }
-        let m = self.jacket_c.len();
-        let conductivity = |at_c: f64| self.jacket.conductivity_w_mk(at_c);
-        let mut here = conductivity(self.jacket_c[0]);
-        let jacket_w_k = here / self.jacket.shells[0].inner_per_m;
-        for idx in 0..n {
+        let jacket = &self.jacket;
+        for column in &mut self.columns {
+            let mut here = jacket.conductivity_w_mk(column.t_c[0]);
+            let jacket_w_k = here / jacket.shells[0].inner_per_m;
             // The heat that leaves through the outermost face crosses half a shell to get there.
-            let own = if idx + 1 == n {
-                self.store.shells[idx].outer_per_m / self.store.conducts.w_mk(self.store_c[idx])
+            let own_k_w = if column.at + 1 == n {
+                let conducts_w_mk = self.store.conducts.w_mk(self.store_c[column.at]);
+                self.store.shells[column.at].outer_per_m / conducts_w_mk
             } else {
                 0.0
             };
-            let share_w_k = self.store.jacket_share[idx] * jacket_w_k;
-            self.to_jacket_w_k[idx] = share_w_k / (1.0 + own * share_w_k);
-        }
-        for idx in 0..m {
-            let outward = self.jacket.shells[idx].outer_per_m / here;
-            self.jacket_link_w_k[idx] = if idx + 1 < m {
-                let next = conductivity(self.jacket_c[idx + 1]);
-                let inward = self.jacket.shells[idx + 1].inner_per_m / next;
-                here = next;
-                1.0 / (outward + inward)
-            } else {
-                1.0 / (outward + 1.0 / self.jacket.film_w_k)
-            };
+            column.from_store_w_k = jacket_w_k / (1.0 + own_k_w * column.share * jacket_w_k);
+            for idx in 0..column.t_c.len() {
+                let outward = jacket.shells[idx].outer_per_m / here;
+                column.link_w_k[idx] = if let Some(next_c) = column.t_c.get(idx + 1) {
+                    let next = jacket.conductivity_w_mk(*next_c);
+                    here = next;
+                    1.0 / (outward + jacket.shells[idx + 1].inner_per_m / next)
+                } else {
+                    1.0 / (outward + 1.0 / jacket.film_w_k)
+                };
+            }
         }
         self.since_links_s = 0.0;
     }
@@ -228,103 +264,69 @@ impl Row {
             };
             self.upper[0] = coupled / own;
             self.right[0] = right / own;
-            self.beside[0] = 0.0;
             let seat_w_k = 1.0 / (1.0 / pot.contact_w_k + 1.0 / self.face_w_k());
             let own = pot.wall_j_k * per_s + pot.film_w_k + seat_w_k;
             let pivot = 1.0 / (own - pot.film_w_k * self.upper[0]);
             self.upper[1] = seat_w_k * pivot;
             self.right[1] =
                 (pot.wall_j_k * per_s * pot.wall_c + pot.film_w_k * self.right[0]) * pivot;
-            self.beside[1] = 0.0;
             link_in = seat_w_k;
         }
-        let (mut touch, mut touch_right, mut touch_beside) = (0.0, 0.0, 0.0);
+        for column in &mut self.columns {
+            column.eliminate(&self.jacket, per_s, air_c);
+        }
+        let mut columns = self.columns.iter();
+        let mut column = columns.next();
         for idx in 0..n {
             let at = first + idx;
             let link_out = self.store_link_w_k[idx];
-            let to_jacket = self.to_jacket_w_k[idx];
             let leak = self.store.jacket_share[idx] * self.store.leak_w_k;
             let held = self.store_j_k[idx] * per_s;
-            let own = held + link_in + link_out + to_jacket + leak;
-            let (before_upper, before_right, before_beside) = if at == 0 {
-                (0.0, 0.0, 0.0)
+            let mut own = held + link_in + link_out + leak;
+            let mut right =
+                held * self.store_c[idx] + heater_w * self.store.heater_share[idx] + leak * air_c;
+            if let Some(behind) = column.filter(|column| column.at == idx) {
+                let g_w_k = behind.share * behind.from_store_w_k;
+                own += g_w_k * (1.0 - behind.upper[0]);
+                right += g_w_k * behind.right[0];
+                column = columns.next();
+            }
+            let (before_upper, before_right) = if at == 0 {
+                (0.0, 0.0)
             } else {
-                (self.upper[at - 1], self.right[at - 1], self.beside[at - 1])
+                (self.upper[at - 1], self.right[at - 1])
             };
             let pivot = 1.0 / (own - link_in * before_upper);
             self.upper[at] = link_out * pivot;
-            self.right[at] = (held * self.store_c[idx]
-                + heater_w * self.store.heater_share[idx]
-                + leak * air_c
-                + link_in * before_right)
-                * pivot;
-            self.beside[at] = (to_jacket + link_in * before_beside) * pivot;
+            self.right[at] = (right + link_in * before_right) * pivot;
             link_in = link_out;
         }
-        for at in (0..first + n).rev() {
-            if at + 1 < first + n {
-                self.right[at] += self.upper[at] * self.right[at + 1];
-                self.beside[at] += self.upper[at] * self.beside[at + 1];
-            }
-            if first <= at {
-                let to_jacket = self.to_jacket_w_k[at - first];
-                touch += to_jacket;
-                touch_right += to_jacket * self.right[at];
-                touch_beside += to_jacket * self.beside[at];
-            }
-        }
-
-        // The jacket from the air inwards, so that the shell on the store comes last.
-        let m = self.jacket_c.len();
-        let (mut carried, mut carried_right) = (0.0, air_c);
-        for idx in (0..m).rev() {
-            let outward = self.jacket_link_w_k[idx];
-            let inward = if idx == 0 {
-                0.0
-            } else {
-                self.jacket_link_w_k[idx - 1]
-            };
-            let held = self.jacket_j_k(idx) * per_s;
-            let mut own = held + outward + inward - outward * carried;
-            let mut right = held * self.jacket_c[idx] + outward * carried_right;
-            if idx == 0 {
-                own += touch - touch_beside;
-                right += touch_right;
-            }
-            carried = inward / own;
-            carried_right = right / own;
-            self.jacket_upper[idx] = carried;
-            self.jacket_right[idx] = carried_right;
+        for at in (0..first + n - 1).rev() {
+            self.right[at] += self.upper[at] * self.right[at + 1];
         }
         self.flow(dt_s, air_c, pot)
-    }
-
-    /// Heat capacity of a shell of the jacket. \[J/K\]
-    fn jacket_j_k(&self, idx: usize) -> f64 {
-        let rise = self.jacket.capacity_rise_k * self.jacket_c[idx];
-        self.jacket.capacity_j_k(idx) * (1.0 + rise)
     }
 
     /// Finishes the solution and reads what flows in it.
     fn flow(&mut self, dt_s: f64, air_c: f64, pot: Option<&OnSeat>) -> Flow {
         let mut flow = Flow::default();
-        let last = self.jacket_c.len() - 1;
-        for idx in 1..=last {
-            self.jacket_right[idx] += self.jacket_upper[idx] * self.jacket_right[idx - 1];
-        }
-        let film_w_k = self.jacket_link_w_k[last];
-        flow.jacket_air_j = film_w_k * (self.jacket_right[last] - air_c) * dt_s;
-        let touching_c = self.jacket_right[0];
         self.first = if pot.is_some() { 2 } else { 0 };
+        for column in &mut self.columns {
+            let mut before_c = self.right[self.first + column.at];
+            for (right, upper) in column.right.iter_mut().zip(&column.upper) {
+                *right += upper * before_c;
+                before_c = *right;
+            }
+            let film_w_k = column.link_w_k.last().copied().unwrap_or(0.0);
+            flow.jacket_air_j += column.share * film_w_k * (before_c - air_c) * dt_s;
+        }
         for idx in 0..self.store_c.len() {
-            let at = self.first + idx;
-            self.right[at] += self.beside[at] * touching_c;
             let leak_w_k = self.store.jacket_share[idx] * self.store.leak_w_k;
-            flow.leak_j += leak_w_k * (self.right[at] - air_c) * dt_s;
+            flow.leak_j += leak_w_k * (self.right[self.first + idx] - air_c) * dt_s;
         }
         if let Some(pot) = pot {
-            flow.water_c = self.right[0] + self.beside[0] * touching_c;
-            flow.wall_c = self.right[1] + self.beside[1] * touching_c;
+            flow.water_c = self.right[0];
+            flow.wall_c = self.right[1];
             flow.pot_air_j = pot.air_w_k * (flow.water_c - air_c) * dt_s;
             let (evaporation_w, slope_w_k) = pot.evaporation;
             if let Some(held_c) = pot.held_c {
@@ -340,9 +342,11 @@ impl Row {
 
     /// Takes the last solution over into the heats.
     pub(crate) fn commit(&mut self) {
-        for idx in 0..self.jacket_c.len() {
-            let rise_k = self.jacket_right[idx] - self.jacket_c[idx];
-            self.jacket.heat_j[idx] += self.jacket_j_k(idx) * rise_k;
+        for column in &mut self.columns {
+            for idx in 0..column.t_c.len() {
+                let rise_k = column.right[idx] - column.t_c[idx];
+                column.heat_j[idx] += self.jacket.capacity_at_j_k(idx, column.t_c[idx]) * rise_k;
+            }
         }
         for idx in 0..self.store_c.len() {
             let rise_k = self.right[self.first + idx] - self.store_c[idx];
@@ -379,6 +383,28 @@ impl Row {
 
     /// Heat in store and jacket above 0 °C. \[J\]
     pub(crate) fn held_j(&self) -> f64 {
-        self.store.heat_j.iter().sum::<f64>() + self.jacket.heat_j.iter().sum::<f64>()
+        let jacket_j = |column: &Column| column.share * column.heat_j.iter().sum::<f64>();
+        self.store.heat_j.iter().sum::<f64>() + self.columns.iter().map(jacket_j).sum::<f64>()
+    }
+}
+
+impl Column {
+    /// From the air inwards: each shell by the one before it, the first by the store's.
+    fn eliminate(&mut self, jacket: &Jacket, per_s: f64, air_c: f64) {
+        let (mut carried, mut carried_right) = (0.0, air_c);
+        for idx in (0..self.t_c.len()).rev() {
+            let outward = self.link_w_k[idx];
+            let inward = if idx == 0 {
+                self.from_store_w_k
+            } else {
+                self.link_w_k[idx - 1]
+            };
+            let held = jacket.capacity_at_j_k(idx, self.t_c[idx]) * per_s;
+            let inverse = 1.0 / (held + inward + outward - outward * carried);
+            carried_right = (held * self.t_c[idx] + outward * carried_right) * inverse;
+            carried = inward * inverse;
+            self.upper[idx] = carried;
+            self.right[idx] = carried_right;
+        }
     }
 }

@@ -80,7 +80,6 @@ pub(crate) fn edges_m(thickness_m: f64, shells: usize, growth: f64) -> Vec<f64> 
 #[derive(Debug, Clone)]
 pub(crate) struct Jacket {
     pub(crate) shells: Vec<Shell>,
-    pub(crate) heat_j: Vec<f64>,
     /// Heat capacity at 0 °C by volume, and its rise as a share by kelvin. \[J/m3K, 1/K\]
     pub(crate) capacity_j_m3k: f64,
     pub(crate) capacity_rise_k: f64,
@@ -129,8 +128,14 @@ impl Jacket {
         self.capacity_j_m3k * self.shells[idx].volume_m3
     }
 
-    pub(crate) fn temperature_c(&self, idx: usize) -> f64 {
-        let share = self.heat_j[idx] / self.capacity_j_k(idx);
+    /// Heat capacity of a shell at a temperature. \[J/K\]
+    pub(crate) fn capacity_at_j_k(&self, idx: usize, at_c: f64) -> f64 {
+        self.capacity_j_k(idx) * (1.0 + self.capacity_rise_k * at_c)
+    }
+
+    /// Temperature of a shell with this heat. \[°C\]
+    pub(crate) fn temperature_c(&self, idx: usize, heat_j: f64) -> f64 {
+        let share = heat_j / self.capacity_j_k(idx);
         let rise = self.capacity_rise_k;
         // Root of share = T + rise T^2/2, without loss of digits for a small rise.
         2.0 * share / (1.0 + (1.0 + 2.0 * rise * share).max(0.01).sqrt())

@@ -52,7 +52,6 @@ fn row(shells: Vec<Shell>, stuff: Stuff, conducts: Conducts) -> Row {
     };
     let jacket = Jacket {
         shells: cut(|_| 1.0, &edges_m(1e-6, 2, 1.0)),
-        heat_j: vec![0.0; 2],
         capacity_j_m3k: 1.0,
         capacity_rise_k: 0.0,
         conductivity: vec![(0.0, 1e3), (100.0, 1e3)],

@@ -1,8 +1,8 @@
 //! What may become of a pot.
 
 use super::belief::Belief;
-use super::build::Load;
 use super::ensemble::{Ensemble, column};
+use super::load::Load;
 use super::member::Course;
 use super::{Band, Chance, band_of, local, seconds};
 use crate::journal::Meal;

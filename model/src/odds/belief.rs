@@ -23,10 +23,12 @@ use crate::tonight::{Site, TonightError};
 
 /// Raise this with every change of the model that changes an answer: what was put away before is
 /// then walked anew.
-const MODEL: u64 = 1;
-/// A diary is walked from so many days back at most, to the nearest hundred.
-const MOST_DAYS: i32 = 1200;
-const ROUND_DAYS: i32 = 100;
+const MODEL: u64 = 2;
+/// A diary is walked from so many days back at least, if it goes back so far, and from so many more at
+/// most. What drifts keeps a fifth of what was learned of it before; a season's reports teach the
+/// rest anew.
+const MOST_DAYS: i32 = 120;
+const ROUND_DAYS: i32 = 30;
 /// Beliefs are kept of each of the last days, and of every seventh before.
 const KEPT_DAYS: i32 = 21;
 const KEPT_EVERY: i32 = 7;

@@ -9,11 +9,10 @@ use super::digest::Digest;
 use crate::cooker::{Carried, Cooker};
 use crate::enthalpy::EnthalpyCurve;
 use crate::jacket::Jacket;
-use crate::local_time::LocalTime;
-use crate::network::{CookRate, JacketNode, JacketPair, MAX_NODES, Network, NodeRow, Pot};
-use crate::pot::loss::{EVAPORATION_FACTOR, POOL_W_M2PA};
+use crate::network::{JacketNode, JacketPair, MAX_NODES, Network, NodeRow};
+use crate::seat::{BOILING_FILM_W_M2K, INNER_FILM_W_M2K};
 use crate::tonight::{Leaning, Rig, TonightError};
-use crate::water::{CP_J_KGK, vapour_pressure_pa};
+use crate::water::vapour_pressure_pa;
 
 /// Cells of the table of the store's temperature.
 const CURVE_CELLS: usize = 2048;
@@ -33,13 +32,16 @@ const FRESH_WATER_C: f64 = 20.0;
 const FOLLOWS_STORE: f64 = 0.75;
 /// Rise of a measured loss with the store: that of mineral insulation. From memory. \[1/K\]
 const MEASURED_RISE_K: f64 = 0.0012;
-/// A seat over the whole way to the boil beside one under a pot at 80 °C: the film of water grows to
-/// the boil, and the gap is hotter than its mean. Inferred, from a finer model with both.
-const SEAT_WHILE_WARMING: f64 = 1.05;
+/// The film of water in the pot beside its mean: free convection over the hot bottom lets 580 W/m2K
+/// through at 25 °C and 1160 at 95, for 10 K (Nu = 0.15 Ra^(1/3)). [°C]
+const FILM_POINTS: [(f64, f64); 2] = [
+    (25.0, 580.0 / INNER_FILM_W_M2K.value),
+    (95.0, 1160.0 / INNER_FILM_W_M2K.value),
+];
+/// Least of it that is reckoned with.
+const LEAST_FILM: f64 = 0.4;
 /// The loss is never less or more than these shares of the told one.
 const LOSS_SHARES: (f64, f64) = (0.4, 1.6);
-/// Step of the table of cooking rates. [K]
-const COOK_STEP_K: f64 = 0.25;
 
 /// To 24 binary digits: what two platforms make of one formula is the same after it, but for one
 /// value in many millions.
@@ -51,14 +53,14 @@ pub(super) fn rounded(value: f64) -> f64 {
 
 /// Values at even steps, straight between them and beyond their ends.
 #[derive(Debug, Clone)]
-struct Table {
+pub(super) struct Table {
     from: f64,
     per_step: f64,
     values: Vec<f64>,
 }
 
 impl Table {
-    fn new(from: f64, step: f64, values: Vec<f64>) -> Self {
+    pub(super) fn new(from: f64, step: f64, values: Vec<f64>) -> Self {
         Self {
             from,
             per_step: 1.0 / step,
@@ -68,7 +70,7 @@ impl Table {
 
     /// Value and slope.
     #[inline]
-    fn at(&self, x: f64) -> (f64, f64) {
+    pub(super) fn at(&self, x: f64) -> (f64, f64) {
         let place = (x - self.from) * self.per_step;
         #[expect(
             clippy::cast_possible_truncation,
@@ -119,6 +121,29 @@ impl Sleep {
     }
 }
 
+/// A melt that is all liquid.
+#[derive(Debug, Clone, Copy)]
+struct MeltBody {
+    /// It is, above this. [°C]
+    liquidus_c: f64,
+    /// From its mean to its wall. \[K/W\]
+    k_w: f64,
+    /// Whether metal carries its heat to the wall.
+    has_metal: bool,
+}
+
+/// A pot on the seat.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct OnSeat {
+    /// Multiplies what lies between the store and the pot, and within the store.
+    pub(super) contact: f64,
+    pub(super) inside: f64,
+    /// The film in the pot. \[K/W\]
+    pub(super) film_k_w: f64,
+    pub(super) store_c: f64,
+    pub(super) pot_c: f64,
+}
+
 /// A cooker for many members.
 #[derive(Debug, Clone)]
 pub(super) struct Build {
@@ -138,7 +163,12 @@ pub(super) struct Build {
     pub(super) c_outer_j_k: f64,
     /// How warm both are in the steady state, 0 at the air to 1 at the store.
     pub(super) warmth: (f64, f64),
-    pub(super) g_seat_w_k: f64,
+    /// From the store to the pot, without what changes in the pot. \[K/W\]
+    joint_k_w: f64,
+    /// The film of water in the pot, at its mean; 0 where it is taken to be the same always. \[K/W\]
+    film_k_w: f64,
+    /// A melt's way to its wall while it is all liquid.
+    melt_body: Option<MeltBody>,
     /// Resistance of a layer frozen through; 0 where nothing freezes on the seat. \[K/W\]
     pub(super) layer_k_w: f64,
     layer_elsewhere: f64,
@@ -202,7 +232,9 @@ impl Build {
             c_jacket_j_k: rounded(inner.capacity_j_k),
             c_outer_j_k,
             warmth: (inner.warmth, outer_warmth),
-            g_seat_w_k: rounded(parts.seat.g_contact_w_k),
+            joint_k_w: rounded(1.0 / parts.seat.g_contact_w_k),
+            film_k_w: 0.0,
+            melt_body: None,
             layer_k_w: parts.seat.layer.map_or(0.0, |layer| {
                 rounded(layer.depth_m / (layer.k_solid_w_mk * layer.area_m2))
             }),
@@ -233,7 +265,9 @@ impl Build {
         let figures = [
             self.g_half_w_k,
             self.c_jacket_j_k,
-            self.g_seat_w_k,
+            self.joint_k_w,
+            self.film_k_w,
+            self.melt_body.map_or(0.0, |body| body.k_w),
             self.layer_k_w,
             self.layer_elsewhere,
             self.g_open_w_k,
@@ -243,9 +277,35 @@ impl Build {
             self.loss_rise.1,
             self.cutout_c,
             self.boiling_c,
+            self.h_fg_j_kg,
+            self.c_outer_j_k,
+            self.warmth.0,
+            self.warmth.1,
+            self.melt_body.map_or(0.0, |body| body.liquidus_c),
             self.store_c.from,
             self.store_c.per_step,
         ];
+        let sleep = self.sleep.iter().flat_map(|sleep| {
+            [
+                sleep.liquid_j,
+                sleep.liquid_c,
+                sleep.k_j,
+                sleep.nucleation_c,
+                sleep.nucleation_sd_k,
+                sleep.film_w_k,
+            ]
+        });
+        let carried = self.carried.iter().flat_map(|carried| {
+            let loss_w_k = |store_c| rounded(carried.can.loss_w_k(store_c, FRESH_WATER_C));
+            [
+                carried.way_s,
+                loss_w_k(COOL_STORE_C),
+                loss_w_k(self.cutout_c),
+            ]
+        });
+        for number in sleep.chain(carried) {
+            digest = digest.number(number);
+        }
         let solid = self.solid.iter().flat_map(|solid| &solid.values);
         for number in figures
             .iter()
@@ -253,6 +313,7 @@ impl Build {
             .chain(&row.link_w_k)
             .chain(&row.heater_share)
             .chain(&row.jacket_share)
+            .chain(&self.jacket_way)
             .chain(&self.store_c.values)
             .chain(solid)
         {
@@ -289,15 +350,44 @@ impl Build {
         self.solid.is_some()
     }
 
+    /// Film of water in a pot at this temperature, on the boil or off it. \[K/W\]
+    #[inline]
+    pub(super) fn film_k_w(&self, pot_c: f64, is_boiling: bool) -> f64 {
+        if is_boiling {
+            return self.film_k_w * (INNER_FILM_W_M2K.value / BOILING_FILM_W_M2K.value);
+        }
+        let [(from_c, from), (to_c, to)] = FILM_POINTS;
+        let share = from + (pot_c - from_c) * ((to - from) / (to_c - from_c));
+        self.film_k_w / share.max(LEAST_FILM)
+    }
+
+    /// Conductance of a seat on which nothing is frozen, its contact multiplied. \[W/K\]
+    ///
+    /// Among metal the wall of a melt stays at its melting point while there is any left to freeze
+    /// there, however far it is from the middle; without, what freezes there is in the way at once.
+    #[inline]
+    pub(super) fn clear_seat_w_k(&self, on: OnSeat) -> f64 {
+        let g = on.contact / (self.joint_k_w + on.film_k_w);
+        let Some(body) = self.melt_body.filter(|body| body.liquidus_c < on.store_c) else {
+            return g;
+        };
+        let through_w_k = g / (1.0 + g * body.k_w / on.inside);
+        if !body.has_metal {
+            return through_w_k;
+        }
+        let share = (body.liquidus_c - on.pot_c) / (on.store_c - on.pot_c);
+        through_w_k.max(share.clamp(0.0, 1.0) * g)
+    }
+
     /// Conductance of the seat, its contact multiplied, under a store with this heat. \[W/K\]
     #[inline]
-    pub(super) fn seat_w_k(&self, contact: f64, store_j: f64) -> f64 {
-        let g = self.g_seat_w_k * contact;
+    pub(super) fn seat_w_k(&self, on: OnSeat, store_j: f64) -> f64 {
+        let g = self.clear_seat_w_k(on);
         match &self.solid {
             None => g,
             Some(solid) => {
                 let part = (solid.at(store_j).0 - self.layer_elsewhere).clamp(0.0, 1.0);
-                g / (1.0 + part * g * self.layer_k_w)
+                g / (1.0 + part * g * self.layer_k_w / on.inside)
             }
         }
     }
@@ -315,9 +405,15 @@ impl Build {
         (1.0 + rise_k * (store_c - told_c)).clamp(LOSS_SHARES.0, LOSS_SHARES.1)
     }
 
-    /// Corrects for what a network of constant conductances leaves out: lets the loss rise with the store as this cooker's jacket does; a measured loss is taken to
-    /// be that of a store half-way to its cut-out too.
-    pub(super) fn corrected_for(mut self, cooker: &Cooker) -> Result<Self, TonightError> {
+    /// Corrects for what a network of constant conductances leaves out. The loss rises with the store
+    /// as this cooker's jacket does; a measured one is taken to be that of a store half-way to its
+    /// cut-out too. The film in the pot grows to the boil. What passes for one temperature is hotter
+    /// in its middle than at the seat.
+    pub(super) fn corrected_for(
+        mut self,
+        cooker: &Cooker,
+        rig: &Rig,
+    ) -> Result<Self, TonightError> {
         let told_c = 0.5 * (self.boiling_c + self.cutout_c.max(self.boiling_c));
         let loss_w_k = |store_c| Ok(cooker.jacket.thermal(store_c, FRESH_WATER_C)?.loss_w_k);
         let rise_k = match &cooker.jacket {
@@ -329,7 +425,21 @@ impl Build {
             }
         };
         self.loss_rise = (rounded(rise_k), told_c);
-        self.g_seat_w_k *= SEAT_WHILE_WARMING;
+        let film_k_w = 1.0 / (INNER_FILM_W_M2K.value * rig.seat_m2());
+        self.joint_k_w -= film_k_w;
+        match rig.melting_c() {
+            None if self.row.count == 1 => self.joint_k_w += rig.body_k_w(),
+            None => {}
+            Some((_, liquidus_c)) => {
+                self.melt_body = Some(MeltBody {
+                    liquidus_c,
+                    k_w: rounded(rig.body_k_w()),
+                    has_metal: cooker.store.metal.is_some(),
+                });
+            }
+        }
+        self.joint_k_w = rounded(self.joint_k_w.max(0.0));
+        self.film_k_w = rounded(film_k_w);
         Ok(self)
     }
 
@@ -360,78 +470,4 @@ fn rounded_row(row: NodeRow) -> NodeRow {
 fn hold_j(net: &Network<'_>) -> f64 {
     net.thermostat_j
         .map_or(f64::INFINITY, |(out_j, in_j)| 0.5 * (out_j + in_j))
-}
-
-/// A pot with its load for many members.
-#[derive(Debug, Clone)]
-pub(super) struct Load {
-    /// Pot, lid and dry food. \[J/K\]
-    pub(super) c_dry_j_k: f64,
-    pub(super) water_kg: f64,
-    pub(super) least_water_kg: f64,
-    pub(super) start_c: f64,
-    pub(super) g_air_w_k: f64,
-    /// Evaporation below the boil. \[W/Pa\]
-    pub(super) surface_w_pa: f64,
-    pub(super) air_vapour_pa: f64,
-    cook: Option<(f64, Table)>,
-    /// Rate at the boil. \[1/s\]
-    pub(super) boil_rate_per_s: f64,
-    /// Full boil that safety asks for. \[s\]
-    pub(super) full_boil_s: f64,
-    /// When it went in.
-    pub(super) put_in: LocalTime,
-}
-
-impl Load {
-    pub(super) fn new(pot: &Pot, full_boil_s: f64, put_in: LocalTime, boiling_c: f64) -> Self {
-        let least_water_kg = ((1.0 - pot.c_dry_j_k) / CP_J_KGK).max(0.0);
-        let rate = |cook: &CookRate, pot_c: f64| rounded(cook.rate_per_s(pot_c));
-        let cook = pot.cook.map(|cook| {
-            let from_c = cook.t_min_c();
-            let mut values = Vec::new();
-            let mut pot_c = from_c;
-            while pot_c < boiling_c + 2.0 * COOK_STEP_K || values.len() < 2 {
-                values.push(rate(&cook, pot_c));
-                pot_c += COOK_STEP_K;
-            }
-            (from_c, Table::new(from_c, COOK_STEP_K, values))
-        });
-        Self {
-            c_dry_j_k: rounded(pot.c_dry_j_k),
-            water_kg: pot.water_kg,
-            least_water_kg,
-            start_c: pot.t_c,
-            g_air_w_k: rounded(pot.g_air_w_k),
-            surface_w_pa: pot.surface.map_or(0.0, |surface| {
-                rounded(
-                    POOL_W_M2PA.value
-                        * EVAPORATION_FACTOR.value
-                        * surface.area_m2
-                        * surface.open_share,
-                )
-            }),
-            air_vapour_pa: pot
-                .surface
-                .map_or(0.0, |surface| rounded(surface.air_vapour_pa)),
-            boil_rate_per_s: pot.cook.map_or(0.0, |cook| rate(&cook, boiling_c)),
-            cook,
-            full_boil_s,
-            put_in,
-        }
-    }
-
-    /// Whether it is done by cooking rather than once it boils.
-    pub(super) fn cooks(&self) -> bool {
-        self.cook.is_some()
-    }
-
-    /// Doneness gained at a temperature. \[1/s\]
-    #[inline]
-    pub(super) fn cook_rate_per_s(&self, pot_c: f64) -> f64 {
-        match &self.cook {
-            Some((least_c, table)) if *least_c <= pot_c => table.at(pot_c).0,
-            _ => 0.0,
-        }
-    }
 }

@@ -1,7 +1,8 @@
 //! The way of store and pot through the evening, as it may be.
 
-use super::build::{Build, Load};
+use super::build::Build;
 use super::ensemble::{Ensemble, column};
+use super::load::Load;
 use super::{Band, Belief, band_of};
 use crate::journal::Meal;
 use crate::local_time::LocalTime;

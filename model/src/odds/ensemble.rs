@@ -1,12 +1,13 @@
 //! All members side by side.
 
-use super::build::{Build, Load, small};
+use super::build::{Build, small};
 use super::edges::{Edges, inside};
+use super::load::Load;
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
 use super::prior::{
-    AIR_DAY_SD_K, CONTACT_POT_SD, DRIFT_A_DAY, DRIFTING, LOSS_DAY_SD, MULTIPLIERS, Multiplier,
-    OFFSETS, Offset, START_SD_K, WATER_SD, cook_log_sd, steam_log_sd,
+    AIR_DAY_SD_K, CONTACT_POT_SD, DRY_SD, LOSS_DAY_SD, MULTIPLIERS, Multiplier, OFFSETS, Offset,
+    START_SD_K, THICK_POT_SD, WATER_SD, cook_log_sd, steam_log_sd,
 };
 use super::seconds;
 use super::sky::{STEP_S, SkyDay, SkyStep};
@@ -44,8 +45,9 @@ pub(super) mod column {
     pub(crate) const CONTACT_POT: usize = LOSS_DAY + 1;
     pub(crate) const POT_STEAM: usize = CONTACT_POT + 1;
     pub(crate) const COOK_TIME: usize = POT_STEAM + 1;
+    pub(crate) const DRY: usize = COOK_TIME + 1;
     /// The multipliers, and their logarithms in standard deviations of nothing.
-    pub(crate) const FACTOR: usize = COOK_TIME + 1;
+    pub(crate) const FACTOR: usize = DRY + 1;
     pub(crate) const LOG: usize = FACTOR + MULTIPLIERS;
     /// What is off by so many kelvins; it follows the logarithms, since both stay and are learned.
     pub(crate) const OFFSET: usize = LOG + MULTIPLIERS;
@@ -172,7 +174,7 @@ impl Ensemble {
             .as_ref()
             .is_some_and(|sleep| sleep.liquid_c <= store_c);
         self.set(column::LIQUID, member, f64::from(u8::from(is_liquid)));
-        let heat_j = build.heat_j(store_c) * capacity;
+        let heat_j = build.heat_j(store_c - self.offset(Offset::Melt, member)) * capacity;
         for node in 0..build.row.count {
             let share = build.row.mass_share[node];
             self.set(column::HEAT + node, member, share * heat_j);
@@ -202,17 +204,18 @@ impl Ensemble {
     }
 
     /// Temperature of a member's store with this heat in the whole of it. [°C]
-    fn temperature_c(&self, build: &Build, member: usize, whole_j: f64) -> f64 {
-        if 0.5 < self.get(column::LIQUID, member) {
+    pub(super) fn temperature_c(&self, build: &Build, member: usize, whole_j: f64) -> f64 {
+        let told_c = if 0.5 < self.get(column::LIQUID, member) {
             build.liquid_c(whole_j).0
         } else {
             build.store_c(whole_j).0
-        }
+        };
+        told_c + self.offset(Offset::Melt, member)
     }
 
-    /// By how much a member's thermometer reads high. \[K\]
-    pub(super) fn thermometer_k(&self, member: usize) -> f64 {
-        self.get(column::OFFSET + Offset::Thermometer.index(), member)
+    /// What is off by so many kelvins.
+    pub(super) fn offset(&self, offset: Offset, member: usize) -> f64 {
+        self.get(column::OFFSET + offset.index(), member)
     }
 
     /// The day's own deviations begin.
@@ -231,28 +234,17 @@ impl Ensemble {
         }
     }
 
-    /// What was learned grows a day older.
-    pub(super) fn drift(&mut self, log_sd: &[f64; MULTIPLIERS], day: Day, seed: u64) {
-        let noise = Noise::new(seed, Purpose::Drift).at(i64::from(day.0));
-        for multiplier in DRIFTING {
-            let place = multiplier.index();
-            let sd = DRIFT_A_DAY * log_sd.get(place).copied().unwrap_or(0.0);
-            let noise = noise.at(multiplier as i64);
-            for member in 0..self.members {
-                let log = self.get(column::LOG + place, member) + sd * noise.normal(member);
-                self.set(column::LOG + place, member, log);
-                self.set(column::FACTOR + place, member, libm::exp(log));
-            }
-        }
-    }
-
     /// A pot goes in; one that is in comes out.
     pub(super) fn put_in(&mut self, build: &Build, load: &Load, meal: &Meal, seed: u64) {
         let pot = Noise::new(seed, Purpose::Pot)
             .at(i64::from(meal.eat_at.day().0))
             .at(meal.dish as i64);
-        let (water, start, contact, steam, cook) =
-            (pot.at(1), pot.at(2), pot.at(3), pot.at(4), pot.at(5));
+        let [water, start, contact, steam, cook, dry] = [1, 2, 3, 4, 5, 6].map(|of| pot.at(of));
+        let contact_sd = if 1.0 < load.thickness {
+            CONTACT_POT_SD.hypot(THICK_POT_SD)
+        } else {
+            CONTACT_POT_SD
+        };
         let steam_sd = steam_log_sd(meal.lid);
         let (common_sd, own_sd) = cook_log_sd(meal.dish);
         let common = column::LOG + Multiplier::of_cooking(meal.dish).index();
@@ -276,9 +268,10 @@ impl Ensemble {
                 (column::DONE_AT, f64::INFINITY),
                 (column::SAFE_AT, safe_at_s),
                 (column::DRY_AT, f64::INFINITY),
-                (column::CONTACT_POT, factor(CONTACT_POT_SD, contact)),
+                (column::CONTACT_POT, factor(contact_sd, contact)),
                 (column::POT_STEAM, factor(steam_sd, steam)),
                 (column::COOK_TIME, libm::exp(cook_log)),
+                (column::DRY, factor(DRY_SD, dry)),
             ];
             for (column, value) in values {
                 self.set(column, member, value);
@@ -338,7 +331,7 @@ impl Ensemble {
                     start_s,
                     duration_s,
                     heater_w: sun_w + top_up_w,
-                    air_c: air_c + self.get(column::AIR, member),
+                    air_c: air_c + self.get(column::AIR, member) + self.offset(Offset::Air, member),
                     open,
                 };
                 if one_node {
@@ -407,9 +400,12 @@ impl Ensemble {
             safe_at_s: get(column::SAFE_AT),
             dry_at_s: get(column::DRY_AT),
             capacity: factor(Multiplier::Capacity),
-            cut_out_k: get(column::OFFSET + Offset::CutOut.index()),
+            cut_out_k: self.offset(Offset::CutOut, member),
+            melt_k: self.offset(Offset::Melt, member),
             loss: factor(Multiplier::Loss) * get(column::LOSS_DAY),
             contact: factor(Multiplier::Contact) * get(column::CONTACT_POT),
+            inside: factor(Multiplier::Contact),
+            dry: get(column::DRY),
             pot_air: factor(Multiplier::PotLoss),
             pot_steam: get(column::POT_STEAM),
             cook_time: get(column::COOK_TIME),

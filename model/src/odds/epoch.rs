@@ -1,11 +1,15 @@
 //! A cooker as it was until it was changed, put together for members.
 
-use super::build::{Build, Load};
-use super::prior::{MULTIPLIERS, Multiplier};
+use super::build::{Build, rounded};
+use super::digest::Digest;
+use super::load::Load;
+use super::prior::{MULTIPLIERS, Multiplier, UNTOLD_FULL, melt_sd_k};
 use crate::cooker::Cooker;
+use crate::dish::Dish;
 use crate::journal::Meal;
 use crate::local_time::LocalTime;
 use crate::tonight::{Leaning, Rig, Site, TonightError};
+use crate::water::CP_J_KGK;
 
 /// A cooker as it was for a time.
 #[derive(Debug)]
@@ -14,6 +18,9 @@ pub(super) struct Epoch {
     pub(super) rig: Rig,
     pub(super) build: Build,
     pub(super) log_sd: [f64; MULTIPLIERS],
+    pub(super) melt_sd_k: f64,
+    /// Of a pot that was cooked and not told. \[J/K\]
+    pub(super) untold_j_k: f64,
     site: Site,
     /// Of all by which it makes a difference.
     pub(super) fingerprint: u64,
@@ -27,12 +34,20 @@ impl Epoch {
 
     pub(super) fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
         let rig = Rig::new(site, cooker)?;
-        let build = Build::new(&rig)?.corrected_for(cooker)?;
+        let build = Build::new(&rig)?.corrected_for(cooker, &rig)?;
         let log_sd = Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig));
+        let melt_sd_k = melt_sd_k(cooker);
+        let untold_kg = UNTOLD_FULL * cooker.pot.size.props().volume_l;
+        let untold_j_k = rounded(cooker.pot.capacity_j_k() + CP_J_KGK * untold_kg);
         Ok(Self {
-            fingerprint: fingerprint(site, &rig, &build, &log_sd),
+            fingerprint: fingerprint(site, &rig, &build, &log_sd)
+                .number(melt_sd_k)
+                .number(untold_j_k)
+                .value(),
             build,
             log_sd,
+            melt_sd_k,
+            untold_j_k,
             site: *site,
             cooker: cooker.clone(),
             rig,
@@ -47,12 +62,13 @@ impl Epoch {
             .props()
             .full_boil
             .map_or(0.0, |boil| 60.0 * boil.advised_min.value);
-        Load::new(&pot, full_boil_s, put_in, self.build.boiling_c)
+        let is_thick = meal.dish == Dish::MaizePorridge;
+        Load::new(&pot, (is_thick, full_boil_s), put_in, self.build.boiling_c)
     }
 }
 
 /// A fingerprint of a cooker's physics: what makes no difference to it does not show.
-fn fingerprint(site: &Site, rig: &Rig, build: &Build, log_sd: &[f64; MULTIPLIERS]) -> u64 {
+fn fingerprint(site: &Site, rig: &Rig, build: &Build, log_sd: &[f64; MULTIPLIERS]) -> Digest {
     let place = site.place;
     let plane = rig.setting.plane;
     let mut digest = build
@@ -78,5 +94,5 @@ fn fingerprint(site: &Site, rig: &Rig, build: &Build, log_sd: &[f64; MULTIPLIERS
             .number(rig.heat.heat_w(light, 10.0))
             .number(rig.heat.heat_w(light, 50.0));
     }
-    digest.value()
+    digest
 }

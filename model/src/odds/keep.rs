@@ -16,7 +16,7 @@ use crate::journal::Felt;
 use crate::local_time::{Day, LocalTime};
 
 /// First of the bytes: the form they are in.
-const FORM: u64 = 0x0002_5344_444F_5544;
+const FORM: u64 = 0x0003_5344_444F_5544;
 /// More members, and more doubts, are not read.
 const MOST: u64 = 100_000;
 /// A time that never comes.
@@ -27,7 +27,7 @@ const NEVER: i64 = i64::MAX;
 fn columns() -> impl Iterator<Item = usize> {
     let pot = column::POT_C..=column::SEEN_DONE;
     let day = column::SKY..=column::LOSS_DAY;
-    let of_pot = column::CONTACT_POT..=column::COOK_TIME;
+    let of_pot = column::CONTACT_POT..=column::DRY;
     let factor = column::FACTOR..column::FACTOR + MULTIPLIERS;
     (0..column::COUNT).filter(move |column| {
         let is_left_out = pot.contains(column)
@@ -56,6 +56,7 @@ impl Replay {
         put(mark.fingerprint.value());
         put(i64::from(day.0).cast_unsigned());
         put(past.epoch as u64);
+        put(u64::from(ensemble.indoors));
         put(ensemble.members() as u64);
         for column in columns() {
             ensemble
@@ -116,11 +117,13 @@ fn read(settings: Settings, bytes: &[u8]) -> Option<(Day, Mark)> {
     let fingerprint = Digest::of_value(words.next()?);
     let day = Day(i32::try_from(words.next()?.cast_signed()).ok()?);
     let epoch = usize::try_from(words.next()?).ok()?;
+    let indoors = words.next()? == 1;
     let members = usize::try_from(words.next().filter(|members| *members <= MOST)?).ok()?;
     if members != settings.members {
         return None;
     }
     let mut ensemble = Ensemble::new(members, day.start());
+    ensemble.indoors = indoors;
     for column in columns() {
         for value in ensemble.column_mut(column) {
             *value = f64::from_bits(words.next()?);

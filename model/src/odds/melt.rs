@@ -1,7 +1,7 @@
 //! What becomes of a melt besides cooling: it is carried to the kitchen, it stays liquid too long, a
 //! cold pot wakes it.
 
-use super::build::{Build, rounded, small};
+use super::build::{Build, OnSeat, rounded, small};
 use super::ensemble::{Ensemble, column};
 use super::member::{Course, Member};
 use super::noise::Noise;
@@ -91,11 +91,18 @@ impl Ensemble {
             return;
         };
         let store_c = self.seat_c(build, member);
-        let contact = Multiplier::Contact.index();
-        let seat_w_k = build.g_seat_w_k
-            * self.get(column::FACTOR + contact, member)
-            * self.get(column::CONTACT_POT, member);
-        let fall_k = store_c - self.get(column::POT_C, member);
+        let factor = Multiplier::Contact.index();
+        let contact =
+            self.get(column::FACTOR + factor, member) * self.get(column::CONTACT_POT, member);
+        let pot_c = self.get(column::POT_C, member);
+        let seat_w_k = build.clear_seat_w_k(OnSeat {
+            contact,
+            inside: self.get(column::FACTOR + factor, member),
+            film_k_w: build.film_k_w(pot_c, false),
+            store_c,
+            pot_c,
+        });
+        let fall_k = store_c - pot_c;
         let wall_c = store_c - fall_k * seat_w_k / (seat_w_k + sleep.film_w_k);
         if self.get(column::NUCLEATION, member) <= wall_c {
             return;

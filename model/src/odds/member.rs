@@ -1,12 +1,13 @@
 //! One member carried through a stretch of constant light and air, by the equations of
 //! [`crate::network`].
 
-use super::build::{Build, Load};
+use super::build::Build;
+use super::load::Load;
 use super::step::{At, Fixed, Stage, Step, nodes};
 use crate::water::CP_J_KGK;
 
 /// Steps with a pot in, as a share of the time in which pot and store come together.
-const POT_STEP: f64 = 0.25;
+const POT_STEP: f64 = 0.35;
 /// For the gap between them that this holds; it is longer for a narrower one. \[K\]
 const WIDE_GAP_K: f64 = 100.0;
 const LEAST_GAP_K: f64 = 0.05;
@@ -17,7 +18,7 @@ const POT_STEPS_S: (f64, f64) = (4.0, 600.0);
 /// A store cut into nodes meets the pot with its first node alone: the first step, and how much
 /// longer than the time since then the next may be. \[s\]
 const FIRST_STEP_S: f64 = 8.0;
-const STEP_GROWTH: f64 = 0.35;
+const STEP_GROWTH: f64 = 0.5;
 /// A step is shortened to this share of it while the first node's slope foretells its temperature
 /// worse than this. \[K\]
 const KINK_SHARE: f64 = 0.4;
@@ -71,8 +72,14 @@ pub(super) struct Member<const N: usize> {
     pub(super) capacity: f64,
     /// How far the thermostat is off. \[K\]
     pub(super) cut_out_k: f64,
+    /// And the melting point. \[K\]
+    pub(super) melt_k: f64,
     pub(super) loss: f64,
     pub(super) contact: f64,
+    /// Of the way through the store to the seat.
+    pub(super) inside: f64,
+    /// Pot and dry food, beside what was told.
+    pub(super) dry: f64,
     pub(super) pot_air: f64,
     pub(super) pot_steam: f64,
     pub(super) cook_time: f64,
@@ -147,7 +154,7 @@ impl Course<'_> {
         let since_s = self
             .load
             .map_or(at_s, |load| at_s - super::seconds(load.put_in));
-        let mut h_s = self.step_s(member, &first, since_s, left_s);
+        let mut h_s = self.step_s(member, &fixed, &first, (since_s, left_s));
         let mut step = self.tried(&fixed, member, &from, &first, h_s);
         if let Some(share) = self.wakes(member, &step) {
             h_s = (share * h_s).max(POT_STEPS_S.0).min(h_s);
@@ -280,6 +287,9 @@ impl Course<'_> {
                 0.0
             },
             contact: member.contact,
+            thickness: self.load.map_or(1.0, |load| load.thickness),
+            inside: member.inside,
+            melt_k: member.melt_k,
             g_pot_air_w_k: self
                 .load
                 .map_or(0.0, |load| load.g_air_w_k * member.pot_air),
@@ -296,9 +306,9 @@ impl Course<'_> {
     fn step_s<const N: usize>(
         &self,
         member: &Member<N>,
+        fixed: &Fixed<'_, N>,
         first: &Stage<N>,
-        since_s: f64,
-        left_s: f64,
+        (since_s, left_s): (f64, f64),
     ) -> f64 {
         if member.phase == Phase::NoPot {
             return left_s;
@@ -323,7 +333,7 @@ impl Course<'_> {
         let mut h_s = wanted_s
             .min(POT_STEP_K / pot_k_s.abs().max(1e-6))
             .clamp(POT_STEPS_S.0, POT_STEPS_S.1);
-        let layer_s = self.layer_s(member, first);
+        let layer_s = self.layer_s(member, fixed, first);
         h_s = h_s.min(LAYER_SHARE * layer_s).max(SHORTEST_S);
         if 1 < self.build.row.count {
             h_s = h_s.min(FIRST_STEP_S + STEP_GROWTH * since_s);
@@ -338,7 +348,12 @@ impl Course<'_> {
     }
 
     /// In which the frozen layer would change the seat's conductance by itself. \[s\]
-    fn layer_s<const N: usize>(&self, member: &Member<N>, first: &Stage<N>) -> f64 {
+    fn layer_s<const N: usize>(
+        &self,
+        member: &Member<N>,
+        fixed: &Fixed<'_, N>,
+        first: &Stage<N>,
+    ) -> f64 {
         if !self.build.freezes() || member.is_liquid {
             return f64::INFINITY;
         }
@@ -346,13 +361,19 @@ impl Course<'_> {
             let heat_j = member.heat_j[0] + after_s * first.rates.node[0];
             heat_j / (self.build.row.mass_share[0] * member.capacity)
         };
-        let later_w_k = self.build.seat_w_k(member.contact, whole_j(SHORTEST_S));
+        let boils = member.phase == Phase::Boiling;
+        let later_w_k = fixed.seat_w_k(whole_j(SHORTEST_S), first.face_c, member.pot_c, boils);
         let change = (later_w_k / first.g_seat_w_k.max(1e-9) - 1.0).abs();
         SHORTEST_S / change.max(1e-9)
     }
 
     fn capacity_j_k<const N: usize>(&self, member: &Member<N>) -> f64 {
-        self.load.map_or(1.0, |load| load.c_dry_j_k) + CP_J_KGK * member.water_kg
+        self.dry_j_k(member) + CP_J_KGK * member.water_kg
+    }
+
+    /// Pot, lid and dry food of a member. \[J/K\]
+    fn dry_j_k<const N: usize>(&self, member: &Member<N>) -> f64 {
+        self.load.map_or(1.0, |load| member.dry * load.c_dry_j_k)
     }
 
     /// The pot's heat capacity half-way through a step in which it evaporates.
@@ -366,8 +387,7 @@ impl Course<'_> {
             Phase::Simple => 0.5 * h_s * first.steam_w / self.build.h_fg_j_kg,
             _ => 0.0,
         };
-        self.load.map_or(1.0, |load| load.c_dry_j_k)
-            + CP_J_KGK * (member.water_kg - half_kg).max(0.0)
+        self.dry_j_k(member) + CP_J_KGK * (member.water_kg - half_kg).max(0.0)
     }
 
     /// Makes a step a member's own, with what it did to the pot.

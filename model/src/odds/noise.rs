@@ -36,6 +36,10 @@ pub(super) enum Purpose {
     Drift = 11,
     /// Where a melt freezes by itself.
     Nucleation = 12,
+    /// A pot that was not told.
+    Untold = 13,
+    /// How a thermometer is moved overnight.
+    Thermometer = 14,
 }
 
 /// Draws of one seed and purpose.

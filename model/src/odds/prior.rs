@@ -46,13 +46,31 @@ pub(super) enum Offset {
     Thermometer = 0,
     /// The thermostat: its own error, and where in the store it sits.
     CutOut = 1,
+    /// The melting point of what melts.
+    Melt = 2,
+    /// Where the thermometer sits in a store that is not at one temperature, in standard deviations
+    /// from its middle.
+    Place = 3,
+    /// The air of this place beside that of the tables.
+    Air = 4,
 }
 
 /// How many offsets there are, and how many figures of a cooker that stay.
-pub(super) const OFFSETS: usize = 2;
+pub(super) const OFFSETS: usize = 5;
 pub(super) const STATICS: usize = MULTIPLIERS + OFFSETS;
 
 impl Offset {
+    /// Every one, with its standard deviation before anything was reported. \[K\]
+    pub(super) fn all(thermometer_sd_k: f64, melt_sd_k: f64) -> [(Self, f64); OFFSETS] {
+        [
+            (Self::Thermometer, thermometer_sd_k),
+            (Self::CutOut, CUT_OUT_SD_K),
+            (Self::Melt, melt_sd_k),
+            (Self::Place, 1.0),
+            (Self::Air, AIR_SD_K),
+        ]
+    }
+
     /// Its place among the offsets.
     pub(super) fn index(self) -> usize {
         self as usize
@@ -60,7 +78,20 @@ impl Offset {
 }
 
 /// Doubt of where a household's thermostat cuts out. Common practice, no source. \[K\]
-pub(super) const CUT_OUT_SD_K: f64 = 5.0;
+const CUT_OUT_SD_K: f64 = 5.0;
+
+/// Doubt of where a household's thermometer sits, as a share of the store's mass from the seat on.
+/// Inferred.
+pub(super) const PLACE: (f64, f64) = (0.5, 0.3);
+/// The nearest to the seat and the farthest from it that it may be.
+pub(super) const PLACES: (f64, f64) = (0.05, 0.95);
+/// How much of its first doubt a thermometer gets back each day: it is not always put into the same
+/// spot. Inferred.
+pub(super) const OFFSET_A_DAY: f64 = 0.3;
+/// Of the days of a diary without a pot, those on which one was cooked and not told, and how full it
+/// was beside the brim. Inferred.
+pub(super) const UNTOLD: f64 = 0.3;
+pub(super) const UNTOLD_FULL: f64 = 0.5;
 
 /// Doubt of a day's heat at the heater: dust, the panel's rating, the matching of the resistor.
 /// From memory.
@@ -91,15 +122,24 @@ pub(super) const DRIFTING: [Multiplier; 4] = [
 ];
 
 /// A jacket differs from day to day by this: wind, a lid that sits better or worse. Inferred.
-pub(super) const LOSS_DAY_SD: f64 = 0.1;
-/// A day's air differs from the month's by this. From memory. \[K\]
-pub(super) const AIR_DAY_SD_K: f64 = 3.0;
+pub(super) const LOSS_DAY_SD: f64 = 0.13;
+/// A day's air differs from the month's by this, and a place's from its region's. From memory. \[K\]
+pub(super) const AIR_DAY_SD_K: f64 = 2.2;
+const AIR_SD_K: f64 = 2.0;
+/// What a household fills in melts beside the pure stuff of the tables. Inferred. \[K\]
+const GRADE_SD_K: f64 = 1.0;
 /// A cup more or less: water poured by eye or by cup. Common practice, no source.
 pub(super) const WATER_SD: f64 = 0.07;
 /// Temperature of what goes in. Common practice, no source. \[K\]
 pub(super) const START_SD_K: f64 = 3.0;
 /// A pot sits a little otherwise each time. Inferred.
-pub(super) const CONTACT_POT_SD: f64 = 0.15;
+pub(super) const CONTACT_POT_SD: f64 = 0.12;
+/// How much of a seat's conductance porridge leaves: stirred or not, thick or thin. Inferred.
+pub(super) const THICK_POT_SD: f64 = 0.2;
+/// Food by the cup or by eye, in a pot of the table's mass. Common practice, no source.
+pub(super) const DRY_SD: f64 = 0.12;
+/// What built fins, foam or wire carry beside what they could: lengths, gaps, welds. Inferred.
+const BUILT_METAL_SD: f64 = 0.25;
 
 impl Multiplier {
     /// Every multiplier.
@@ -246,16 +286,29 @@ fn contact_sd(cooker: &Cooker, rig: &Rig) -> f64 {
         .contact
         .seat
         .area_m2(diameter_m, cooker.store.depth_m);
-    let whole_m2k_w = area_m2 / rig.seat_w_k().max(1e-9);
-    let film_share = (1.0 / (INNER_FILM_W_M2K.value * whole_m2k_w)).clamp(0.0, 1.0);
-    // A contact is measured with the film at its table's value, so that together they are right
-    // whatever the film is.
+    let share = |k_w: f64| (k_w * rig.seat_w_k()).clamp(0.0, 1.0);
+    let film_share = share(1.0 / (INNER_FILM_W_M2K.value * area_m2));
+    // A poor conductor's own way to the seat weighs more than all the rest.
+    let body_share = rig.body_k_w() / (rig.body_k_w() + 1.0 / rig.seat_w_k().max(1e-9));
+    // A contact is measured with film and store as described, so that together they are right
+    // whatever these are.
     if let Some(spread) = cooker.spreads.contact.filter(|_| is_measured) {
-        return (1.0 - film_share) * spread;
+        return (1.0 - film_share) * (1.0 - body_share) * spread;
     }
     let film = film_share * INNER_FILM_W_M2K.spread_share();
     let contact = (1.0 - film_share) * cooker.contact.seat.spread_share();
-    film.hypot(contact)
+    (film.hypot(contact) * (1.0 - body_share)).hypot(body_sd(cooker) * body_share)
+}
+
+/// Doubt of the way through the store itself: its conductivity, or its metal's workmanship.
+fn body_sd(cooker: &Cooker) -> f64 {
+    let charges = cooker.store.charges.iter();
+    let heaviest = charges.max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg));
+    match (cooker.store.metal, heaviest) {
+        (Some(_), _) => BUILT_METAL_SD,
+        (None, Some(charge)) => charge.medium.props().conductivity_w_mk.spread_share(),
+        (None, None) => 0.0,
+    }
 }
 
 fn capacity_sd(cooker: &Cooker) -> f64 {
@@ -270,6 +323,15 @@ fn capacity_sd(cooker: &Cooker) -> f64 {
         })
     });
     MASS_SD.hypot(heats.fold(0.0, f64::max))
+}
+
+/// Doubt of where the heaviest of the melts melts. \[K\]
+pub(super) fn melt_sd_k(cooker: &Cooker) -> f64 {
+    let charges = cooker.store.charges.iter();
+    let melts = charges.filter_map(|charge| Some((charge.mass_kg, charge.medium.props().melt?)));
+    melts
+        .max_by(|a, b| a.0.total_cmp(&b.0))
+        .map_or(0.0, |(_, melt)| melt.solidus_c.spread.hypot(GRADE_SD_K))
 }
 
 fn pot_loss_sd(pot: Pot) -> f64 {

@@ -2,17 +2,18 @@
 
 use std::sync::Arc;
 
-use super::build::Load;
 use super::doubt::{Believed, Doubt, Report};
 use super::edges::Edges;
 use super::ensemble::{Ensemble, column};
 use super::epoch::Epoch;
 use super::filter::assimilate;
+use super::load::Load;
 use super::member::Course;
 use super::noise::{Noise, Purpose};
-use super::prior::{CUT_OUT_SD_K, Multiplier, Offset};
+use super::prior::{Multiplier, OFFSETS, Offset};
 use super::report::{self, Mixture, Sits};
 use super::sky::{SkyDay, sky_day};
+use super::untold::may_be_untold;
 use super::{Settings, band_of, seconds};
 use crate::journal::{Felt, Journal, Meal, What};
 use crate::local_time::{Day, LocalTime};
@@ -139,9 +140,9 @@ impl<'a> Road<'a> {
         for (multiplier, log_sd) in Multiplier::ALL.into_iter().zip(epoch.log_sd) {
             ensemble.draw(multiplier, log_sd, noise);
         }
-        let thermometer_k = self.settings.thermometer.offset_sd_k();
-        ensemble.draw_offset(Offset::Thermometer, thermometer_k, noise);
-        ensemble.draw_offset(Offset::CutOut, CUT_OUT_SD_K, noise);
+        for (offset, sd) in self.offsets(&epoch) {
+            ensemble.draw_offset(offset, sd, noise);
+        }
         let air_c = self
             .sky(at.day(), idx)?
             .first()
@@ -159,6 +160,11 @@ impl<'a> Road<'a> {
             doubts: Vec::new(),
             epoch: idx,
         })
+    }
+
+    /// What is off by so much, before anything was reported.
+    fn offsets(&self, epoch: &Epoch) -> [(Offset, f64); OFFSETS] {
+        Offset::all(self.settings.thermometer.offset_sd_k(), epoch.melt_sd_k)
     }
 
     /// The reading that a diary begins with, where nothing was told before it on its first day:
@@ -243,10 +249,16 @@ impl<'a> Road<'a> {
                 out_when_ready: false,
             };
             let ensemble = &mut past.ensemble;
+            let last_air_c = sky.last().map_or(20.0, |step| step.air_c);
             ensemble.carry(&course, sky, &edges, seed, to.min(midnight));
             if ensemble.at == midnight {
                 ensemble.begin_day(midnight.day(), seed);
                 ensemble.drift(&epoch.log_sd, midnight.day(), seed);
+                let sd_k = self.settings.thermometer.offset_sd_k();
+                ensemble.move_thermometer(sd_k, midnight.day(), seed);
+                if may_be_untold(self.journal, day) {
+                    ensemble.cook_untold(&epoch, last_air_c, day, seed);
+                }
             }
         }
         self.edges = edges;
@@ -308,7 +320,7 @@ impl<'a> Road<'a> {
         let epoch = self.epoch(past.epoch)?;
         let thermometer = self.settings.thermometer;
         let store_c = |ensemble: &Ensemble, member: usize| match thermometer.sits {
-            Sits::InStore => ensemble.store_c(&epoch.build, member),
+            Sits::InStore => ensemble.sensed_c(&epoch.build, member),
             Sits::OnSeat => ensemble.seat_c(&epoch.build, member),
         };
         let believed = Believed::StoreC(band_of(&past.ensemble, store_c));
@@ -449,8 +461,11 @@ impl<'a> Road<'a> {
         past.ensemble.draw_nucleation(&new.build, nucleation);
         let air_c = self.air_c(at, idx)?;
         if !Multiplier::Capacity.is_kept(&old.cooker, &new.cooker) {
-            past.ensemble
-                .draw_offset(Offset::CutOut, CUT_OUT_SD_K, noise);
+            let of_store =
+                |(offset, _): &(Offset, f64)| !matches!(offset, Offset::Thermometer | Offset::Air);
+            for (offset, sd) in self.offsets(&new).into_iter().filter(of_store) {
+                past.ensemble.draw_offset(offset, sd, noise);
+            }
         }
         for (member, store_c) in store_c.into_iter().enumerate() {
             past.ensemble.set_store_c(&new.build, member, store_c);

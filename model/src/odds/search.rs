@@ -95,13 +95,20 @@ impl Belief {
         let room = FULLEST * meal.pot.size.props().volume_l / litres.max(1e-6);
         let most = room.clamp(0.1, MOST_TIMES);
         let scaled = |times: f64| solver.scaled(times);
-        if solver.works(&scaled(most)) {
-            return Some(most);
+        // From the most downwards: a large store boils a little of it dry, so less is not always
+        // better.
+        let mut fails = None;
+        for times in [most, 1.0, 0.5, 0.25, 0.1] {
+            if most < times {
+                continue;
+            }
+            if solver.works(&scaled(times)) {
+                let halved = |fails| solver.halved(fails, times, scaled);
+                return Some(fails.map_or(times, halved));
+            }
+            fails = Some(times);
         }
-        if !solver.works(&scaled(0.1)) {
-            return None;
-        }
-        Some(solver.halved(most, 0.1, scaled))
+        None
     }
 
     /// At most three changes that help most, those first that make nine chances in ten; none where

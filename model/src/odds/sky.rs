@@ -24,7 +24,7 @@ const BRIGHTEST: f64 = 1.06;
 const COMING_SD: f64 = 0.45;
 /// What a word or a count is off by beside what the sky itself may do, as a share of a clear sky's
 /// light: a neighbour's word, an hour's slip, one word for a morning. Inferred.
-const WORD_SD: f64 = 0.14;
+const WORD_SD: f64 = 0.15;
 /// Such slips lead towards the usual: an hour called dark was brighter now and then, a clear one
 /// duller. The share of the way, and the usual share of a clear sky's light. Inferred.
 const TO_USUAL: f64 = 0.05;

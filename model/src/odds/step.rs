@@ -10,7 +10,7 @@
     reason = "several short arrays are walked side by side, and their first few places only"
 )]
 
-use super::build::Build;
+use super::build::{Build, OnSeat};
 use super::member::{Course, Phase};
 use super::solve::{Factors, Rates, Stiffness};
 
@@ -73,6 +73,11 @@ pub(super) struct Fixed<'a, const N: usize> {
     pub(super) g_half_w_k: f64,
     pub(super) g_open_w_k: f64,
     pub(super) contact: f64,
+    pub(super) thickness: f64,
+    /// Multiplies what lies between the store's nodes.
+    pub(super) inside: f64,
+    /// How far the melting point is off. \[K\]
+    pub(super) melt_k: f64,
     pub(super) g_pot_air_w_k: f64,
     pub(super) surface_w_pa: f64,
     pub(super) air_c: f64,
@@ -112,7 +117,7 @@ impl<const N: usize> Fixed<'_, N> {
         }
         out.face_c = node_c[0];
         for node in 1..n {
-            let outward = row.link_w_k[node - 1] * (node_c[node - 1] - node_c[node]);
+            let outward = self.inside * row.link_w_k[node - 1] * (node_c[node - 1] - node_c[node]);
             out.rates.node[node - 1] -= outward;
             out.rates.node[node] += outward;
         }
@@ -132,7 +137,8 @@ impl<const N: usize> Fixed<'_, N> {
         if self.phase == Phase::NoPot {
             return out;
         }
-        let g_seat = self.seat_w_k(at.heat_j[0] * self.whole[0]);
+        let whole_j = at.heat_j[0] * self.whole[0];
+        let g_seat = self.seat_w_k(whole_j, node_c[0], at.pot_c, self.phase == Phase::Boiling);
         out.g_seat_w_k = g_seat;
         out.seat_w = g_seat * (node_c[0] - at.pot_c);
         out.pot_air_w = self.g_pot_air_w_k * (at.pot_c - self.air_c);
@@ -153,20 +159,30 @@ impl<const N: usize> Fixed<'_, N> {
     /// Temperature of a node with this heat per whole store, and its slope. [°C, K/J]
     #[inline]
     fn node_c(&self, whole_j: f64) -> (f64, f64) {
-        if self.is_liquid {
+        let (told_c, slope) = if self.is_liquid {
             self.course.build.liquid_c(whole_j)
         } else {
             self.course.build.store_c(whole_j)
-        }
+        };
+        (told_c + self.melt_k, slope)
     }
 
     /// Conductance of the seat; nothing is frozen on it in a melt that is liquid. \[W/K\]
     #[inline]
-    fn seat_w_k(&self, whole_j: f64) -> f64 {
+    pub(super) fn seat_w_k(&self, whole_j: f64, store_c: f64, pot_c: f64, boils: bool) -> f64 {
+        let build = self.course.build;
+        let on = OnSeat {
+            contact: self.contact,
+            inside: self.inside,
+            film_k_w: self.thickness * build.film_k_w(pot_c, boils),
+            // Only their distances from the melting point count.
+            store_c: store_c - self.melt_k,
+            pot_c: pot_c - self.melt_k,
+        };
         if self.is_liquid {
-            self.course.build.g_seat_w_k * self.contact
+            build.clear_seat_w_k(on)
         } else {
-            self.course.build.seat_w_k(self.contact, whole_j)
+            build.seat_w_k(on, whole_j)
         }
     }
 
@@ -192,7 +208,8 @@ impl<const N: usize> Fixed<'_, N> {
     pub(super) fn surplus_w(&self, heat_j: &[f64; N]) -> f64 {
         let build = self.course.build;
         let whole_j = heat_j[0] * self.whole[0];
-        let seat_w = self.seat_w_k(whole_j) * (self.node_c(whole_j).0 - build.boiling_c);
+        let (store_c, boiling_c) = (self.node_c(whole_j).0, build.boiling_c);
+        let seat_w = self.seat_w_k(whole_j, store_c, boiling_c, true) * (store_c - boiling_c);
         seat_w
             - self.g_pot_air_w_k * (build.boiling_c - self.air_c)
             - self.evaporation(build.boiling_c).0
@@ -223,7 +240,7 @@ impl<const N: usize> Fixed<'_, N> {
             pot_k_j,
         };
         for node in 0..n {
-            stiffness.link[node] = c * row.link_w_k[node];
+            stiffness.link[node] = c * self.inside * row.link_w_k[node];
             stiffness.to_jacket[node] = to_jacket * row.jacket_share[node];
         }
         let factors = Factors::new(&stiffness);

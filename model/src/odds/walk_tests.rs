@@ -1,5 +1,9 @@
 //! A diary walked in parts, and the way of an evening.
 
+use std::collections::BTreeSet;
+
+use proptest::prelude::*;
+
 use super::{Belief, Replay, Settings};
 use crate::dish::Dish;
 use crate::journal::{Event, Journal, Meal, Outcome, What};
@@ -151,5 +155,79 @@ fn a_first_reading_is_believed_however_hot() {
         let later = now().plus_s(86_400);
         let walked = Belief::replay(&site(), &cooker, &journal, later, &settings()).unwrap();
         assert!(walked.doubts().is_empty());
+    }
+}
+
+/// A change of a diary: of a day so many back, of one of four kinds. No two touch the same thing.
+type Edit = (i32, u8);
+
+fn edited(journal: &mut Journal, (back, kind): Edit) {
+    let day = TODAY.plus(-back);
+    let mut insert = |at: LocalTime, what: What| {
+        let place = journal.events.partition_point(|event| event.at <= at);
+        journal.events.insert(place, Event { at, what });
+    };
+    match kind {
+        0 => insert(day.at_s(15 * 3600), What::Reading { store_c: 150.0 }),
+        1 => insert(day.at_s(8 * 3600), What::LidOpen { for_s: 900 }),
+        2 => {
+            journal.skies.insert(day, DayLog::SunHours(4.5));
+        }
+        _ => journal
+            .events
+            .retain(|event| event.at.day() != day || event.at.hour() != 18),
+    }
+}
+
+/// All that is told of a belief, to the last digit.
+fn told(belief: &Belief) -> String {
+    let supper = supper(TODAY, false);
+    let odds = belief.ask(&supper, now().plus_s(3600));
+    format!(
+        "{:?} {:?} {:?} {odds:?}",
+        belief.store(),
+        belief.learned(),
+        belief.doubts()
+    )
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(12))]
+
+    /// The same diary, the same answer: in whichever order it came about, and whatever was asked and
+    /// put away on the way.
+    #[test]
+    fn an_answer_hangs_on_the_diary_alone(
+        edits in proptest::collection::btree_set((0..12_i32, 0..4_u8), 1..7),
+        later in 0..7_usize, kind in 0..3_usize,
+    ) {
+        let presets =
+            [Preset::SoapstoneInVermiculite, Preset::ErythritolInGlassWool, Preset::NitrateCarried];
+        let (site, cooker) = (site(), presets[kind].cooker(200.0, 11.0));
+        let mut whole = diary(15);
+        for edit in &edits {
+            edited(&mut whole, *edit);
+        }
+        let cold = Belief::replay(&site, &cooker, &whole, now(), &settings()).unwrap();
+        let edits: Vec<Edit> = BTreeSet::into_iter(edits).collect();
+        let (first, last) = edits.split_at(later.min(edits.len()));
+        for order in [
+            edits.iter().rev().copied().collect::<Vec<_>>(),
+            last.iter().chain(first).copied().collect(),
+        ] {
+            let mut replay = Replay::new(settings());
+            let mut journal = diary(15);
+            replay.belief(&site, &cooker, &journal, now()).unwrap();
+            for edit in order {
+                edited(&mut journal, edit);
+                replay.belief(&site, &cooker, &journal, now()).unwrap();
+            }
+            let walked = replay.belief(&site, &cooker, &journal, now()).unwrap();
+            prop_assert_eq!(told(&walked), told(&cold));
+            let bytes = replay.kept().unwrap();
+            let mut restored = Replay::restored(settings(), &bytes);
+            let restored = restored.belief(&site, &cooker, &journal, now()).unwrap();
+            prop_assert_eq!(told(&restored), told(&cold));
+        }
     }
 }

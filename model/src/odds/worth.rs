@@ -38,7 +38,7 @@ impl Belief {
         let (weight, members) = (&self.ensemble.weight, self.ensemble.members());
         let all = &self.ensemble;
         let shown_c: Vec<f64> = (0..members)
-            .map(|member| all.store_c(build, member) + all.thermometer_k(member))
+            .map(|member| all.sensed_c(build, member) + all.thermometer_k(member))
             .collect();
         let ready: Vec<bool> = (0..members).map(|member| fates.is_ready(member)).collect();
         let thermometer = self.settings.thermometer;

@@ -13,7 +13,7 @@ use crate::network::{JacketNode, JacketPair, Layer};
 use crate::out_of_range::OutOfRange;
 use crate::seat::{INNER_FILM_W_M2K, SLEEVE_BASE_GAP_M, SLEEVE_SIDE_GAP_M, Seat, well_w_k};
 use crate::stefan;
-use crate::tonight::rig::{FRESH_WATER_C, POT_IN_SEAT_C};
+use crate::tonight::rig::{FRESH_WATER_C, MELT_FILM_W_M2K, POT_IN_SEAT_C};
 
 /// What the element heats where there is no store: a plate under the pot. Common practice, no
 /// source. \[kg\]
@@ -129,6 +129,8 @@ pub(super) struct SeatOf {
     pub(super) contact_w_m2k: f64,
     /// From the store's face to the food. \[W/K\]
     pub(super) to_food_w_k: f64,
+    /// Radius of a pot that is let into the store. \[m\]
+    pub(super) let_in_radius_m: Option<f64>,
 }
 
 /// The seat under a warming pot, of a store half-way between the boil and the cut-out.
@@ -149,17 +151,20 @@ pub(super) fn seat(cooker: &Cooker, working_c: f64) -> SeatOf {
         area_m2,
         contact_w_m2k,
         to_food_w_k: area_m2 * in_series(&[contact_w_m2k, INNER_FILM_W_M2K.value]),
+        let_in_radius_m: matches!(kind, Seat::Sleeve | Seat::SunkInMelt)
+            .then_some(0.5 * diameter_m),
     }
 }
 
 /// What freezes on the seat.
 ///
-/// It can't be thicker than the medium there is, spread over the seat. A melt that takes up less
+/// It can't be thicker than the medium there is, spread over the seat; where the store widens from the
+/// seat on, a thinner one is as much in the way. A melt that takes up less
 /// than half of the store lies in pockets of what does not melt, which carries the heat past it: at
 /// the least as Maxwell's spheres would.
 pub(super) fn frozen_layer(
     store: &Store,
-    seat_m2: f64,
+    seat: &SeatOf,
     boiling_c: f64,
 ) -> Result<Option<Layer>, ModelError> {
     let Some(melting) = melting(store) else {
@@ -169,7 +174,8 @@ pub(super) fn frozen_layer(
     let melt_m3 = melting.mass_kg / props.density_kg_m3.value;
     let share = melt_m3 / volume_m3(store);
     let bare_w_mk = props.conductivity_w_mk.value;
-    let depth_m = store.depth_m.min(melt_m3 / seat_m2);
+    let seat_m2 = seat.area_m2;
+    let depth_m = (seat_m2 * way(store, seat).through_k_w()).min(melt_m3 / seat_m2);
     let through_w_mk = match store.metal {
         Some(metal) => metal.layer_w_mk(bare_w_mk, depth_m, seat_m2)?,
         None if share < 0.5 => {
@@ -198,6 +204,19 @@ pub(super) fn frozen_layer(
     }))
 }
 
+/// Which way the heat comes to the pot.
+fn way(store: &Store, seat: &SeatOf) -> Way {
+    let volume_m3 = volume_m3(store);
+    match seat.let_in_radius_m {
+        Some(radius_m) => Way::cup(volume_m3, radius_m, store.depth_m),
+        None => Way::Disc {
+            depth_m: store.depth_m,
+            face_m2: volume_m3 / store.depth_m,
+            seat_m2: seat.area_m2,
+        },
+    }
+}
+
 /// One node for metal and for melts, several where a stone or sand keeps its heat to itself.
 pub(super) fn inside(store: &Store, seat: &SeatOf) -> Result<Inside, ModelError> {
     let Some(main) = heaviest(store, |_| true) else {
@@ -211,12 +230,27 @@ pub(super) fn inside(store: &Store, seat: &SeatOf) -> Result<Inside, ModelError>
         Some(metal) => metal.through_w_mk(props.conductivity_w_mk.value)?,
         None => props.conductivity_w_mk.value,
     };
-    let way = Way::Slab {
-        depth_m: store.depth_m,
-        face_m2: volume_m3(store) / store.depth_m,
-        seat_m2: seat.area_m2,
+    Ok(Inside::new(
+        way(store, seat),
+        conductivity_w_mk,
+        seat.contact_w_m2k,
+    ))
+}
+
+/// From the mean of a store that is taken to be at one temperature to the face that the pot meets, in
+/// steady cooling: a third of the way through it. In a melt without metal the film on the wall, which
+/// it turns over along. \[K/W\]
+pub(super) fn body_k_w(store: &Store, seat: &SeatOf) -> Result<f64, ModelError> {
+    let Some(main) = heaviest(store, |_| true) else {
+        return Ok(0.0);
     };
-    Ok(Inside::new(way, conductivity_w_mk, seat.contact_w_m2k))
+    let props = main.medium.props();
+    let conductivity_w_mk = match (store.metal, props.melt) {
+        (Some(metal), _) => metal.through_w_mk(props.conductivity_w_mk.value)?,
+        (None, Some(_)) => return Ok(1.0 / (MELT_FILM_W_M2K * seat.area_m2)),
+        (None, None) => props.conductivity_w_mk.value,
+    };
+    Ok(way(store, seat).through_k_w() / (3.0 * conductivity_w_mk))
 }
 
 /// Conductivity of the heaviest medium that does not melt; 0 without one. \[W/mK\]

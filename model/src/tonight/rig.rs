@@ -33,7 +33,7 @@ pub(crate) const POT_IN_SEAT_C: f64 = 80.0;
 pub(super) const FRESH_WATER_C: f64 = 20.0;
 
 /// From a melt to a cold wall in it: free convection, W/m2K, from memory; 100 to 250.
-const MELT_FILM_W_M2K: f64 = 150.0;
+pub(super) const MELT_FILM_W_M2K: f64 = 150.0;
 /// Standard deviations between the curves for a melt that freezes sooner, in the mean and later.
 const SUPERCOOLING_SD: f64 = 0.64;
 /// The longest way a can is carried, s.
@@ -79,6 +79,8 @@ pub struct Rig {
     seat: SeatOf,
     parts: NetworkParts,
     jacket_pair: Option<JacketPair>,
+    /// Within the store, from its mean to the seat in steady cooling. \[K/W\]
+    body_k_w: f64,
     open_face_w_k: f64,
     cutout_c: f64,
     melting: Option<Melting>,
@@ -107,7 +109,7 @@ impl Rig {
         let jacket = build::jacket(cooker, working_c)?;
         let seat = build::seat(cooker, working_c);
         let inside = build::inside(&cooker.store, &seat)?;
-        let layer = build::frozen_layer(&cooker.store, seat.area_m2, boiling_c)?;
+        let layer = build::frozen_layer(&cooker.store, &seat, boiling_c)?;
         let parts = NetworkParts {
             row: inside.row,
             g_loss_w_k: jacket.loss_w_k,
@@ -141,6 +143,7 @@ impl Rig {
             seat,
             parts,
             jacket_pair: jacket.pair,
+            body_k_w: build::body_k_w(&cooker.store, &seat)?,
             open_face_w_k: open_face_w_k(cooker, working_c),
             cutout_c: cooker.store.cutout_c,
             melting: build::melting(&cooker.store),
@@ -274,6 +277,12 @@ impl Rig {
     /// Between store and pot, without the film inside the pot. \[W/(m² K)\]
     pub(crate) fn contact_w_m2k(&self) -> f64 {
         self.seat.contact_w_m2k
+    }
+
+    /// The way within the store from its mean to its seat, which one temperature for all of it
+    /// leaves out. \[K/W\]
+    pub(crate) fn body_k_w(&self) -> f64 {
+        self.body_k_w
     }
 
     /// Through which the pot takes heat. \[m²\]

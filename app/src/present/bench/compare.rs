@@ -2,6 +2,8 @@
 
 use std::collections::HashSet;
 
+use model::cooker::Cooker;
+use model::jacket::{Jacket, LayerKind};
 use model::local_time::LocalTime;
 
 use crate::chart::{LineChartView, LineStyle, Series};
@@ -13,6 +15,7 @@ use crate::present::bench::results::Row;
 use crate::present::bench::typing::Channel;
 use crate::present::cooker::facts::two_digits;
 use crate::present::cooker::list::made_of;
+use crate::present::diary::day_field;
 use crate::present::tonight::Voice;
 use crate::state::bench::{Reading, RunReadings, TestRun};
 use crate::state::document::{Document, OwnedCooker};
@@ -312,12 +315,15 @@ pub fn conditions(voice: &Voice<'_>, runs: &[Chosen]) -> TableView {
             .map_or(run.span_s(), |ended| run.since_start_s(ended));
         vec![
             chosen.name(voice),
-            formats.instant(run.started, voice.now.day()),
+            (formats.units.day_time)(
+                &day_field(run.started.day()),
+                &formats.clock(run.started, Sure::Known),
+            ),
             formats.duration(took_s, Sure::Known),
             air,
-            power.map_or_else(|| "–".to_owned(), |watts| formats.watts(watts)),
+            power.map_or_else(|| NOTHING.to_owned(), |watts| formats.watts(watts)),
             if water.is_empty() {
-                "–".to_owned()
+                NOTHING.to_owned()
             } else {
                 water.join(", ")
             },
@@ -347,13 +353,47 @@ pub fn builds(voice: &Voice<'_>, runs: &[Chosen]) -> Vec<String> {
     runs.iter()
         .filter(|chosen| told.insert(chosen.cooker.id))
         .map(|chosen| {
-            (voice.strings.runs.report.build)(
-                &chosen.cooker.name,
-                &made_of(voice.strings, voice.formats, &chosen.cooker.cooker),
-            )
+            let made_of = made_of(voice.strings, voice.formats, &chosen.cooker.cooker);
+            let build = (voice.strings.runs.report.build)(&chosen.cooker.name, &made_of);
+            format!("{build} {}", parts(voice, &chosen.cooker.cooker))
         })
         .collect()
 }
+
+/// Jacket, seat, pot and cut-out of a build.
+fn parts(voice: &Voice<'_>, cooker: &Cooker) -> String {
+    let (formats, tables) = (voice.formats, &voice.strings.tables);
+    let jacket = match &cooker.jacket {
+        Jacket::Layers(jacket) => {
+            let layers = jacket.layers.iter().filter_map(|layer| match layer.kind {
+                LayerKind::Insulation { material } => {
+                    let thick = formats.centimetres(layer.thickness_m);
+                    Some(format!("{thick} {}", (tables.insulation)(material)))
+                }
+                _ => None,
+            });
+            layers.collect::<Vec<_>>().join(", ")
+        }
+        Jacket::Measured { loss_w_k, .. } => {
+            (voice.strings.runs.report.plain)(&two_digits(formats, *loss_w_k), "W/K")
+        }
+        Jacket::Flask { .. } => voice.strings.cooker.ways.flask.to_owned(),
+    };
+    let pot = format!(
+        "{}, {}",
+        formats.litres(cooker.pot.size.props().volume_l),
+        (tables.pot_kind)(cooker.pot.kind)
+    );
+    (voice.strings.runs.report.parts)(
+        if jacket.is_empty() { NOTHING } else { &jacket },
+        (tables.seat)(cooker.contact.seat),
+        &pot,
+        &formats.temperature(cooker.store.cutout_c, Sure::Known),
+    )
+}
+
+/// Stands where there is nothing to tell.
+const NOTHING: &str = "–";
 
 /// The figures of these runs as rows, those of a fit of several together once.
 pub fn results(runs: &[Chosen]) -> Vec<Row> {

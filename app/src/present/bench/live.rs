@@ -105,6 +105,8 @@ pub struct ClockText {
     pub large: String,
     /// Sentences under it.
     pub lines: Vec<String>,
+    /// Until when the run goes on; nothing where it can't be foreseen.
+    pub ends: String,
     /// Whether it is time to read.
     pub is_due: bool,
 }
@@ -134,18 +136,16 @@ pub fn clock(
     } else if 1 < missed {
         lines.push((words.missed)(&missed.to_string()));
     }
-    if let Some(foreseen) = foreseen {
+    let ends = foreseen.map(|foreseen| {
         let end = run.at(foreseen.length_s);
+        let sure = Sure::of_band_s(0.4 * foreseen.length_s);
         if voice.now < end {
-            let sure = Sure::of_band_s(0.4 * foreseen.length_s);
-            lines.push((words.ends)(
-                &voice.about(end, sure),
-                &formats.duration(foreseen.length_s, sure),
-            ));
+            let length = formats.duration(foreseen.length_s, sure);
+            (words.ends)(&voice.about(end, sure), &length)
         } else {
-            lines.push(words.has_told.to_owned());
+            words.has_told.to_owned()
         }
-    }
+    });
     ClockText {
         before: if timer.is_due() { "" } else { words.next_in }.to_owned(),
         large: if timer.is_due() {
@@ -154,6 +154,7 @@ pub fn clock(
             timer.countdown()
         },
         lines,
+        ends: ends.unwrap_or_default(),
         is_due: timer.is_due(),
     }
 }

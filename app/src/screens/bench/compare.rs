@@ -15,6 +15,7 @@ use crate::present::bench::compare::{self as present, Aligned, Chosen, MOST};
 use crate::present::bench::figure::Figure;
 use crate::present::bench::results::csv;
 use crate::present::bench::typing::Channel;
+use crate::present::diary::day_field;
 use crate::present::tonight::Voice;
 use crate::shell::comparing::Comparing;
 use crate::shell::{Shell, use_shell};
@@ -101,7 +102,7 @@ pub(super) fn PrintPage() -> impl IntoView {
     let scene = Scene::new(shell);
     let title = scene.heading(|strings| strings.runs.report.printed_title);
     let line = scene.say(|voice, _| {
-        let day = voice.formats.day(voice.now.day());
+        let day = day_field(voice.now.day());
         (voice.strings.runs.report.dated)(&day)
     });
     let failed = RwSignal::new(false);

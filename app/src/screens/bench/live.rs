@@ -10,7 +10,7 @@ use model::bench::Foreseen;
 use super::frame::{Frame, say};
 use crate::chart::LineChart;
 use crate::components::{
-    ActionDock, Button, EmptyNote, EntryRow, EntryView, Fold, Icon, LinkButton, Panel, Toggle, Tone,
+    ActionDock, Button, EmptyNote, EntryRow, EntryView, Icon, LinkButton, Panel, Toggle, Tone,
 };
 use crate::i18n::refusal::refusal;
 use crate::platform::call::Notices;
@@ -118,6 +118,7 @@ pub(super) fn Live(
                 <ClockPanel scene />
                 <entry::Entry scene />
                 <pots::Pots scene />
+                <Remind scene />
             }
         });
         view! {
@@ -132,34 +133,34 @@ pub(super) fn Live(
     view! { <Frame title line>{body}</Frame> }
 }
 
-/// The clock to the next reading.
-#[component]
-fn ClockPanel(scene: Scene) -> impl IntoView {
-    let shell = scene.shell;
+/// The clock of the run, in words, followed to the second.
+fn clock(scene: Scene) -> Memo<Option<present::ClockText>> {
     let reminder = scene.reminder;
-    let words = shell.words;
-    let clock = Memo::new(move |_| {
+    Memo::new(move |_| {
         let timer = reminder.timer().get()?;
         reminder.going().with(|going| {
             let going = going.as_ref().filter(|going| going.run.id == scene.id)?;
             let away = reminder.away().get();
-            Some(say(shell, |voice| {
+            Some(say(scene.shell, |voice| {
                 present::clock(voice, &going.run, going.foreseen.as_ref(), &timer, away)
             }))
         })
-    });
+    })
+}
+
+/// The clock to the next reading.
+#[component]
+fn ClockPanel(scene: Scene) -> impl IntoView {
+    let words = scene.shell.words;
+    let clock = clock(scene);
     let part = move |part: fn(&present::ClockText) -> String| {
         Signal::derive(move || clock.with(|clock| clock.as_ref().map(part).unwrap_or_default()))
     };
     let is_due =
         Memo::new(move |_| clock.with(|clock| clock.as_ref().is_some_and(|clock| clock.is_due)));
     let lines = Memo::new(move |_| {
-        clock.with(|clock| {
-            clock
-                .as_ref()
-                .map(|clock| clock.lines.clone())
-                .unwrap_or_default()
-        })
+        let lines = clock.with(|clock| clock.as_ref().map(|clock| clock.lines.clone()));
+        lines.unwrap_or_default()
     });
     // What changes each second is not read out; that it is time is.
     let spoken = Signal::derive(move || {
@@ -168,6 +169,33 @@ fn ClockPanel(scene: Scene) -> impl IntoView {
         } else {
             String::new()
         }
+    });
+    view! {
+        <Panel heading=words.text(|strings| strings.runs.live.clock) test="run-clock">
+            <p class="bench-clock" data-due=move || is_due.get().then_some("true") aria-hidden="true">
+                <span class="bench-clock__before">{part(|clock| clock.before.clone())}</span>
+                " "
+                <span class="bench-clock__large" data-test="run-countdown">
+                    {part(|clock| clock.large.clone())}
+                </span>
+            </p>
+            <p class="unseen" aria-live="assertive">{spoken}</p>
+            <div class="stack" data-test="run-clock-lines">
+                {move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+            </div>
+        </Panel>
+    }
+}
+
+/// How long it goes on, and how one is called meanwhile.
+#[component]
+fn Remind(scene: Scene) -> impl IntoView {
+    let reminder = scene.reminder;
+    let words = scene.shell.words;
+    let clock = clock(scene);
+    let ends = Memo::new(move |_| {
+        let ends = clock.with(|clock| clock.as_ref().map(|clock| clock.ends.clone()));
+        ends.unwrap_or_default()
     });
     let cannot = move || {
         let cannot = reminder.cannot().get();
@@ -184,19 +212,8 @@ fn ClockPanel(scene: Scene) -> impl IntoView {
             .collect_view()
     };
     view! {
-        <Panel heading=words.text(|strings| strings.runs.live.clock) test="run-clock">
-            <p class="bench-clock" data-due=move || is_due.get().then_some("true") aria-hidden="true">
-                <span class="bench-clock__before">{part(|clock| clock.before.clone())}</span>
-                " "
-                <span class="bench-clock__large" data-test="run-countdown">
-                    {part(|clock| clock.large.clone())}
-                </span>
-            </p>
-            <p class="unseen" aria-live="assertive">{spoken}</p>
-            <div class="stack" data-test="run-clock-lines">
-                {move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
-            </div>
-            <Fold summary=words.text(|strings| strings.runs.live.remind) test="run-remind">
+        <Panel heading=words.text(|strings| strings.runs.live.remind) test="run-remind">
+            <p>{ends}</p>
             <Toggle
                 label=words.text(|strings| strings.runs.live.call)
                 detail=words.text(|strings| strings.runs.live.call_detail)
@@ -211,8 +228,7 @@ fn ClockPanel(scene: Scene) -> impl IntoView {
                 on_change=Callback::new(move |on| reminder.set_stays_on(on))
                 test="run-stays-on"
             />
-            </Fold>
-            <div role="status">{cannot}</div>
+            <div role="status" data-test="run-cannot">{cannot}</div>
         </Panel>
     }
 }

@@ -78,9 +78,9 @@ pub(crate) fn kept_fit(run: RunId) -> KeptFit {
             sun_to_food: 0.2,
         }),
         spread: Some(ChargeSpread {
-            litres_per_charge: Some(0.4),
-            first_litre_s: Some(55.0),
-            power_50_k_w: Some(40.0),
+            litres_per_charge: Some(0.5),
+            first_litre_s: Some(45.0),
+            power_50_k_w: Some(30.0),
             hold_s: None,
             overnight_loss: Some(0.02),
             sun_to_food: Some(0.01),

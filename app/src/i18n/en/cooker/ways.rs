@@ -75,6 +75,6 @@ pub(super) const WAYS: Ways = Ways {
              from {earliest}, {latest}. A cooler cut-out makes it last, a fresh filling starts anew."
         )
     },
-    worn_out: "A pot like this no longer boils on it in time. A fresh filling starts anew.",
+    worn_out: "With the figures as they stand, a pot like this no longer boils on it in time. A fresh filling starts anew.",
     never: "A pot like this goes on boiling on it, on what the melt holds above the boil.",
 };

@@ -16,7 +16,7 @@ pub(super) const LIVE: Live = Live {
     },
     ends: |time, length| format!("It should tell enough by {time}, after {length}."),
     has_told: "It has gone on long enough to tell what it is for.",
-    remind: "Remind me",
+    remind: "How long, and reminders",
     keep_on: "Keep the screen on",
     keep_on_detail: "As long as this page is shown",
     call: "Call me for each reading",

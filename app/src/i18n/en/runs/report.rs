@@ -102,6 +102,9 @@ pub(super) const REPORT: Report = Report {
     print_failed: "This browser can’t print a page.",
     builds: "Builds and place",
     build: |name, made_of| format!("{name}: {made_of}."),
+    parts: |jacket, seat, pot, cutout| {
+        format!("Jacket: {jacket}. Seat: {seat}. Pot: {pot}. Cuts out at {cutout}.")
+    },
     place: |height, boil| format!("{height} above the sea, where water boils at {boil}."),
     conditions: "Runs and their conditions",
     heads: ConditionHeads {

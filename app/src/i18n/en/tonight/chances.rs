@@ -6,6 +6,9 @@ pub(super) const CHANCES: Chances = Chances {
     heading: "How sure is it?",
     expect_boil: |eaten| format!("We expect it to boil before {eaten}."),
     expect_done: |eaten| format!("We expect it to boil, and to be done before {eaten}."),
+    expect_either: |eaten| {
+        format!("We expect it to be done before {eaten}, at the boil or just below.")
+    },
     expect_below: |eaten| format!("We expect it to be done before {eaten}, without boiling."),
     may_stay_cold: "It may stay below the boil.",
     may_be_late: |eaten| format!("It may boil only after {eaten}."),

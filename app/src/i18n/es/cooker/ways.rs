@@ -76,6 +76,6 @@ pub(super) const WAYS: Ways = Ways {
              otra vez."
         )
     },
-    worn_out: "Una olla como esta ya no hierve a tiempo con él. Llenarlo de nuevo empieza otra vez.",
+    worn_out: "Con las cifras como están, una olla como esta ya no hierve a tiempo con él. Llenarlo de nuevo empieza otra vez.",
     never: "Una olla como esta sigue hirviendo con él, con lo que guarda por encima del hervor.",
 };

@@ -16,7 +16,7 @@ pub(super) const LIVE: Live = Live {
     },
     ends: |time, length| format!("Debería bastar hacia {time}, tras {length}."),
     has_told: "Ya ha durado lo bastante para saber lo que se busca.",
-    remind: "Que me avise",
+    remind: "Cuánto dura, y avisos",
     keep_on: "Dejar la pantalla encendida",
     keep_on_detail: "Mientras se muestre esta página",
     call: "Avisarme de cada lectura",

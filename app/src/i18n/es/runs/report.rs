@@ -104,6 +104,9 @@ pub(super) const REPORT: Report = Report {
     print_failed: "Este navegador no puede imprimir una página.",
     builds: "Cocinas y lugar",
     build: |name, made_of| format!("{name}: {made_of}."),
+    parts: |jacket, seat, pot, cutout| {
+        format!("Aislamiento: {jacket}. Asiento: {seat}. Olla: {pot}. Corta a {cutout}.")
+    },
     place: |height, boil| format!("A {height} sobre el mar, donde el agua hierve a {boil}."),
     conditions: "Pruebas y sus condiciones",
     heads: ConditionHeads {

@@ -6,6 +6,9 @@ pub(super) const CHANCES: Chances = Chances {
     heading: "¿Qué tan seguro es?",
     expect_boil: |eaten| format!("Esperamos que hierva antes de las {eaten}."),
     expect_done: |eaten| format!("Esperamos que hierva y esté lista antes de las {eaten}."),
+    expect_either: |eaten| {
+        format!("Esperamos que esté lista antes de las {eaten}, hirviendo o casi.")
+    },
     expect_below: |eaten| format!("Esperamos que esté lista antes de las {eaten}, sin hervir."),
     may_stay_cold: "Puede que no llegue a hervir.",
     may_be_late: |eaten| format!("Puede que hierva solo después de las {eaten}."),

@@ -27,7 +27,7 @@ pub struct Live {
     pub ends: SayTwo,
     /// That time is over.
     pub has_told: &'static str,
-    /// Opens the switches under it.
+    /// Head of how long it goes on, and of the switches for reminders.
     pub remind: &'static str,
     /// Switch: keeps the screen on.
     pub keep_on: &'static str,

@@ -87,6 +87,8 @@ pub struct Report {
     pub builds: &'static str,
     /// A build: its name, what it is made of.
     pub build: SayTwo,
+    /// And its parts.
+    pub parts: fn(jacket: &str, seat: &str, pot: &str, cutout: &str) -> String,
     /// The place: its height and where water boils there.
     pub place: SayTwo,
     /// Head: the runs and their conditions.

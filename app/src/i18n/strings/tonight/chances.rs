@@ -9,6 +9,8 @@ pub struct Chances {
     pub expect_boil: fn(eaten: &str) -> String,
     /// It boils and is done in time.
     pub expect_done: fn(eaten: &str) -> String,
+    /// It is done in time, and likely boils.
+    pub expect_either: fn(eaten: &str) -> String,
     /// It is done in time without boiling.
     pub expect_below: fn(eaten: &str) -> String,
     /// What may go wrong: it stays below the boil.

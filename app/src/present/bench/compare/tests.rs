@@ -104,7 +104,7 @@ fn the_file_has_a_row_a_figure_and_no_formula() {
         text.contains(",\"First, dry\",contact_w_m2k,412.5,W/(m² K),31,372.8,452.2,"),
         "{text}"
     );
-    assert!(text.contains(",'=Oiled,first_litre_s,900,s,55,"), "{text}");
+    assert!(text.contains(",'=Oiled,first_litre_s,900,s,45,"), "{text}");
     assert!(!text.contains("\n=") && !text.contains(",="));
 }
 

@@ -56,7 +56,8 @@ pub(in super::super) struct Awaited {
 /// done without.
 pub(in super::super) fn awaited(voice: &Voice<'_>, meal: &Meal, odds: &Odds) -> Awaited {
     let of_food = Judged::of(odds);
-    let is_boil = of_food.boils && meal.outcome.boiled_at.is_none();
+    let is_likely = OddsWord::Likely <= odds.boils().word();
+    let is_boil = (of_food.boils || is_likely) && meal.outcome.boiled_at.is_none();
     let judged = if is_boil {
         Judged::of_boil(odds)
     } else {
@@ -120,8 +121,8 @@ impl Judged {
         Self {
             chance,
             tone: tone(chance),
-            // What is done without boiling is not told to boil.
-            boils: odds.p_done < odds.p_boil + 0.05,
+            // What is likelier done than it boils is not told to boil.
+            boils: chance.word() <= odds.boils().word(),
             wrong,
         }
     }
@@ -197,6 +198,9 @@ fn sentence(voice: &Voice<'_>, question: &Question, odds: &Odds, judged: Judged)
     match (judged.tone, judged.wrong) {
         _ if judged.is_good() && is_done_at_the_boil(question) => (words.expect_boil)(&eaten),
         _ if judged.is_good() && judged.boils => (words.expect_done)(&eaten),
+        _ if judged.is_good() && OddsWord::Likely <= odds.boils().word() => {
+            (words.expect_either)(&eaten)
+        }
         _ if judged.is_good() => (words.expect_below)(&eaten),
         (VerdictTone::Doubtful, Wrong::Cold) => words.may_stay_cold.to_owned(),
         (VerdictTone::Doubtful, Wrong::Late) => (words.may_be_late)(&eaten),

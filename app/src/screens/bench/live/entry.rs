@@ -21,6 +21,16 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let words = shell.words;
     let channel = RwSignal::new(Channel::Store);
+    // While a pot is in, it is what is read most.
+    let pot_is_in = Memo::new(move |_| scene.with(|run| run.pot_in().is_some()) == Some(true));
+    effect(move || {
+        let usual = if pot_is_in.get() {
+            Channel::Pot
+        } else {
+            Channel::Store
+        };
+        channel.set(usual);
+    });
     let options = Memo::new(move |_| {
         let strings = words.strings();
         Channel::ALL
@@ -41,6 +51,9 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
     let shown = Memo::new(move |_| channel.get());
     view! {
         <Panel heading=words.text(|strings| strings.runs.live.entry) test="run-entry">
+            <div class="bench-number">
+                {move || number(scene, scene.draft, shown.get(), "run-number")}
+            </div>
             <div class="bench-channels">
                 <Choice
                     label=words.text(|strings| strings.runs.live.channel)
@@ -49,9 +62,6 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
                     on_pick=Callback::new(on_pick)
                     test="run-channel"
                 />
-            </div>
-            <div class="bench-number">
-                {move || number(scene, scene.draft, shown.get(), "run-number")}
             </div>
             <Fold summary=words.text(|strings| strings.runs.live.at) test="run-at-fold">
                 <At

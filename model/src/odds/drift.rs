@@ -1,0 +1,37 @@
+//! How what was learned grows old overnight.
+
+use super::ensemble::{Ensemble, column};
+use super::noise::{Noise, Purpose};
+use super::prior::{DRIFT_A_DAY, DRIFTING, MULTIPLIERS, OFFSET_A_DAY, Offset};
+use crate::local_time::Day;
+
+impl Ensemble {
+    /// What was learned grows a day older: it goes back towards what was known at first, whose spread
+    /// it never exceeds by that.
+    pub(super) fn drift(&mut self, log_sd: &[f64; MULTIPLIERS], day: Day, seed: u64) {
+        let noise = Noise::new(seed, Purpose::Drift).at(i64::from(day.0));
+        let keeps = (1.0 - DRIFT_A_DAY * DRIFT_A_DAY).sqrt();
+        for multiplier in DRIFTING {
+            let place = multiplier.index();
+            let sd = DRIFT_A_DAY * log_sd.get(place).copied().unwrap_or(0.0);
+            let noise = noise.at(multiplier as i64);
+            for member in 0..self.members() {
+                let log = keeps * self.get(column::LOG + place, member) + sd * noise.normal(member);
+                self.set(column::LOG + place, member, log);
+                self.set(column::FACTOR + place, member, libm::exp(log));
+            }
+        }
+    }
+
+    /// A thermometer is put into another spot.
+    pub(super) fn move_thermometer(&mut self, sd_k: f64, day: Day, seed: u64) {
+        let noise = Noise::new(seed, Purpose::Thermometer).at(i64::from(day.0));
+        let place = column::OFFSET + Offset::Thermometer.index();
+        let keeps = (1.0 - OFFSET_A_DAY * OFFSET_A_DAY).sqrt();
+        for member in 0..self.members() {
+            let off_k = keeps * self.get(place, member);
+            let moved_k = OFFSET_A_DAY * sd_k * noise.normal(member);
+            self.set(place, member, off_k + moved_k);
+        }
+    }
+}
