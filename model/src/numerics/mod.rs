@@ -2,4 +2,5 @@
 
 pub(crate) mod cubic;
 pub(crate) mod linear;
+pub(crate) mod median;
 pub(crate) mod rosenbrock;

@@ -4,6 +4,7 @@ use levenberg_marquardt::{LevenbergMarquardt, TerminationReason};
 
 use super::problem::{Problem, readings};
 use super::{FitError, Settings};
+use crate::numerics::median::median;
 
 /// Rounds of reweighting at most.
 const MOST_ROUNDS: usize = 15;
@@ -96,9 +97,7 @@ fn noises_k(problem: &Problem<'_>, before: [f64; 2]) -> [f64; 2] {
         if sizes.is_empty() {
             return before;
         }
-        let middle = sizes.len() / 2;
-        let median = *sizes.select_nth_unstable_by(middle, f64::total_cmp).1;
-        (FROM_MEDIAN * median).max(LEAST_NOISE_K)
+        (FROM_MEDIAN * median(sizes)).max(LEAST_NOISE_K)
     };
     [noise(&mut store, before[0]), noise(&mut pot, before[1])]
 }

@@ -3,6 +3,7 @@
 use super::solve::Robust;
 use super::{Estimate, Met, Parameter, Residual, RunFit, Settings};
 use crate::bench::plan::{Plan, Sample};
+use crate::numerics::median::median;
 
 /// What a fit is worth, in a word.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -100,8 +101,7 @@ fn robust_sd_k(mut sizes: Vec<f64>) -> f64 {
     if sizes.is_empty() {
         return 0.0;
     }
-    let middle = sizes.len() / 2;
-    1.4826 * *sizes.select_nth_unstable_by(middle, f64::total_cmp).1
+    1.4826 * median(&mut sizes)
 }
 
 /// Scatter of all residuals. \[K\]

@@ -3,6 +3,7 @@
 use super::form::{Column, Degrees, Layout};
 use super::remark::{Remark, What};
 use super::{Row, SENSIBLE_C};
+use crate::numerics::median::median;
 
 /// A gap is longer than this many usual steps...
 const GAP_STEPS: f64 = 5.0;
@@ -42,15 +43,6 @@ pub(super) fn look(rows: &[Row], layout: &Layout, unit_guessed: bool, remarks: &
     }
     swapped(rows, remarks);
     fahrenheit(rows, layout, remarks);
-}
-
-/// The middle value; not a number for none.
-pub(super) fn median(values: &mut [f64]) -> f64 {
-    if values.is_empty() {
-        return f64::NAN;
-    }
-    let middle = values.len() / 2;
-    *values.select_nth_unstable_by(middle, f64::total_cmp).1
 }
 
 fn gaps(rows: &[Row], remarks: &mut Vec<Remark>) {
