@@ -105,7 +105,13 @@ fn member(build: &Build, store_c: f64, capacity: f64) -> Member<MAX_NODES> {
 
 fn mixed_c(build: &Build, member: &Member<MAX_NODES>) -> f64 {
     let whole: f64 = member.heat_j[..build.row.count].iter().sum();
-    build.store_c(whole / member.capacity).0
+    let heat_j = whole / member.capacity;
+    // A melt that stays liquid is colder than one that freezes and holds as much heat.
+    if member.is_liquid {
+        build.liquid_c(heat_j).0
+    } else {
+        build.store_c(heat_j).0
+    }
 }
 
 fn stored_j(build: &Build, load: Option<&Load>, member: &Member<MAX_NODES>) -> f64 {
