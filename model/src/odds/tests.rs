@@ -338,23 +338,6 @@ fn what_is_offered_helps_and_is_solved_for() {
 }
 
 #[test]
-fn a_pot_that_is_good_enough_may_hold_what_it_holds() {
-    let belief = believe(&under(Sky::Clear, 3), at(0, 17, 0));
-    for litres in [0.3, 0.6, 0.9] {
-        let plan = meal(0, Dish::WhiteRice, litres);
-        let put_in = at(0, 18, 0);
-        let odds = belief.ask(&plan, put_in);
-        let most = belief.most(&plan, put_in);
-        if 0.95 <= odds.p_done {
-            assert!(
-                most.is_some_and(|times| 0.999 <= times),
-                "{litres}: {most:?} {odds:?}"
-            );
-        }
-    }
-}
-
-#[test]
 fn a_second_charge_is_offered_for_as_long_as_it_takes() {
     let second = SecondCharge {
         power_w: 500.0,

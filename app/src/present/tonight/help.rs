@@ -191,8 +191,8 @@ fn starts_at(voice: &Voice<'_>, plan: &mut Plan, start_c: f64) -> String {
     voice.formats.temperature(start_c, Sure::Known)
 }
 
-/// Rounding up does not lead beyond this. [°C]
-const START_MOST_C: f64 = 95.0;
+/// Rounding up does not lead beyond this: on a high mountain water boils at 85 degC. [°C]
+const START_MOST_C: f64 = 85.0;
 
 /// Weighed food stays what it was when the dish changes; its water follows the dish.
 fn same_food(plan: &Plan, meal: &Meal, dish: model::dish::Dish) -> Amount {

@@ -166,10 +166,20 @@ pub fn verdict_by_odds(
     VerdictView {
         tone: judged.tone,
         headline: headline(voice, judged).to_owned(),
-        figure: in_words(voice.strings, voice.formats, judged.chance),
+        figure: sureness(voice, question, judged),
         sentence: ended(said),
         facts: facts(voice, question, answer, odds, judged, latest),
     }
+}
+
+/// The odds under the headline. Where that says no, of what they are the odds is said as well.
+fn sureness(voice: &Voice<'_>, question: &Question, judged: Judged) -> String {
+    let odds = in_words(voice.strings, voice.formats, judged.chance);
+    if judged.is_good() {
+        return odds;
+    }
+    let eaten = voice.time(question.meal.eat_at, Sure::Known);
+    (voice.strings.tonight.chances.ready_by)(&eaten, &odds)
 }
 
 fn headline(voice: &Voice<'_>, judged: Judged) -> &'static str {
