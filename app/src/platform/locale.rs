@@ -32,6 +32,26 @@ pub fn time_zone() -> Option<String> {
     Reflect::get(&options, &"timeZone".into()).ok()?.as_string()
 }
 
+/// Names of countries in a language, by their two letters (ISO 3166-1); of one that the browser does
+/// not know, none.
+pub fn countries(tag: &str) -> impl Fn(&str) -> Option<String> + use<> {
+    let names = built(
+        "DisplayNames",
+        tag,
+        &[("type", "region"), ("fallback", "none")],
+    );
+    let of = names.as_ref().and_then(|names| {
+        Reflect::get(names, &"of".into())
+            .ok()?
+            .dyn_into::<Function>()
+            .ok()
+    });
+    move |country| {
+        let name = of.as_ref()?.call1(names.as_ref()?, &country.into());
+        name.ok()?.as_string()
+    }
+}
+
 /// A number written in a locale, in pieces; nothing where the browser doesn't know the locale.
 pub fn number_parts(tag: &str, value: f64) -> Vec<Part> {
     let Some(format) = built("NumberFormat", tag, &[]) else {

@@ -1,7 +1,8 @@
 //! From the name of a device's time zone to a place that is near enough to start from.
 //!
-//! `zones.txt` holds the principal place of each zone: the zone's name, latitude and longitude in
-//! degrees, to a tenth. Source: the public-domain time zone database of the IANA, release 2025b,
+//! `zones.txt` holds the principal place of each zone: the zone's name, the country (ISO 3166-1, two
+//! letters; `-` for an old name, which a device may still have), latitude and longitude in degrees, to
+//! a tenth. Source: the public-domain time zone database of the IANA, release 2025b,
 //! `zone.tab` and the links to its zones. Two old names that the database links to a zone far
 //! away stand with their own places.
 
@@ -82,6 +83,8 @@ pub const LOWLAND_M: f64 = 100.0;
 pub struct ZonePlace {
     /// The zone's name in the database.
     pub zone: &'static str,
+    /// The country's two letters (ISO 3166-1); none of a zone's old name.
+    pub country: Option<&'static str>,
     /// North positive. [deg]
     pub latitude_deg: f64,
     /// East positive. [deg]
@@ -116,11 +119,13 @@ impl ZonePlace {
         })
     }
 
-    fn read(zone: &'static str, rest: &str) -> Option<Self> {
+    fn read(zone: &'static str, rest: &'static str) -> Option<Self> {
+        let (country, rest) = rest.split_once(' ')?;
         let (latitude, longitude) = rest.split_once(' ')?;
         let height = HIGH.iter().find(|(name, _)| *name == zone);
         Some(Self {
             zone,
+            country: Some(country).filter(|country| *country != "-"),
             latitude_deg: decimal(latitude)?,
             longitude_deg: decimal(longitude)?,
             altitude_m: height.map_or(LOWLAND_M, |(_, height_m)| *height_m),

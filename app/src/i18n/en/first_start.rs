@@ -29,6 +29,7 @@ pub(super) const FIRST_START: FirstStart = FirstStart {
     place_other: "I cook somewhere else",
     place_numbers: "Latitude and longitude",
     town: "The nearest of these towns",
+    town_in: |country, town| format!("{country}: {town}"),
     no_town: "None picked",
     latitude: "Latitude",
     longitude: "Longitude",

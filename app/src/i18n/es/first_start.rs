@@ -29,6 +29,7 @@ pub(super) const FIRST_START: FirstStart = FirstStart {
     place_other: "Cocino en otro lugar",
     place_numbers: "Latitud y longitud",
     town: "La más cercana de estas ciudades",
+    town_in: |country, town| format!("{country}: {town}"),
     no_town: "Ninguna elegida",
     latitude: "Latitud",
     longitude: "Longitud",

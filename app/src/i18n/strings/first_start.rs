@@ -44,6 +44,8 @@ pub struct FirstStart {
     pub place_numbers: &'static str,
     /// Label: the nearest of many towns.
     pub town: &'static str,
+    /// A town in the list, which stands by country.
+    pub town_in: fn(country: &str, town: &str) -> String,
     /// No town is picked.
     pub no_town: &'static str,
     /// Label: latitude, without a sign.

@@ -9,13 +9,27 @@ use crate::i18n::strings::Strings;
 use crate::order::in_order;
 use crate::state::zones::ZonePlace;
 
-/// Towns all over the earth, by name, after the option of none.
-pub fn towns(strings: &Strings) -> Vec<SelectOption> {
+/// Towns all over the earth by country, after the option of none. A town goes by one name alone, but
+/// for the one of the device, `own`, which may be an old one. `country` tells a country's name by its
+/// two letters.
+pub fn towns(
+    strings: &Strings,
+    own: Option<&str>,
+    country: &dyn Fn(&str) -> Option<String>,
+) -> Vec<SelectOption> {
     let option = |key: &str, label: String| SelectOption {
         key: key.to_owned(),
         label,
     };
-    let towns = ZonePlace::all().map(|zone| option(zone.zone, zone.name()));
+    let town = |zone: ZonePlace| {
+        let is_own = own == Some(zone.zone);
+        let label = match zone.country.and_then(country) {
+            Some(country) => (strings.first_start.town_in)(&country, &zone.name()),
+            None => zone.name(),
+        };
+        (zone.country.is_some() || is_own).then(|| option(zone.zone, label))
+    };
+    let towns = ZonePlace::all().filter_map(town);
     let mut options = in_order(towns, |a, b| a.label.cmp(&b.label));
     options.insert(0, option("", strings.first_start.no_town.to_owned()));
     options

@@ -96,18 +96,31 @@ fn a_device_on_universal_time_asks_for_all_of_the_place() {
 }
 
 #[test]
-fn towns_stand_in_order_and_each_can_be_picked() {
+fn towns_stand_by_country_and_each_can_be_picked() {
     let (strings, formats) = english();
-    let towns = towns(strings);
-    assert_eq!(towns[0].key, "");
-    for pair in towns[1..].windows(2) {
+    let country = |letters: &str| (letters != "AQ").then(|| letters.to_lowercase());
+    let listed = towns(strings, None, &country);
+    assert_eq!(listed[0].key, "");
+    for pair in listed[1..].windows(2) {
         assert!(pair[0].label <= pair[1].label, "{pair:?}");
     }
-    for town in &towns[1..] {
+    for town in &listed[1..] {
         let mut draft = Draft::new(nowhere(), &formats);
         draft.pick_town(&town.key, &formats);
         assert_eq!(draft.picked_town(), town.key);
     }
+    let label = |key: &str| {
+        let town = listed.iter().find(|town| town.key == key);
+        town.map(|town| town.label.as_str())
+    };
+    // ISO 3166-1.
+    assert_eq!(label("Asia/Kathmandu"), Some("np: Kathmandu"));
+    assert_eq!(label("Africa/Nairobi"), Some("ke: Nairobi"));
+    assert_eq!(label("Antarctica/Vostok"), Some("Vostok"));
+    // An old name only for a device that has it.
+    assert_eq!(label("Asia/Katmandu"), None);
+    let own = towns(strings, Some("Asia/Katmandu"), &country);
+    assert_eq!(own.len(), listed.len() + 1);
 }
 
 #[test]

@@ -6,6 +6,7 @@ use crate::components::{
     Caution, CautionLevel, Choice, ChoiceOption, Fold, Icon, NumberField, NumberFieldText, Select,
 };
 use crate::i18n::strings::Strings;
+use crate::platform::locale;
 use crate::present::first_start::{
     DEGREE_STEPS, Draft, HEIGHT_STEPS, PEOPLE_STEPS, Question, WATT_STEPS, land_options,
     panel_options, people_options, preset_options, towns,
@@ -120,7 +121,11 @@ fn PlaceAnswer(draft: RwSignal<Draft>) -> impl IntoView {
         mistake: |draft| draft.longitude_deg().err(),
         test: "start-longitude",
     };
-    let options = Signal::derive(move || towns(words.strings()));
+    let own = draft.with_untracked(|draft| draft.whereabouts.zone.map(|zone| zone.zone));
+    let options = Signal::derive(move || {
+        let countries = locale::countries(words.language().get().tag());
+        towns(words.strings(), own, &countries)
+    });
     let picked = Memo::new(move |_| draft.with(|draft| draft.picked_town().to_owned()));
     let on_town = move |zone: String| {
         let formats = words.formats().get_untracked();
