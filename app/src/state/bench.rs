@@ -38,6 +38,9 @@ pub struct TestRun {
     pub readings: RunReadings,
     /// What was last found from it, alone or together with others.
     pub fit: Option<KeptFit>,
+    /// What was taken over from it into the cooker, that cooker before and after. Stays when the
+    /// run's facts change and its figures are to be found anew.
+    pub used: Option<Box<Used>>,
 }
 
 /// What a person says of a run.
@@ -126,8 +129,6 @@ pub struct KeptFit {
     pub boiling: Option<BoilingTest>,
     /// Standardised cooking power at 50 K above the air; of a test that meets every condition. \[W\]
     pub standard_w: Option<f64>,
-    /// Where it was taken over into the cooker, that cooker before and after.
-    pub used: Option<Box<Used>>,
 }
 
 /// A cooker that what was found was taken over into.
@@ -163,6 +164,28 @@ impl Bench {
             RunReadings::Typed(_) => None,
         });
         texts.collect()
+    }
+
+    /// What the cooker of a run is described as, apart from what was measured by that run itself: else
+    /// the same readings would count twice. Figures that were taken over since then are not in it,
+    /// either.
+    pub fn described<'a>(&'a self, run: &'a TestRun, cooker: &'a Cooker) -> &'a Cooker {
+        let mut now = cooker;
+        // Each step takes back one taking over; there are no more of them than runs.
+        for _ in &self.runs {
+            let led_here = |of: &'a TestRun| {
+                let used = of.used.as_deref();
+                used.filter(|used| of.cooker == run.cooker && used.measured == *now)
+            };
+            if let Some(used) = led_here(run) {
+                return &used.described;
+            }
+            let Some(used) = self.runs.iter().find_map(led_here) else {
+                break;
+            };
+            now = &used.described;
+        }
+        cooker
     }
 
     /// The latest run that goes on.

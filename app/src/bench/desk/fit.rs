@@ -85,7 +85,6 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
         spread,
         boiling,
         standard_w: power.as_ref().and_then(|power| power.at_50_k_w),
-        used: None,
     };
     let is_measured = measured != model::bench::ForCooker::default();
     let cooker = is_measured.then(|| Box::new(measured.apply(&body, &ask.cooker)));

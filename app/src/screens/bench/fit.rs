@@ -19,7 +19,7 @@ use crate::shell::bench::{ask, sweep};
 use crate::shell::toasts::ToastAbout;
 use crate::shell::{Shell, use_shell};
 use crate::state::action::{Action, BenchAction};
-use crate::state::bench::{RunReadings, TestRun, Used};
+use crate::state::bench::{RunReadings, TestRun};
 use crate::state::document::Document;
 use crate::state::ids::RunId;
 use crate::state::refused::Refused;
@@ -278,7 +278,9 @@ fn use_it(
     let before = shell.store.now_is(|document| {
         let of = document.bench.run(run)?;
         let owned = document.cooker(of.cooker)?;
-        let used = used(of, &owned.cooker).map(|used| Box::new(used.described.clone()));
+        let used = of.used.as_ref();
+        let used = used.filter(|used| used.measured == owned.cooker);
+        let used = used.map(|used| Box::new(used.described.clone()));
         Some((owned.name.clone(), owned.cooker.clone(), used))
     });
     shell.dispatch.run(Action::Bench(BenchAction::UseFit {
@@ -298,19 +300,11 @@ fn use_it(
     Ok(())
 }
 
-/// What was taken over from a run, as long as the cooker is as that left it.
-fn used<'a>(run: &'a TestRun, cooker: &Cooker) -> Option<&'a Used> {
-    let used = run.fit.as_ref()?.used.as_deref()?;
-    (used.measured == *cooker).then_some(used)
-}
-
-/// What the cooker of a run is described as, apart from what was measured by that run itself: else
-/// each fit would go by the one before.
+/// What the cooker of a run is described as, apart from what was measured by that run itself.
 fn described(document: &Document, id: RunId) -> Option<Cooker> {
     let run = document.bench.run(id)?;
     let cooker = &document.cooker(run.cooker)?.cooker;
-    let used = used(run, cooker);
-    Some(used.map_or(cooker, |used| &used.described).clone())
+    Some(document.bench.described(run, cooker).clone())
 }
 
 /// The runs of the same cooker, the one of the page first; those fitted with it the last time are
@@ -338,6 +332,7 @@ fn question(document: &Document, cooker: &Cooker, (of, ids): (RunId, &[RunId])) 
     // What was found before is no part of the question, so that keeping it asks nothing anew.
     let without = |run: &TestRun| TestRun {
         fit: None,
+        used: None,
         ..run.clone()
     };
     Some(FitAsk {

@@ -141,6 +141,7 @@ pub(super) fn apply(
                 pots,
                 readings,
                 fit: None,
+                used: None,
             };
             return add(document, run, now);
         }
@@ -206,7 +207,6 @@ fn keep_fit(document: &mut Document, of: RunId, fit: KeptFit) -> Result<(), Refu
     for id in &fit.runs {
         find(document, *id)?;
     }
-    let cookers = &document.cookers;
     let runs = &mut document.bench.runs;
     for run in runs.iter_mut().filter(|run| fit.runs.contains(&run.id)) {
         let before = run.fit.take();
@@ -220,13 +220,9 @@ fn keep_fit(document: &mut Document, of: RunId, fit: KeptFit) -> Result<(), Refu
                 own.and_then(|own| own.standard_w),
             )
         };
-        let owned = cookers.iter().find(|owned| owned.id == run.cooker);
-        let is_in_use = |used: &Used| owned.is_some_and(|owned| owned.cooker == used.measured);
-        let used = before.and_then(|before| before.used);
         run.fit = Some(KeptFit {
             boiling,
             standard_w,
-            used: used.filter(|used| is_in_use(used)),
             ..fit.clone()
         });
     }
@@ -249,12 +245,10 @@ fn use_fit(
             measured: cooker.clone(),
         })
     });
-    cookers::change(document, of, cooker, now)?;
-    cookers::say_rebuilt(document, of, false)?;
-    for run in &mut document.bench.runs {
-        if let Some(fit) = run.fit.as_mut().filter(|_| together.contains(&run.id)) {
-            fit.used.clone_from(&used);
-        }
+    cookers::correct(document, of, cooker, now)?;
+    let runs = document.bench.runs.iter_mut();
+    for run in runs.filter(|run| together.contains(&run.id)) {
+        run.used.clone_from(&used);
     }
     Ok(())
 }

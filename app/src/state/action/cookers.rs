@@ -71,6 +71,21 @@ pub(super) fn change(
     Ok(Done::Changed)
 }
 
+/// Changes a cooker to what it always was: nothing is asked, and an answer that was owed is still owed.
+pub(super) fn correct(
+    document: &mut Document,
+    id: CookerId,
+    cooker: Cooker,
+    now: LocalTime,
+) -> Result<Done, Refused> {
+    let owned = find(document, id)?;
+    let (formerly, is_asked) = (owned.formerly.clone(), owned.is_asked);
+    let done = change(document, id, cooker, now)?;
+    let owned = find(document, id)?;
+    (owned.formerly, owned.is_asked) = (formerly, is_asked);
+    Ok(done)
+}
+
 /// Whether two are built alike; which pot is the usual one is no part of that.
 fn is_same_build(one: &Cooker, other: &Cooker) -> bool {
     let pot = other.pot;

@@ -51,6 +51,7 @@ pub(crate) fn test_run() -> TestRun {
             reading(20, 160.0, Some(96.0)),
         ]),
         fit: Some(kept_fit(id)),
+        used: None,
     }
 }
 
@@ -94,7 +95,6 @@ pub(crate) fn kept_fit(run: RunId) -> KeptFit {
             efficiency: Some(0.61),
         }),
         standard_w: None,
-        used: None,
     }
 }
 

@@ -2,6 +2,7 @@
 
 use model::bench::{PotIn, RunKind};
 use model::cooker::Cooker;
+use model::journal::What;
 
 use super::check_refused;
 use crate::state::action::{Action, BenchAction, Done, apply};
@@ -273,11 +274,94 @@ fn what_was_found_is_used_once_and_taken_back() {
     assert!(!used.cookers[0].is_asked);
     // Found again, it is still known what it was found from.
     let again = act(used.clone(), keep());
-    let kept = again.bench.runs[0].fit.clone().unwrap().used.unwrap();
-    assert_eq!(
-        (kept.described, kept.measured),
-        (described.clone(), measured)
-    );
+    let from = |document: &Document| {
+        let cooker = &document.cookers[0].cooker;
+        document
+            .bench
+            .described(&document.bench.runs[0], cooker)
+            .clone()
+    };
+    assert_eq!(from(&again), described);
+    // And so it is when a fact of the run is put right and its figures are gone.
+    let about = Box::new(test_run().about);
+    let mended = act(again, BenchAction::ChangeAbout { run, about });
+    assert_eq!(mended.bench.runs[0].fit, None);
+    assert_eq!(from(&mended), described);
+    // What is described anew by hand is what counts.
+    let mut by_hand = measured.clone();
+    by_hand.store.cutout_c -= 10.0;
+    let change = Action::ChangeCooker {
+        id: cooker,
+        cooker: Box::new(by_hand.clone()),
+    };
+    assert_eq!(from(&done(mended, [change])), by_hand);
     let back = act(used, take_over(&described, None));
     assert_eq!(back, document);
+}
+
+#[test]
+fn no_readings_count_twice_however_often_something_was_taken_over() {
+    let document = set_up();
+    let cooker = document.cookers[0].id;
+    let runs = [(); 2].map(|()| add_run(cooker, test_run().readings));
+    let mut document = done(document, runs);
+    let ids = [document.bench.runs[0].id, document.bench.runs[1].id];
+    let mut states = vec![document.cookers[0].cooker.clone()];
+    for (run, share) in ids.into_iter().zip([0.8, 0.9]) {
+        let now = document.cookers[0].cooker.clone();
+        let mut measured = now.clone();
+        measured.store.capacity_share = share;
+        states.push(measured.clone());
+        let fit = Box::new(kept_fit(run));
+        document = act(document, BenchAction::KeepFit { of: run, fit });
+        document = act(
+            document,
+            BenchAction::UseFit {
+                run,
+                cooker: Box::new(measured),
+                described: Some(Box::new(now)),
+            },
+        );
+    }
+    let described = |run: usize| {
+        let bench = &document.bench;
+        bench.described(&bench.runs[run], &document.cookers[0].cooker)
+    };
+    assert_eq!(*described(0), states[0]);
+    assert_eq!(*described(1), states[1]);
+}
+
+#[test]
+fn what_was_measured_leaves_an_open_question_open() {
+    let document = set_up();
+    let id = document.cookers[0].id;
+    let mut rebuilt = document.cookers[0].cooker.clone();
+    rebuilt.store.cutout_c -= 20.0;
+    let change = Action::ChangeCooker {
+        id,
+        cooker: Box::new(rebuilt),
+    };
+    let read = Action::AddEntry {
+        at: at(7, 0),
+        what: What::Reading { store_c: 84.5 },
+    };
+    let document = done(document, [read, change]);
+    assert!(document.cookers[0].is_asked);
+    let document = done(document, [add_run(id, test_run().readings)]);
+    let run = document.bench.runs[0].id;
+    let fit = Box::new(kept_fit(run));
+    let document = act(document, BenchAction::KeepFit { of: run, fit });
+    let described = document.cookers[0].cooker.clone();
+    let mut measured = described.clone();
+    measured.store.capacity_share = 0.8;
+    let used = act(
+        document.clone(),
+        BenchAction::UseFit {
+            run,
+            cooker: Box::new(measured),
+            described: Some(Box::new(described)),
+        },
+    );
+    assert!(used.cookers[0].is_asked);
+    assert_eq!(used.cookers[0].formerly, document.cookers[0].formerly);
 }

@@ -27,6 +27,7 @@ record!(TestRun {
     pots: "pots",
     readings: "readings",
     fit: "fit",
+    used: "used",
 });
 
 record!(RunAbout {
@@ -78,6 +79,18 @@ record!(Hints {
     columns: "columns",
     elapsed: "elapsed",
     degrees: "degrees",
+});
+
+record!(KeptFit {
+    at: "at",
+    runs: "runs",
+    worth: "worth",
+    scatter_k: "scatter_k",
+    found: "found",
+    figures: "figures",
+    spread: "spread",
+    boiling: "boiling",
+    standard_w: "standard_w",
 });
 
 record!(Used {
@@ -196,55 +209,5 @@ impl Read for RunReadings {
             ("text", text) => Read::read(&text).map(Self::File),
             (_, other) => Err(other.expected("typed or text")),
         }
-    }
-}
-
-/// What was taken over goes along only where something was, as before there was that.
-impl Write for KeptFit {
-    fn write(&self, out: &mut Writer) {
-        let Self {
-            at,
-            runs,
-            worth,
-            scatter_k,
-            found,
-            figures,
-            spread,
-            boiling,
-            standard_w,
-            used,
-        } = self;
-        let mut fields: Vec<(&str, &dyn Write)> = vec![
-            ("at", at),
-            ("runs", runs),
-            ("worth", worth),
-            ("scatter_k", scatter_k),
-            ("found", found),
-            ("figures", figures),
-            ("spread", spread),
-            ("boiling", boiling),
-            ("standard_w", standard_w),
-        ];
-        if used.is_some() {
-            fields.push(("used", used));
-        }
-        Record(&fields).write(out);
-    }
-}
-
-impl Read for KeptFit {
-    fn read(from: &Node<'_>) -> reader::Found<Self> {
-        Ok(Self {
-            at: from.get("at")?,
-            runs: from.get("runs")?,
-            worth: from.get("worth")?,
-            scatter_k: from.get("scatter_k")?,
-            found: from.get("found")?,
-            figures: from.get("figures")?,
-            spread: from.get("spread")?,
-            boiling: from.get("boiling")?,
-            standard_w: from.get("standard_w")?,
-            used: from.get("used")?,
-        })
     }
 }
