@@ -77,8 +77,8 @@ fn cool_down() -> String {
     text
 }
 
-/// A litre on the usual cooker, store and pot as one lump each.
-fn boil() -> String {
+/// A litre on the usual cooker, store and pot as one lump each; the seat as it conducts. \[W/K\]
+fn boil(seat_w_k: f64) -> String {
     let cooker = Preset::AluminiumInPerlite.cooker(200.0, 0.0);
     let store_kg: f64 = cooker
         .store
@@ -88,8 +88,8 @@ fn boil() -> String {
         .sum();
     // Aluminium near 150 °C, and a litre with its pot of half a kilogram. \[J/K\]
     let (store_j_k, pot_j_k) = (960.0 * store_kg, 4186.0 + 450.0);
-    // By the seat, out of the jacket, off the pot. \[W/K\]
-    let (seat_w_k, loss_w_k, pot_loss_w_k) = (6.0, 0.3, 0.5);
+    // Out of the jacket, off the pot. \[W/K\]
+    let (loss_w_k, pot_loss_w_k) = (0.3, 0.5);
     let (mut store_c, mut pot_c, air_c) = (230.0, 18.0, 18.0);
     let mut text = "time;store;pot\n".to_owned();
     for minute in 0..=45 {
@@ -139,7 +139,7 @@ fn a_cool_down_is_pasted_and_its_loss_is_used() {
 fn a_boil_says_what_limited_it_and_what_is_missing_is_asked_for() {
     story(async |page| {
         at_import(page).await?;
-        paste(page, "import-paste", &boil()).await?;
+        paste(page, "import-paste", &boil(6.0)).await?;
         tap(page, "import-read").await?;
         sheet_says(page, "46 rows over 45 min.").await?;
         tap(page, "import-keep").await?;
@@ -301,5 +301,86 @@ fn a_worker_that_cannot_start_is_said_in_words() {
                 == 1
         );
         Ok(())
+    });
+}
+
+/// Brings in a pasted run and waits for its figures.
+async fn bring_in(page: &Page, text: &str) -> Outcome {
+    page.open("#/bench").await?;
+    tap(page, "to-import").await?;
+    paste(page, "import-paste", text).await?;
+    tap(page, "import-read").await?;
+    sheet_says(page, "rows over").await?;
+    tap(page, "import-keep").await?;
+    sheet_says(page, "Loss through the jacket").await
+}
+
+#[test]
+fn two_logged_nights_are_fitted_and_drawn_together_and_travel_with_a_copy() {
+    story(async |page| {
+        at_import(page).await?;
+        bring_in(page, &cool_down()).await?;
+        bring_in(page, &cool_down().replace("elapsed", "time")).await?;
+        page.evaluate(
+            "document.querySelectorAll('[data-test=fit-run]').forEach(run => {
+               if (run.getAttribute('aria-checked') !== 'true' && !run.checked) run.click();
+             })",
+        )
+        .await?;
+        sheet_says(page, "From 2 runs together.").await?;
+        sheet_says(page, "How the figures hang together").await?;
+        let both_are_drawn = async || {
+            page.open("#/bench/compare").await?;
+            page.until(
+                "both nights to be drawn",
+                "return [...document.querySelectorAll('[data-test=compare-store] svg path')]
+                   .filter(line => 40 < (line.getAttribute('d') || '').length).length >= 2",
+            )
+            .await
+        };
+        both_are_drawn().await?;
+        page.is_kept().await?;
+        page.open("#/more/copies").await?;
+        tap(page, "copy-out").await?;
+        let copy = page.downloaded("duskpot").await?;
+        assert!(copy.contains("elapsed (min);store"), "no readings in it");
+        // On a device that knows nothing.
+        page.evaluate("localStorage.clear(); indexedDB.deleteDatabase('duskpot.readings')")
+            .await?;
+        page.open("#/more/copies").await?;
+        page.reload().await?;
+        let file = root().join(format!("target/e2e/copy-{}.json", std::process::id()));
+        std::fs::write(&file, copy)?;
+        page.test("copy-in")
+            .await?
+            .send_keys(file.to_string_lossy())
+            .await?;
+        tap(page, "copy-replace").await?;
+        page.test("verdict").await?;
+        std::fs::remove_file(&file)?;
+        both_are_drawn().await
+    });
+}
+
+#[test]
+fn a_price_is_said_with_what_it_buys() {
+    story(async |page| {
+        at_import(page).await?;
+        paste(page, "import-paste", &boil(2.0)).await?;
+        tap(page, "import-read").await?;
+        sheet_says(page, "46 rows over 45 min.").await?;
+        paste(page, "import-air", "18").await?;
+        paste(page, "import-water", "1").await?;
+        tap(page, "import-keep").await?;
+        sheet_says(page, "What would make it boil").await?;
+        tap(page, "fit-prices").await?;
+        page.evaluate(
+            "document.querySelectorAll('[data-test=fit-price]').forEach(field => {
+               field.value = '12';
+               field.dispatchEvent(new Event('input', { bubbles: true }));
+             })",
+        )
+        .await?;
+        sheet_says(page, "costs 12").await
     });
 }

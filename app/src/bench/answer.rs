@@ -4,7 +4,7 @@ use model::bench::readings::{Column, Degrees, ElapsedUnit};
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
 
-use crate::bench::sheet::Block;
+use crate::bench::sheet::{Block, Points};
 use crate::state::bench::{KeptFit, KeptText, Text};
 use crate::state::saved::reader::{Found, Node, Read};
 use crate::state::saved::shape::record;
@@ -23,6 +23,8 @@ pub enum Answer {
     Texts(Vec<Text>),
     /// Keys of texts.
     Keys(Vec<String>),
+    /// What the texts that were asked for say, to be drawn.
+    Curves(Vec<Curve>),
     /// It is done.
     Done,
     /// It can't be; why, in words.
@@ -58,6 +60,24 @@ pub struct Opened {
     pub sheet: Vec<Block>,
 }
 
+/// What a kept text says, thinned to be drawn.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Curve {
+    /// The text.
+    pub text: KeptText,
+    /// Its curves; none where the text can't be had any more.
+    pub lines: Option<CurveLines>,
+}
+
+/// Times since the first row and temperatures. \[s, °C\]
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct CurveLines {
+    /// Of the store.
+    pub store: Points,
+    /// Of the pot.
+    pub pot: Points,
+}
+
 /// What was found of a cooker.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fitted {
@@ -84,6 +104,16 @@ record!(Opened {
     sheet: "sheet",
 });
 
+record!(Curve {
+    text: "text",
+    lines: "lines",
+});
+
+record!(CurveLines {
+    store: "store",
+    pot: "pot",
+});
+
 record!(Fitted {
     fit: "fit",
     cooker: "cooker",
@@ -98,6 +128,7 @@ impl Write for Answer {
             Self::Fitted(fitted) => ("fitted", fitted),
             Self::Texts(texts) => ("texts", texts),
             Self::Keys(keys) => ("keys", keys),
+            Self::Curves(curves) => ("curves", curves),
             Self::Done => ("done", &true),
             Self::Refused(why) => ("refused", why),
         };
@@ -113,6 +144,7 @@ impl Read for Answer {
             ("fitted", fitted) => Read::read(&fitted).map(Self::Fitted),
             ("texts", texts) => Read::read(&texts).map(Self::Texts),
             ("keys", keys) => Read::read(&keys).map(Self::Keys),
+            ("curves", curves) => Read::read(&curves).map(Self::Curves),
             ("done", _) => Ok(Self::Done),
             ("refused", why) => Read::read(&why).map(Self::Refused),
             (_, other) => Err(other.expected("an answer")),

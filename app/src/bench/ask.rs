@@ -5,7 +5,7 @@ use model::bench::readings::Hints;
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
 
-use crate::state::bench::{TestRun, Text};
+use crate::state::bench::{KeptText, TestRun, Text};
 use crate::state::document::Household;
 use crate::state::ids::RunId;
 use crate::state::saved::reader::{Found, Node, Read};
@@ -52,6 +52,8 @@ pub enum What {
     Keep,
     /// To find the figures of a cooker.
     Fit(Box<FitAsk>),
+    /// For what kept texts say, to be drawn.
+    Curves(Vec<KeptText>),
     /// For the texts that are kept under these keys, to go into a copy.
     Texts(Vec<String>),
     /// To keep the texts of a copy.
@@ -105,6 +107,7 @@ impl Write for What {
             Self::Again { hints } => Record(&[("again", hints)]).write(out),
             Self::Keep => Record(&[("keep", &nothing)]).write(out),
             Self::Fit(ask) => Record(&[("fit", ask)]).write(out),
+            Self::Curves(texts) => Record(&[("curves", texts)]).write(out),
             Self::Texts(keys) => Record(&[("texts", keys)]).write(out),
             Self::Bring(texts) => Record(&[("bring", texts)]).write(out),
             Self::Sweep(keys) => Record(&[("sweep", keys)]).write(out),
@@ -124,6 +127,7 @@ impl Read for What {
             }),
             ("keep", _) => Ok(Self::Keep),
             ("fit", ask) => Read::read(&ask).map(Self::Fit),
+            ("curves", texts) => Read::read(&texts).map(Self::Curves),
             ("texts", keys) => Read::read(&keys).map(Self::Texts),
             ("bring", texts) => Read::read(&texts).map(Self::Bring),
             ("sweep", keys) => Read::read(&keys).map(Self::Sweep),

@@ -1,6 +1,7 @@
 //! The work itself: a text is understood, a cooker is fitted. Plain Rust, so that both can be tested
 //! without a browser; the program around it fetches and keeps texts.
 
+mod curves;
 mod fit;
 mod open;
 #[cfg(test)]
@@ -98,6 +99,11 @@ impl Desk {
             hints: held.hints.clone(),
         };
         Some((kept, &held.text))
+    }
+
+    /// What kept texts say; `texts` are theirs, as far as they are there.
+    pub fn curves(kept: Vec<KeptText>, texts: &[Text]) -> Answer {
+        Answer::Curves(curves::curves(kept, texts))
     }
 
     /// Fits a cooker; `texts` are those of [`keys`].

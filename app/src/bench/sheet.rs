@@ -140,13 +140,34 @@ record!(Mark {
     label: "label",
 });
 
-/// Its points as one list of numbers; there are no bands on a sheet.
+/// Points of a line, which go as one list of numbers.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Points(pub Vec<(f64, f64)>);
+
+impl Write for Points {
+    fn write(&self, out: &mut Writer) {
+        let numbers: Vec<f64> = self.0.iter().flat_map(|(x, y)| [*x, *y]).collect();
+        numbers.write(out);
+    }
+}
+
+impl Read for Points {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        let numbers = Vec::<f64>::read(from)?;
+        let pair = |pair: &[f64]| match pair {
+            [x, y] => Some((*x, *y)),
+            _ => None,
+        };
+        Ok(Self(numbers.chunks(2).filter_map(pair).collect()))
+    }
+}
+
+/// There are no bands on a sheet.
 impl Write for Series {
     fn write(&self, out: &mut Writer) {
-        let numbers: Vec<f64> = self.points.iter().flat_map(|(x, y)| [*x, *y]).collect();
         Record(&[
             ("label", &self.label),
-            ("points", &numbers),
+            ("points", &Points(self.points.clone())),
             ("style", &self.style),
         ])
         .write(out);
@@ -155,14 +176,10 @@ impl Write for Series {
 
 impl Read for Series {
     fn read(from: &Node<'_>) -> Found<Self> {
-        let numbers: Vec<f64> = from.get("points")?;
-        let pair = |pair: &[f64]| match pair {
-            [x, y] => Some((*x, *y)),
-            _ => None,
-        };
+        let Points(points) = from.get("points")?;
         Ok(Self {
             label: from.get("label")?,
-            points: numbers.chunks(2).filter_map(pair).collect(),
+            points,
             band: Vec::new(),
             style: from.get("style")?,
         })

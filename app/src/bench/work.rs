@@ -69,6 +69,10 @@ async fn answer(
             let texts = fetch(keys(&ask)).await?;
             desk.borrow().fit(speech, &ask, &texts)
         }
+        What::Curves(kept) => {
+            let texts = fetch(kept.iter().map(|text| text.key.clone()).collect()).await?;
+            Desk::curves(kept, &texts)
+        }
         What::Texts(keys) => Answer::Texts(fetch(keys).await?),
         What::Bring(texts) => {
             let shelf = Texts::open().await?;

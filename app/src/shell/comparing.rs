@@ -1,9 +1,14 @@
 //! What is compared: the screen and the page to print show the same.
 
 use crate::reactive::*;
+use leptos::task::spawn_local;
 
-use crate::present::bench::compare::{Aligned, MOST, usual};
+use crate::bench::answer::{Answer, Curve};
+use crate::bench::ask::What;
+use crate::platform::bench::Luggage;
+use crate::present::bench::compare::{Aligned, Chosen, MOST, chosen, not_looked_up, usual};
 use crate::shell::Shell;
+use crate::shell::bench::ask;
 use crate::state::ids::RunId;
 
 /// The runs that were chosen. Copies stand for the same ones.
@@ -12,6 +17,7 @@ pub struct Comparing {
     shell: Shell,
     chosen: RwSignal<Option<Vec<RunId>>>,
     aligned: RwSignal<Aligned>,
+    curves: RwSignal<Vec<Curve>>,
 }
 
 impl Comparing {
@@ -21,6 +27,7 @@ impl Comparing {
             shell,
             chosen: RwSignal::new(None),
             aligned: RwSignal::new(Aligned::default()),
+            curves: RwSignal::new(Vec::new()),
         }
     }
 
@@ -39,6 +46,54 @@ impl Comparing {
     /// Lays them over each other elsewhere.
     pub fn align(&self, aligned: Aligned) {
         self.aligned.set(aligned);
+    }
+
+    /// The runs that are compared, with what their files say as far as that was looked up.
+    pub fn runs(&self) -> Memo<Vec<Chosen>> {
+        let comparing = *self;
+        let ids = self.ids();
+        let document = self
+            .shell
+            .store
+            .read(|document| (document.bench.runs.clone(), document.cookers.clone()));
+        Memo::new(move |_| {
+            document.track();
+            let (ids, curves) = (ids.get(), comparing.curves.get());
+            comparing
+                .shell
+                .store
+                .now_is(|document| chosen(document, &ids, &curves))
+        })
+    }
+
+    /// Looks up the files of runs that were not yet.
+    pub fn look_up(&self, runs: &[Chosen]) {
+        let comparing = *self;
+        let kept = not_looked_up(runs);
+        if kept.is_empty() {
+            return;
+        }
+        spawn_local(async move {
+            let answer = ask(comparing.shell, What::Curves(kept.clone()), Luggage::None).await;
+            let found = match answer {
+                Ok(Answer::Curves(found)) => found,
+                // What can't be had is said of each run; another visit asks anew.
+                _ => kept
+                    .into_iter()
+                    .map(|text| Curve { text, lines: None })
+                    .collect(),
+            };
+            comparing.curves.update(|curves| {
+                curves.retain(|old| found.iter().all(|new| new.text != old.text));
+                curves.extend(found);
+            });
+        });
+    }
+
+    /// Forgets which files can't be had: they may be there now.
+    pub fn look_again(&self) {
+        self.curves
+            .update(|curves| curves.retain(|curve| curve.lines.is_some()));
     }
 
     /// Takes a run in or leaves it out; one too many is not taken in.

@@ -10,9 +10,9 @@ use crate::bench::ask::{Ask, FitAsk, Tongue, What};
 use crate::bench::sheet::Block;
 use crate::i18n::Language;
 use crate::present::bench::speech;
-use crate::state::bench::{Reading, RunReadings, TestRun, Text};
+use crate::state::bench::{KeptText, Reading, RunReadings, TestRun, Text};
 use crate::state::ids::RunId;
-use crate::state::sample::{at, cooker, household, test_run};
+use crate::state::sample::{at, cooker, household, kept_text, test_run};
 use crate::state::saved::reader::Read;
 use crate::state::saved::writer::Write;
 use crate::state::saved::{message, read_message};
@@ -241,6 +241,31 @@ fn a_text_is_fitted_as_its_rows_are() {
 }
 
 #[test]
+fn a_kept_text_is_drawn_beside_others() {
+    let mut desk = Desk::default();
+    let text = "time (min);store;pot\n1;250,5;\n2;249;20\n3;248;31\n".to_owned();
+    open(&mut desk, &text);
+    let (kept, _) = desk.to_keep().unwrap();
+    let gone = KeptText {
+        key: "gone".into(),
+        ..kept.clone()
+    };
+    let texts = [Text {
+        key: kept.key.clone(),
+        text,
+    }];
+    let answer = Desk::curves(vec![kept, gone], &texts);
+    let Answer::Curves(curves) = &answer else {
+        panic!("{answer:?}")
+    };
+    let lines = curves[0].lines.as_ref().unwrap();
+    assert_eq!(lines.store.0, [(0.0, 250.5), (60.0, 249.0), (120.0, 248.0)]);
+    assert_eq!(lines.pot.0, [(60.0, 20.0), (120.0, 31.0)]);
+    assert_eq!(curves[1].lines, None);
+    survives(&answer);
+}
+
+#[test]
 fn a_run_that_cannot_be_used_says_why() {
     let mut short = cool_down(0.5, 12_000.0);
     short.readings = RunReadings::Typed(short.typed()[..3].to_vec());
@@ -280,6 +305,7 @@ fn questions_survive_the_way() {
         What::Again { hints },
         What::Keep,
         What::Fit(Box::new(fit)),
+        What::Curves(vec![kept_text()]),
         What::Texts(vec!["k".into()]),
         What::Bring(vec![text]),
         What::Sweep(Vec::new()),

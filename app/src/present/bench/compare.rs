@@ -7,6 +7,7 @@ use model::cooker::Cooker;
 use model::jacket::{Jacket, LayerKind};
 use model::local_time::LocalTime;
 
+use crate::bench::answer::Curve;
 use crate::chart::{LineChartView, LineStyle, Series};
 use crate::components::TableView;
 use crate::i18n::format::Sure;
@@ -18,7 +19,7 @@ use crate::present::cooker::facts::two_digits;
 use crate::present::cooker::list::made_of;
 use crate::present::diary::day_field;
 use crate::present::tonight::Voice;
-use crate::state::bench::{Reading, RunReadings, TestRun};
+use crate::state::bench::{KeptText, Reading, RunReadings, TestRun};
 use crate::state::document::{Document, OwnedCooker};
 use crate::state::ids::RunId;
 
@@ -44,6 +45,8 @@ pub struct Chosen {
     pub run: TestRun,
     /// What was tested.
     pub cooker: OwnedCooker,
+    /// What its file says, once that was looked up.
+    pub curve: Option<Curve>,
 }
 
 impl Chosen {
@@ -62,16 +65,33 @@ impl Chosen {
     }
 }
 
-/// The runs with these numbers that are there, as many as can be told apart.
-pub fn chosen(document: &Document, ids: &[RunId]) -> Vec<Chosen> {
+/// The runs with these numbers that are there, as many as can be told apart; `curves` are those of
+/// files that were looked up.
+pub fn chosen(document: &Document, ids: &[RunId], curves: &[Curve]) -> Vec<Chosen> {
+    let of = |run: &TestRun| match &run.readings {
+        RunReadings::File(text) => curves.iter().find(|curve| curve.text == *text).cloned(),
+        RunReadings::Typed(_) => None,
+    };
     ids.iter()
         .filter_map(|id| document.bench.run(*id))
         .filter_map(|run| Some((run, document.cooker(run.cooker)?)))
         .zip(LineStyle::ALIKE)
         .map(|((run, cooker), style)| Chosen {
             style,
+            curve: of(run),
             run: run.clone(),
             cooker: cooker.clone(),
+        })
+        .collect()
+}
+
+/// The files among these that have not been looked up.
+pub fn not_looked_up(runs: &[Chosen]) -> Vec<KeptText> {
+    let missing = runs.iter().filter(|chosen| chosen.curve.is_none());
+    missing
+        .filter_map(|chosen| match &chosen.run.readings {
+            RunReadings::File(text) => Some(text.clone()),
+            RunReadings::Typed(_) => None,
         })
         .collect()
 }
@@ -119,8 +139,16 @@ pub fn plot(
     for chosen in runs {
         let run = &chosen.run;
         if matches!(run.readings, RunReadings::File(_)) {
-            told.push((words.in_file)(&chosen.name(voice)));
-            continue;
+            let lines = chosen.curve.as_ref().map(|curve| &curve.lines);
+            let trouble = match lines {
+                None => Some(words.in_file),
+                Some(None) => Some(words.file_gone),
+                Some(Some(_)) => None,
+            };
+            if let Some(trouble) = trouble {
+                told.push(trouble(&chosen.name(voice)));
+                continue;
+            }
         }
         let points = points(chosen, channel, aligned);
         let (Some(first), Some(last)) = (points.first(), points.last()) else {
@@ -173,10 +201,20 @@ fn points(chosen: &Chosen, channel: Channel, aligned: Aligned) -> Vec<(f64, f64)
         return Vec::new();
     };
     let point = |reading: &Reading| {
-        let at_s = chosen.run.since_start_s(reading.at) - zero_s;
-        Some((at_s, channel.of(reading)?)).filter(|_| -60.0 <= at_s)
+        let at_s = chosen.run.since_start_s(reading.at);
+        Some((at_s, channel.of(reading)?))
     };
-    chosen.run.typed().iter().filter_map(point).collect()
+    let lines = chosen.curve.as_ref().and_then(|curve| curve.lines.as_ref());
+    let points: Vec<(f64, f64)> = match (lines, channel) {
+        (Some(lines), Channel::Store) => lines.store.0.clone(),
+        (Some(lines), Channel::Pot) => lines.pot.0.clone(),
+        _ => chosen.run.typed().iter().filter_map(point).collect(),
+    };
+    points
+        .into_iter()
+        .map(|(at_s, value)| (at_s - zero_s, value))
+        .filter(|(at_s, _)| -60.0 <= *at_s)
+        .collect()
 }
 
 /// The curves in numbers, at the plot's ticks.

@@ -9,8 +9,9 @@ use super::plot::{Line, Of, plot};
 use super::{Speech, pot, standard};
 use crate::bench::sheet::Block;
 use crate::chart::LineStyle;
-use crate::components::Fact;
+use crate::components::{Fact, TableView};
 use crate::i18n::format::Sure;
+use crate::i18n::strings::report::found::HangTogether;
 use crate::state::bench::KeptFit;
 
 /// Standard deviations to the tenth and the ninetieth percentile of a normal distribution.
@@ -47,6 +48,7 @@ pub fn sheet(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
             .map(|estimate| figure(speech, told, estimate))
             .collect(),
     ));
+    blocks.extend(hang_together(speech, told.fit));
     blocks.extend(curves(speech, told));
     if let Some(diagnosis) = diagnosis {
         blocks.extend(pot::heat(speech, diagnosis));
@@ -95,6 +97,43 @@ fn figure(speech: &Speech, told: &Told<'_>, estimate: &Estimate) -> Fact {
         detail,
         icon: None,
     }
+}
+
+/// Each two figures with their correlation, the strongest first.
+fn hang_together(speech: &Speech, fit: &Fit) -> Option<Block> {
+    let words = &speech.report.found;
+    let free: Vec<Parameter> = fit
+        .estimates
+        .iter()
+        .filter(|estimate| !estimate.held)
+        .map(|estimate| estimate.parameter)
+        .collect();
+    let mut pairs = Vec::new();
+    for (idx, (first, row)) in free.iter().zip(&fit.correlations).enumerate() {
+        let others = free.iter().zip(row).skip(idx + 1);
+        pairs.extend(others.map(|(second, correlation)| (*first, *second, *correlation)));
+    }
+    pairs.sort_by(|one, other| other.2.abs().total_cmp(&one.2.abs()));
+    let HangTogether {
+        summary,
+        caption,
+        heads,
+    } = &words.hang_together;
+    let table = TableView {
+        caption: (*caption).to_owned(),
+        heads: heads.map(str::to_owned).to_vec(),
+        rows: pairs
+            .iter()
+            .map(|(first, second, correlation)| {
+                vec![
+                    (words.parameter)(*first).to_owned(),
+                    (words.parameter)(*second).to_owned(),
+                    speech.formats.number(*correlation, 2),
+                ]
+            })
+            .collect(),
+    };
+    (!pairs.is_empty()).then(|| Block::Table((*summary).to_owned(), table))
 }
 
 /// The middle 8 of 10 of what may be: of a figure that cannot be negative, by its logarithm.

@@ -7,7 +7,7 @@ pub mod guide;
 pub mod import;
 pub mod list;
 pub mod live;
-mod plot;
+pub mod plot;
 mod pot;
 pub mod results;
 mod standard;

@@ -108,7 +108,7 @@ fn step_s(end_s: f64, parts: f64) -> f64 {
 }
 
 /// The lowest and the highest of each stretch, in the order they come in.
-fn thinned(points: &[(f64, f64)]) -> Vec<(f64, f64)> {
+pub fn thinned(points: &[(f64, f64)]) -> Vec<(f64, f64)> {
     if points.len() <= 2 * STRETCHES {
         return points.to_vec();
     }

@@ -1,6 +1,6 @@
 //! What limited a pot, what would make it boil, and where the heat went.
 
-use model::bench::{Advice, Diagnosis, Fate, Ranked};
+use model::bench::{Advice, Change, Diagnosis, Fate, Ranked};
 
 use super::Speech;
 use crate::bench::sheet::Block;
@@ -50,11 +50,19 @@ pub(super) fn limits(speech: &Speech, diagnosis: &Diagnosis) -> Vec<Block> {
 
 fn tried(speech: &Speech, ranked: &Ranked) -> String {
     let words = &speech.report.found;
-    let with = (words.with)(&ranked.change, &|value| speech.rough(value));
+    let with = (words.with)(&ranked.change, &|value| size(speech, &ranked.change, value));
     match ranked.fate.boils_s {
         _ if !ranked.helps => (words.then_same)(&with),
         Some(boils_s) => (words.then_boils)(&with, &time(speech, boils_s)),
         None => (words.then_not)(&with, &hottest(speech, ranked.fate)),
+    }
+}
+
+/// How large a change is: a number, or a difference of temperatures with its unit.
+fn size(speech: &Speech, change: &Change, value: f64) -> String {
+    match change {
+        Change::Hotter(_) => speech.difference(value),
+        _ => speech.rough(value),
     }
 }
 
@@ -66,7 +74,7 @@ fn advice(speech: &Speech, diagnosis: &Diagnosis) -> Vec<Block> {
         return blocks;
     }
     let line = |advice: &Advice| {
-        let what = (words.advise)(&advice.change, &|value| speech.rough(value));
+        let what = (words.advise)(&advice.change, &|value| size(speech, &advice.change, value));
         let boils_s = advice.fate.boils_s?;
         let time = time(speech, boils_s);
         Some(match advice.cost {

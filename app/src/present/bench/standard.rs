@@ -7,6 +7,7 @@ use super::found::Told;
 use crate::bench::sheet::Block;
 use crate::components::Fact;
 use crate::i18n::format::Sure;
+use crate::i18n::strings::report::text::Number;
 
 /// The figures, those of a standard with the conditions that do not hold.
 pub(super) fn figures(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
@@ -41,63 +42,66 @@ fn own(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
         return Vec::new();
     };
     let formats = &speech.formats;
-    let time = |seconds: f64| formats.duration(seconds, Sure::Known);
-    let litres = |litres: f64| (formats.units.litres)(&formats.field(litres, 1));
-    let fact = |label: &str, value: Option<String>, none: &str, spread: Option<String>| Fact {
-        label: label.to_owned(),
-        value: value.unwrap_or_else(|| none.to_owned()),
-        detail: spread
-            .map(|spread| (words.give_or_take)(&spread))
-            .unwrap_or_default(),
-        icon: None,
-    };
-    let spread = told.kept.spread.as_ref();
-    vec![
-        fact(
+    let time: Number<'_> = &|seconds| formats.duration(seconds, Sure::Known);
+    let litres: Number<'_> = &|litres| (formats.units.litres)(&formats.field(litres, 1));
+    let watts: Number<'_> = &|watts| formats.watts(watts);
+    let percent: Number<'_> = &|share| formats.percent(share);
+    let n_litres = f64::from(figures.litres_per_charge);
+    let (overnight, sun) = (figures.overnight_loss, figures.sun_to_food);
+    let spread = told.kept.spread.unwrap_or_default();
+    // Name, value, its spread, how both are said, and what stands where there is no value.
+    let rows = [
+        (
             words.litres,
-            Some(litres(f64::from(figures.litres_per_charge))),
+            Some(n_litres),
+            spread.litres_per_charge,
+            litres,
             words.never,
-            spread
-                .and_then(|spread| spread.litres_per_charge)
-                .map(litres),
         ),
-        fact(
+        (
             words.first_litre,
-            figures.first_litre_s.map(time),
+            figures.first_litre_s,
+            spread.first_litre_s,
+            time,
             words.never,
-            spread.and_then(|spread| spread.first_litre_s).map(time),
         ),
-        fact(
+        (
             words.power_50,
-            figures.power_50_k_w.map(|watts| formats.watts(watts)),
+            figures.power_50_k_w,
+            spread.power_50_k_w,
+            watts,
             words.never,
-            spread
-                .and_then(|spread| spread.power_50_k_w)
-                .map(|watts| formats.watts(watts)),
         ),
-        fact(
+        (
             words.hold,
-            figures.hold_s.map(time),
+            figures.hold_s,
+            spread.hold_s,
+            time,
             words.longer,
-            spread.and_then(|spread| spread.hold_s).map(time),
         ),
-        fact(
+        (
             words.overnight,
-            Some(formats.percent(figures.overnight_loss)),
+            Some(overnight),
+            spread.overnight_loss,
+            percent,
             words.never,
-            spread
-                .and_then(|spread| spread.overnight_loss)
-                .map(|share| formats.percent(share)),
         ),
-        fact(
+        (
             words.sun,
-            Some(formats.percent(figures.sun_to_food)),
+            Some(sun),
+            spread.sun_to_food,
+            percent,
             words.never,
-            spread
-                .and_then(|spread| spread.sun_to_food)
-                .map(|share| formats.percent(share)),
         ),
-    ]
+    ];
+    let fact =
+        |(label, value, sd, say, none): (&str, Option<f64>, Option<f64>, Number<'_>, &str)| Fact {
+            label: label.to_owned(),
+            value: value.map_or_else(|| none.to_owned(), say),
+            detail: sd.map_or_else(String::new, |sd| (words.give_or_take)(&say(sd))),
+            icon: None,
+        };
+    rows.into_iter().map(fact).collect()
 }
 
 fn of_standards(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
@@ -112,11 +116,12 @@ fn of_standards(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
     };
     let mut facts = Vec::new();
     if let Some(boiling) = &told.kept.boiling {
-        let never = || words.never.to_owned();
-        facts.push(fact(
-            words.boil_time,
-            boiling.boil_s.map_or_else(never, time),
-        ));
+        let [label, detail] = words.boil_time;
+        let boil = boiling.boil_s;
+        facts.push(Fact {
+            detail: boil.map_or_else(String::new, |_| detail.to_owned()),
+            ..fact(label, boil.map_or_else(|| words.never.to_owned(), time))
+        });
         if let Some(corrected_s) = boiling.corrected_s {
             facts.push(fact(words.boil_corrected, time(corrected_s)));
         }

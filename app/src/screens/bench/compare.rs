@@ -34,18 +34,9 @@ struct Scene {
 impl Scene {
     fn new(shell: Shell) -> Self {
         let comparing: Comparing = expect_context();
-        let ids = comparing.ids();
-        let document = shell
-            .store
-            .read(|document| (document.bench.runs.clone(), document.cookers.clone()));
-        let runs = Memo::new(move |_| {
-            document.track();
-            ids.with(|ids| {
-                shell
-                    .store
-                    .now_is(|document| present::chosen(document, ids))
-            })
-        });
+        let runs = comparing.runs();
+        comparing.look_again();
+        effect(move || runs.with(|runs| comparing.look_up(runs)));
         Self {
             shell,
             comparing,

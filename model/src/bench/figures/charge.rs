@@ -87,7 +87,7 @@ pub fn charge_figures(
 }
 
 /// One standard deviation of each figure, in its own unit; `None` where the figure has no value.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct ChargeSpread {
     /// Of [`ChargeFigures::litres_per_charge`]. \[L\]
     pub litres_per_charge: Option<f64>,

@@ -2,7 +2,7 @@
 
 use model::bench::{Change, Condition, Doubt, Limit, Parameter, RunFault, Worth};
 
-use crate::i18n::strings::report::found::FoundWords;
+use crate::i18n::strings::report::found::{FoundWords, HangTogether};
 use crate::i18n::strings::report::text::Number;
 
 pub(super) const FOUND: FoundWords = FoundWords {
@@ -88,6 +88,11 @@ pub(super) const FOUND: FoundWords = FoundWords {
             format!("{number}\u{A0}× described")
         }
     },
+    hang_together: HangTogether {
+        summary: "How the figures hang together",
+        caption: "Correlations: 1 or −1 where two figures are only known together, 0 where they do not touch",
+        heads: ["Figure", "with", "correlation"],
+    },
     curve: "Readings and fitted curve",
     store_read: "Store, read",
     store_fitted: "Store, fitted",
@@ -123,7 +128,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         Change::AsItWas => "As it was".to_owned(),
         Change::Contact(times) => format!("With {} times the contact", number(*times)),
         Change::Mass(mass_kg) => format!("With {} kg more in the store", number(*mass_kg)),
-        Change::Hotter(rise_k) => format!("With the store {} K hotter", number(*rise_k)),
+        Change::Hotter(rise_k) => format!("With the store {} hotter", number(*rise_k)),
         Change::NoLayer => "With fins of metal through the store".to_owned(),
         Change::Loss(share) => format!("With {} % of the jacket’s loss", number(100.0 * share)),
         Change::PotLoss(share) => format!("With {} % of the pot’s loss", number(100.0 * share)),
@@ -146,7 +151,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         ),
         Change::Mass(mass_kg) => format!("{} kg more of the store", number(*mass_kg)),
         Change::Hotter(rise_k) => format!(
-            "Charge the store {} K hotter, where all its parts stand it",
+            "Charge the store {} hotter, where all its parts stand it",
             number(*rise_k)
         ),
         Change::NoLayer => "Fins of metal through the melting store".to_owned(),
@@ -191,7 +196,10 @@ pub(super) const FOUND: FoundWords = FoundWords {
     never: "never",
     longer: "longer than was followed",
     give_or_take: |spread| format!("give or take {spread}"),
-    boil_time: "Time to boil, as read",
+    boil_time: [
+        "Time to boil, as read",
+        "when the readings reach the boil; above, the fitted curve",
+    ],
     boil_corrected: "The same from 25 °C to 100 °C",
     efficiency: "Share of the heat given that the water took",
     cooking_power: "Standardised cooking power at 50 K (ASAE S580.1)",

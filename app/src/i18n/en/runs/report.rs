@@ -19,9 +19,8 @@ pub(super) const REPORT: Report = Report {
     plot_store: "The store",
     plot_pot: "The pot",
     curve: |name, from, to, time| format!("{name} goes from {from} to {to} in {time}."),
-    in_file: |name| {
-        format!("The readings of {name} are in a file, which is drawn on the run’s own page.")
-    },
+    in_file: |name| format!("The readings of {name} are being fetched from their file."),
+    file_gone: |name| format!("The readings of {name} were in a file that can’t be read any more."),
     not_read: |name| format!("{name} has no readings of this."),
     lettered: |letter, name| format!("{letter} · {name}"),
     measured: "What was measured",

@@ -2,7 +2,7 @@
 
 use model::bench::{Change, Condition, Doubt, Limit, Parameter, RunFault, Worth};
 
-use crate::i18n::strings::report::found::FoundWords;
+use crate::i18n::strings::report::found::{FoundWords, HangTogether};
 use crate::i18n::strings::report::text::Number;
 
 pub(super) const FOUND: FoundWords = FoundWords {
@@ -88,6 +88,11 @@ pub(super) const FOUND: FoundWords = FoundWords {
             format!("{number}\u{A0}× lo descrito")
         }
     },
+    hang_together: HangTogether {
+        summary: "Cómo dependen las cifras unas de otras",
+        caption: "Correlaciones: 1 o −1 donde dos cifras solo se conocen juntas, 0 donde no se tocan",
+        heads: ["Cifra", "con", "correlación"],
+    },
     curve: "Lecturas y curva ajustada",
     store_read: "Depósito, leído",
     store_fitted: "Depósito, ajustado",
@@ -121,7 +126,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         Change::AsItWas => "Tal como estaba".to_owned(),
         Change::Contact(times) => format!("Con {} veces el contacto", number(*times)),
         Change::Mass(mass_kg) => format!("Con {} kg más de depósito", number(*mass_kg)),
-        Change::Hotter(rise_k) => format!("Con el depósito {} K más caliente", number(*rise_k)),
+        Change::Hotter(rise_k) => format!("Con el depósito {} más caliente", number(*rise_k)),
         Change::NoLayer => "Con aletas de metal en el depósito".to_owned(),
         Change::Loss(share) => format!(
             "Con el {} % de la pérdida del aislamiento",
@@ -150,7 +155,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         ),
         Change::Mass(mass_kg) => format!("{} kg más de depósito", number(*mass_kg)),
         Change::Hotter(rise_k) => format!(
-            "Cargar el depósito {} K más caliente, si todas sus partes lo aguantan",
+            "Cargar el depósito {} más caliente, si todas sus partes lo aguantan",
             number(*rise_k)
         ),
         Change::NoLayer => "Aletas de metal en el depósito que se funde".to_owned(),
@@ -195,7 +200,10 @@ pub(super) const FOUND: FoundWords = FoundWords {
     never: "nunca",
     longer: "más de lo que se calculó",
     give_or_take: |spread| format!("{spread} arriba o abajo"),
-    boil_time: "Tiempo hasta hervir, leído",
+    boil_time: [
+        "Tiempo hasta hervir, leído",
+        "cuando las lecturas llegan al hervor; arriba, la curva ajustada",
+    ],
     boil_corrected: "Lo mismo de 25 °C a 100 °C",
     efficiency: "Parte del calor entregado que tomó el agua",
     cooking_power: "Potencia de cocción normalizada a 50 K (ASAE S580.1)",

@@ -19,10 +19,9 @@ pub(super) const REPORT: Report = Report {
     plot_store: "El acumulador",
     plot_pot: "La olla",
     curve: |name, from, to, time| format!("{name} va de {from} a {to} en {time}."),
-    in_file: |name| {
-        format!(
-            "Las lecturas de {name} están en un archivo, que se dibuja en la página de la prueba."
-        )
+    in_file: |name| format!("Las lecturas de {name} se están trayendo de su archivo."),
+    file_gone: |name| {
+        format!("Las lecturas de {name} estaban en un archivo que ya no se puede leer.")
     },
     not_read: |name| format!("{name} no tiene lecturas de esto."),
     lettered: |letter, name| format!("{letter} · {name}"),

@@ -8,6 +8,17 @@ use crate::i18n::strings::report::text::Number;
 /// Three values in a sentence.
 pub type SayThree = fn(first: &str, second: &str, third: &str) -> String;
 
+/// The table of correlations.
+#[derive(Debug)]
+pub struct HangTogether {
+    /// What opens it.
+    pub summary: &'static str,
+    /// What it is, and how to read it.
+    pub caption: &'static str,
+    /// One figure, another, and the correlation of the two.
+    pub heads: [&'static str; 3],
+}
+
 /// What is said of a cooker that was fitted.
 #[derive(Debug)]
 pub struct FoundWords {
@@ -40,6 +51,8 @@ pub struct FoundWords {
     /// A heat loss in W/K; a conductance in W/(m² K); a capacity in kJ/K; a difference in K; a
     /// number of times.
     pub unit: fn(parameter: Parameter, number: &str) -> String,
+    /// The correlations of the figures.
+    pub hang_together: HangTogether,
     /// Heads the plots.
     pub curve: &'static str,
     /// What was read of the store, and what the fitted cooker shows; the same of the pot.
@@ -120,8 +133,9 @@ pub struct FoundWords {
     pub longer: &'static str,
     /// A spread.
     pub give_or_take: Say,
-    /// Time to boil of the last pot, as read; the same from 25 °C to 100 °C.
-    pub boil_time: &'static str,
+    /// Time to boil of the last pot, as read, and how it differs from the fitted one; the same from
+    /// 25 °C to 100 °C.
+    pub boil_time: [&'static str; 2],
     /// See above.
     pub boil_corrected: &'static str,
     /// Efficiency of that boil.

@@ -35,8 +35,10 @@ pub struct Report {
     pub plot_pot: &'static str,
     /// What one curve does: its letter and name, from and to which temperature, in what time.
     pub curve: fn(name: &str, from: &str, to: &str, time: &str) -> String,
-    /// A run whose readings are a file, which is not drawn here.
+    /// A run whose readings are a file that is being looked up.
     pub in_file: Say,
+    /// A run whose readings were in a file that is not there any more.
+    pub file_gone: Say,
     /// A run without readings of what is drawn.
     pub not_read: Say,
     /// Letter and name of a run.

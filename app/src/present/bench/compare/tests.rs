@@ -1,6 +1,8 @@
 use model::bench::{Measured, Parameter};
 
 use super::*;
+use crate::bench::answer::CurveLines;
+use crate::bench::sheet::Points;
 use crate::i18n::Language;
 use crate::present::bench::results::csv;
 use crate::present::tests::speaking;
@@ -39,7 +41,7 @@ const ALL: [RunId; 3] = [RunId(901), RunId(902), RunId(903)];
 #[test]
 fn curves_have_letters_and_are_told_in_words() {
     let document = household();
-    let runs = chosen(&document, &ALL);
+    let runs = chosen(&document, &ALL, &[]);
     for language in Language::ALL {
         with_voice(language, |voice| {
             let plot = plot(voice, &runs, Channel::Store, Aligned::Start).unwrap();
@@ -56,9 +58,44 @@ fn curves_have_letters_and_are_told_in_words() {
 }
 
 #[test]
+fn a_file_is_drawn_once_it_was_looked_up() {
+    let document = household();
+    let text = kept_text();
+    let not_yet = not_looked_up(&chosen(&document, &ALL, &[]));
+    assert_eq!(not_yet, std::slice::from_ref(&text));
+    let curve = |lines| {
+        [Curve {
+            text: text.clone(),
+            lines,
+        }]
+    };
+    let lines = CurveLines {
+        store: Points(vec![(0.0, 240.0), (300.0, 200.0), (900.0, 180.0)]),
+        pot: Points(Vec::new()),
+    };
+    with_voice(Language::English, |voice| {
+        let drawn = chosen(&document, &ALL, &curve(Some(lines)));
+        assert_eq!(not_looked_up(&drawn), []);
+        let at_start = plot(voice, &drawn, Channel::Store, Aligned::Start).unwrap();
+        assert_eq!(at_start.series.len(), 3);
+        assert_eq!(at_start.series[2].points[0], (0.0, 240.0));
+        assert_eq!(at_start.table.1.rows[0][3], "240");
+        // Its pot goes in five minutes after its start.
+        let at_pot = plot(voice, &drawn, Channel::Store, Aligned::Pot).unwrap();
+        assert_eq!(at_pot.series[2].points[0], (0.0, 200.0));
+        let pot = plot(voice, &drawn, Channel::Pot, Aligned::Start).unwrap();
+        assert!(pot.sentence.contains("Logger has no readings of this"));
+        let gone = chosen(&document, &ALL, &curve(None));
+        let plot = plot(voice, &gone, Channel::Store, Aligned::Start).unwrap();
+        assert_eq!(plot.series.len(), 2);
+        assert!(plot.sentence.contains("can’t be read any more"));
+    });
+}
+
+#[test]
 fn curves_begin_where_the_pot_goes_in() {
     let document = household();
-    let runs = chosen(&document, &ALL[..1]);
+    let runs = chosen(&document, &ALL[..1], &[]);
     with_voice(Language::English, |voice| {
         let at_pot = plot(voice, &runs, Channel::Pot, Aligned::Pot).unwrap();
         assert!((at_pot.series[0].points[0].0).abs() < 1e-9);
@@ -71,7 +108,7 @@ fn curves_begin_where_the_pot_goes_in() {
 #[test]
 fn one_table_holds_all_of_them() {
     let document = household();
-    let runs = chosen(&document, &ALL);
+    let runs = chosen(&document, &ALL, &[]);
     for language in Language::ALL {
         with_voice(language, |voice| {
             let table = measured(voice, &runs);
@@ -95,7 +132,7 @@ fn one_table_holds_all_of_them() {
 #[test]
 fn the_file_has_a_row_a_figure_and_no_formula() {
     let document = household();
-    let text = csv(&results(&chosen(&document, &ALL)));
+    let text = csv(&results(&chosen(&document, &ALL, &[])));
     let lines: Vec<&str> = text.lines().collect();
     assert_eq!(lines[0], "build,run,figure,value,unit,sd,low,high,method");
     // Ten of each fitted run; the first of them holds for ever, the third was not fitted.
@@ -124,7 +161,7 @@ fn a_fit_of_several_runs_is_told_once() {
         });
         run.fit = Some(fit);
     }
-    let rows = results(&chosen(&document, &ALL));
+    let rows = results(&chosen(&document, &ALL, &[]));
     let of = |figure: &str| rows.iter().filter(|row| row.figure == figure).count();
     assert_eq!(of("contact_w_m2k"), 1);
     assert_eq!(of("time_to_boil_s"), 2);
@@ -136,7 +173,7 @@ fn a_fit_of_several_runs_is_told_once() {
 fn what_is_compared_at_first_was_worked_out() {
     let document = household();
     assert_eq!(usual(&document), [RunId(902), RunId(901)]);
-    assert_eq!(chosen(&document, &[RunId(7)]), []);
+    assert_eq!(chosen(&document, &[RunId(7)], &[]), []);
     assert_eq!(
         file_name(at(20, 0)).len(),
         "duskpot-results-2026-05-03.csv".len()
