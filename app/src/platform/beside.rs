@@ -1,10 +1,11 @@
 //! The bench's worker, seen from inside: what the page asks, and the way back.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
-use js_sys::{Array, ArrayBuffer, Uint8Array};
+use js_sys::{Array, ArrayBuffer, Promise, Uint8Array};
 use wasm_bindgen::prelude::*;
-use wasm_bindgen_futures::spawn_local;
+use wasm_bindgen_futures::{JsFuture, future_to_promise};
 use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
 
 /// A question as it comes.
@@ -18,7 +19,8 @@ pub struct Question {
     name: String,
 }
 
-/// Answers each question of the page by `work`, for as long as the page wants.
+/// Answers each question of the page by `work`, one after another in the order in which they come, for
+/// as long as the page wants: what is to be kept is there for whoever asks next.
 pub fn serve<F>(work: impl Fn(Question) -> F + 'static)
 where
     F: Future<Output = String> + 'static,
@@ -28,6 +30,7 @@ where
     };
     let work = Rc::new(work);
     let page = scope.clone();
+    let last = RefCell::new(Promise::resolve(&JsValue::UNDEFINED));
     let on_message = move |event: MessageEvent| {
         let parts = Array::from(&event.data());
         let question = Question {
@@ -36,10 +39,15 @@ where
             name: parts.get(3).as_string().unwrap_or_default(),
         };
         let (work, page, number) = (Rc::clone(&work), page.clone(), parts.get(0));
-        spawn_local(async move {
+        let before = last.borrow().clone();
+        let turn = future_to_promise(async move {
+            // Whatever became of it, it is over.
+            let _ = JsFuture::from(before).await;
             let answer = work(question).await;
             post(&page, &Array::of2(&number, &answer.into()));
+            Ok(JsValue::UNDEFINED)
         });
+        last.replace(turn);
     };
     let on_message = Closure::<dyn Fn(MessageEvent)>::new(on_message).into_js_value();
     scope.set_onmessage(Some(on_message.unchecked_ref()));

@@ -1,8 +1,8 @@
 //! The answer, as JSON.
 
 use model::bench::{
-    Advice, Body, ChargeFigures, Circumstances, Diagnosis, Fate, Fit, Measured, boiling_test,
-    charge_figures, cooking_power, diagnose,
+    Advice, Body, ChargeFigures, ChargeSpread, Circumstances, Diagnosis, Fate, Fit, Measured,
+    boiling_test, charge_figures, charge_spread, cooking_power, diagnose,
 };
 use model::cooker::Cooker;
 use model::local_time::Day;
@@ -29,6 +29,8 @@ pub(crate) fn report(
     let day = Day::from_ymd(year, month, day).unwrap_or(Day(0));
     let figures =
         charge_figures(site, cooker, &measured, (AIR_C, day)).map_err(|error| error.to_string())?;
+    let spread = charge_spread(site, cooker, &fit.doubted(), (AIR_C, day), &figures)
+        .map_err(|error| error.to_string())?;
     let boiling_c = body.rig().boiling_c().map_err(|error| error.to_string())?;
     // What the best resistor would take of a year's sun over what this heater takes.
     let match_gain = year_take(site, cooker)
@@ -72,6 +74,7 @@ pub(crate) fn report(
             "pot_loss": figure(measured.pot_loss),
         },
         "figures": charge(&figures),
+        "figures_sd": charge_sd(&spread),
         "runs": runs,
     }))
 }
@@ -110,6 +113,17 @@ fn charge(figures: &ChargeFigures) -> Value {
         "hold_to_boil_line_s": figures.hold_s,
         "overnight_loss": figures.overnight_loss,
         "sun_to_food": figures.sun_to_food,
+    })
+}
+
+fn charge_sd(spread: &ChargeSpread) -> Value {
+    json!({
+        "litres_per_charge": spread.litres_per_charge,
+        "first_litre_s": spread.first_litre_s,
+        "power_50_k_below_boil_w": spread.power_50_k_w,
+        "hold_to_boil_line_s": spread.hold_s,
+        "overnight_loss": spread.overnight_loss,
+        "sun_to_food": spread.sun_to_food,
     })
 }
 

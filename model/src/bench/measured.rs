@@ -70,6 +70,28 @@ impl Fit {
         estimate.sd.hypot(times * model)
     }
 
+    /// What was measured, and each value that was not as it is described, with the doubt of a description.
+    pub fn doubted(&self) -> ForCooker {
+        let measured = self.for_cooker();
+        let doubted = |parameter| {
+            let described = self.estimate(parameter)?.described;
+            let as_described = Measured {
+                value: described.value,
+                sd: described.sd,
+            };
+            Some(measured.of(parameter).unwrap_or(as_described))
+        };
+        ForCooker {
+            loss_w_k: doubted(Parameter::Loss),
+            jacket_j_k: doubted(Parameter::JacketCapacity),
+            capacity: doubted(Parameter::StoreCapacity),
+            melting_c: doubted(Parameter::MeltingPoint),
+            heater: doubted(Parameter::Heater),
+            contact_w_m2k: doubted(Parameter::Contact),
+            pot_loss: doubted(Parameter::PotLoss),
+        }
+    }
+
     /// The measured values, ready for the household's cooker; none of a fit that is worth nothing.
     pub fn for_cooker(&self) -> ForCooker {
         let measured = |parameter| {

@@ -38,8 +38,9 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
     let (year, month, day) = DAY;
     let when = (AIR_C, Day::from_ymd(year, month, day).unwrap_or(Day(0)));
     let figures = charge_figures(&site, &ask.cooker, &measured, when).ok();
-    let spread = figures
-        .and_then(|figures| charge_spread(&site, &ask.cooker, &measured, when, &figures).ok());
+    let spread = figures.and_then(|figures| {
+        charge_spread(&site, &ask.cooker, &found.doubted(), when, &figures).ok()
+    });
     let main = ask.runs.iter().zip(&runs).find(|(run, _)| run.id == ask.of);
     let main = main.or(ask.runs.iter().zip(&runs).next());
     let boiling_c = body.rig().boiling_c().map_err(|_| no_cooker())?;

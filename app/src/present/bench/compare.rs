@@ -56,6 +56,18 @@ impl Chosen {
         (voice.strings.runs.report.lettered)(&letter, &self.run.about.name)
     }
 
+    /// Why its file is not drawn: it is being fetched, or can't be had.
+    fn not_drawn(&self, voice: &Voice<'_>) -> Option<String> {
+        let words = &voice.strings.runs.report;
+        let is_file = matches!(self.run.readings, RunReadings::File(_));
+        let why = match self.curve.as_ref().map(|curve| &curve.lines) {
+            None => Some(words.in_file),
+            Some(None) => Some(words.file_gone),
+            Some(Some(_)) => None,
+        };
+        why.filter(|_| is_file).map(|why| why(&self.name(voice)))
+    }
+
     /// Where its curve begins. \[s\]
     fn zero_s(&self, aligned: Aligned) -> Option<f64> {
         match aligned {
@@ -137,18 +149,8 @@ pub fn plot(
     let mut told = Vec::new();
     let mut length_s: f64 = 0.0;
     for chosen in runs {
-        let run = &chosen.run;
-        if matches!(run.readings, RunReadings::File(_)) {
-            let lines = chosen.curve.as_ref().map(|curve| &curve.lines);
-            let trouble = match lines {
-                None => Some(words.in_file),
-                Some(None) => Some(words.file_gone),
-                Some(Some(_)) => None,
-            };
-            if let Some(trouble) = trouble {
-                told.push(trouble(&chosen.name(voice)));
-                continue;
-            }
+        if chosen.not_drawn(voice).is_some() {
+            continue;
         }
         let points = points(chosen, channel, aligned);
         let (Some(first), Some(last)) = (points.first(), points.last()) else {
@@ -193,6 +195,12 @@ pub fn plot(
         y_unit: channel.unit(formats),
         sentence: told.join(" "),
     })
+}
+
+/// Which runs are not drawn, and why.
+pub fn not_drawn(voice: &Voice<'_>, runs: &[Chosen]) -> String {
+    let why = runs.iter().filter_map(|chosen| chosen.not_drawn(voice));
+    why.collect::<Vec<_>>().join(" ")
 }
 
 /// Time and reading, from where the curve is to begin.

@@ -280,7 +280,7 @@ impl Figure {
                 let least = if is_degrees { f64::NEG_INFINITY } else { 0.0 };
                 // Only whole litres count.
                 let least_step = if self == Self::Litres { 1.0 } else { 0.0 };
-                let number = |value: f64| as_known(formats, value, half.max(least_step));
+                let number = |value: f64| as_known(formats, value, (middle, half.max(least_step)));
                 (words.banded)(
                     &number(middle),
                     &number((middle - half).max(least)),
@@ -305,10 +305,14 @@ fn is_measured(fit: &KeptFit) -> bool {
     fit.worth != Worth::None && fit.found.iter().any(|found| found.told)
 }
 
-/// A number with no more digits than half its band is known to: one that counts of a wide one, and
-/// one more.
-fn as_known(formats: &Formats, value: f64, half: f64) -> String {
-    let magnitude = half.log10().floor();
+/// Digits of a figure that anybody measures at a hearth, at most.
+const DIGITS: f64 = 3.0;
+
+/// A number with no more digits than half its band is known to, and no more than [`DIGITS`] of
+/// `middle`, the value of which it is a part.
+fn as_known(formats: &Formats, value: f64, (middle, half): (f64, f64)) -> String {
+    let least = middle.abs().max(f64::MIN_POSITIVE).log10().floor() + 1.0 - DIGITS;
+    let magnitude = half.log10().floor().max(least);
     let step = 10_f64.powf(magnitude);
     let decimals = (0_u8..=5).find(|decimals| -magnitude <= f64::from(*decimals));
     formats.number(
@@ -345,6 +349,11 @@ mod tests {
         assert_eq!(said(contact, 512.0, 40.0), "510 (460 to 560) W/(m² K)");
         assert_eq!(said(Figure::FirstLitre, 1085.0, 60.0), "18 (17 to 19) min");
         assert_eq!(said(Figure::Overnight, 0.31, 0.02), "31 (28 to 34) %");
+        // However sure: nobody measures a thousandth of a minute.
+        assert_eq!(
+            said(Figure::FirstLitre, 247.0, 0.1),
+            "4.12 (4.11 to 4.12) min"
+        );
         assert_eq!(said(Figure::Litres, 3.0, 0.0), "3 L");
         assert_eq!(said(Figure::Litres, 3.0, 0.5), "3 (2 to 4) L");
     }

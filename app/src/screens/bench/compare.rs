@@ -233,7 +233,9 @@ fn Align(scene: Scene) -> impl IntoView {
 /// The plots of the store and of the pot.
 #[component]
 fn Curves(scene: Scene) -> impl IntoView {
+    let not_drawn = scene.say(present::not_drawn);
     view! {
+        <p class="field__hint" role="status" data-test="compare-not-drawn">{move || not_drawn.get()}</p>
         {curves(scene, Channel::Store, |strings| strings.runs.report.plot_store, "compare-store")}
         {curves(scene, Channel::Pot, |strings| strings.runs.report.plot_pot, "compare-pot")}
     }
