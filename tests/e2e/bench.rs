@@ -366,7 +366,7 @@ fn two_logged_nights_are_fitted_and_drawn_together_and_travel_with_a_copy() {
 fn a_price_is_said_with_what_it_buys() {
     story(async |page| {
         at_import(page).await?;
-        paste(page, "import-paste", &boil(2.0)).await?;
+        paste(page, "import-paste", &boil(0.8)).await?;
         tap(page, "import-read").await?;
         sheet_says(page, "46 rows over 45 min.").await?;
         paste(page, "import-air", "18").await?;

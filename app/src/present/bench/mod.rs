@@ -78,9 +78,18 @@ impl Speech {
 
     /// A difference of temperatures, to a tenth.
     fn difference(&self, kelvin: f64) -> String {
+        self.difference_to(kelvin, 1)
+    }
+
+    /// A difference of temperatures, to a degree.
+    fn whole_difference(&self, kelvin: f64) -> String {
+        self.difference_to(kelvin, 0)
+    }
+
+    fn difference_to(&self, kelvin: f64, decimals: usize) -> String {
         let degrees = self.formats.degrees;
         let shown = degrees.from_c(kelvin) - degrees.from_c(0.0);
-        (self.formats.units.degrees)(&self.formats.number(shown, 1), degrees)
+        (self.formats.units.degrees)(&self.formats.number(shown, decimals), degrees)
     }
 
     /// The unit of temperatures alone.

@@ -61,7 +61,7 @@ fn tried(speech: &Speech, ranked: &Ranked) -> String {
 /// How large a change is: a number, or a difference of temperatures with its unit.
 fn size(speech: &Speech, change: &Change, value: f64) -> String {
     match change {
-        Change::Hotter(_) => speech.difference(value),
+        Change::Hotter(_) => speech.whole_difference(value),
         _ => speech.rough(value),
     }
 }

@@ -98,7 +98,9 @@ fn own(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
         |(label, value, sd, say, none): (&str, Option<f64>, Option<f64>, Number<'_>, &str)| Fact {
             label: label.to_owned(),
             value: value.map_or_else(|| none.to_owned(), say),
-            detail: sd.map_or_else(String::new, |sd| (words.give_or_take)(&say(sd))),
+            detail: sd
+                .filter(|sd| 0.0 < *sd)
+                .map_or_else(String::new, |sd| (words.give_or_take)(&say(sd))),
             icon: None,
         };
     rows.into_iter().map(fact).collect()
