@@ -29,6 +29,7 @@ const POT: Pot = Pot {
     water_kg: 2.0,
     t_c: 22.0,
     g_air_w_k: 0.6,
+    thickness: 1.0,
     surface: None,
     cook: None,
 };

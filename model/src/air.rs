@@ -23,6 +23,96 @@ pub fn conductivity_w_mk(temperature_c: f64) -> f64 {
     2.646_38e-3 * t_k.powf(1.5) / (t_k + 245.4 * 10.0_f64.powf(-12.0 / t_k))
 }
 
+/// A temperature in degC, in K.
+#[inline]
+pub(crate) fn kelvin(temperature_c: f64) -> f64 {
+    temperature_c + ZERO_C_K
+}
+
+/// A cubic and its slope.
+#[inline]
+fn cubic(k: [f64; 4], x: f64) -> (f64, f64) {
+    (
+        k[0] + x * (k[1] + x * (k[2] + x * k[3])),
+        k[1] + x * (2.0 * k[2] + x * 3.0 * k[3]),
+    )
+}
+
+/// [`conductivity_w_mk`] and its slope, W/mK2, as a cubic: within 0.01 % of it from -60 to 420 degC,
+/// and within 0.3 % up to 600.
+#[inline]
+pub(crate) fn conductivity_and_slope(temperature_c: f64) -> (f64, f64) {
+    let k = [
+        2.413_839_17e-2,
+        7.974_818_21e-5,
+        -3.933_328_08e-8,
+        1.751_228_55e-11,
+    ];
+    cubic(k, temperature_c)
+}
+
+/// Viscosity of air, Pa s, and its slope as a cubic: within 0.1 % of Sutherland's law from -20 to
+/// 420 degC.
+#[inline]
+fn viscosity_and_slope(temperature_c: f64) -> (f64, f64) {
+    let k = [
+        1.716_205_41e-5,
+        4.911_708_74e-8,
+        -3.638_499_26e-11,
+        2.369_904_80e-14,
+    ];
+    cubic(k, temperature_c)
+}
+
+/// How readily the air of a level gap that is heated from below turns over.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Steadiness {
+    /// Rayleigh number per kelvin, times temperature cubed, viscosity and conductivity.
+    scale: f64,
+}
+
+/// By what convection multiplies the heat through such a gap.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Turned {
+    /// Nusselt number.
+    pub(crate) nusselt: f64,
+    /// Its growth with the mean temperature and with the difference, 1/K.
+    pub(crate) by_mean: f64,
+    pub(crate) by_rise: f64,
+}
+
+impl Steadiness {
+    /// A gap of this width, m.
+    pub(crate) fn of(gap_m: f64) -> Self {
+        let per_gas = STANDARD_PRESSURE_PA / AIR_GAS_CONSTANT_J_KGK;
+        Self {
+            scale: GRAVITY_M_S2 * gap_m * gap_m * gap_m * per_gas * per_gas * AIR_CP_J_KGK,
+        }
+    }
+
+    /// With the lower face hotter by this, K; still where it is colder.
+    #[inline]
+    pub(crate) fn nusselt(&self, mean_c: f64, rise_k: f64) -> Turned {
+        let mean_k = kelvin(mean_c);
+        let (k_w_mk, k_slope) = conductivity_and_slope(mean_c);
+        let (viscosity, viscosity_slope) = viscosity_and_slope(mean_c);
+        let per_k = self.scale / (mean_k * mean_k * mean_k * viscosity * k_w_mk);
+        let (nusselt, slope) = level_nusselt_and_slope(rise_k * per_k);
+        let by_rise = slope * per_k;
+        let fall = 3.0 / mean_k + viscosity_slope / viscosity + k_slope / k_w_mk;
+        Turned {
+            nusselt,
+            by_mean: -by_rise * rise_k * fall,
+            by_rise,
+        }
+    }
+
+    /// A figure that stands for it.
+    pub(crate) fn figure(&self) -> f64 {
+        self.scale
+    }
+}
+
 /// Kinematic viscosity of air at one atmosphere, m2/s: Sutherland's law, U.S. Standard Atmosphere
 /// 1976, eq. 51.
 fn kinematic_viscosity_m2_s(temperature_c: f64) -> f64 {
@@ -42,10 +132,15 @@ fn diffusivity_m2_s(temperature_c: f64) -> f64 {
 /// temperatures, not the linear form.
 #[must_use]
 pub fn radiation_w_m2k(hot_c: f64, cold_c: f64, hot_emissivity: f64, cold_emissivity: f64) -> f64 {
-    let hot_k = hot_c + ZERO_C_K;
-    let cold_k = cold_c + ZERO_C_K;
-    let resistance = 1.0 / hot_emissivity + 1.0 / cold_emissivity - 1.0;
-    STEFAN_BOLTZMANN_W_M2K4 * (hot_k * hot_k + cold_k * cold_k) * (hot_k + cold_k) / resistance
+    let (hot_k, cold_k) = (kelvin(hot_c), kelvin(cold_c));
+    radiant_w_m2k4(hot_emissivity, cold_emissivity)
+        * (hot_k * hot_k + cold_k * cold_k)
+        * (hot_k + cold_k)
+}
+
+/// Stefan's constant, lessened by the greyness of two parallel faces, W/m2K4.
+pub(crate) fn radiant_w_m2k4(hot_emissivity: f64, cold_emissivity: f64) -> f64 {
+    STEFAN_BOLTZMANN_W_M2K4 / (1.0 / hot_emissivity + 1.0 / cold_emissivity - 1.0)
 }
 
 /// Nusselt number of an upright air layer: 1 while the air stands still, then MacGregor and Emery
@@ -95,10 +190,22 @@ pub fn layer_from_below_w_m2k(
 }
 
 fn level_nusselt(rayleigh: f64) -> f64 {
+    level_nusselt_and_slope(rayleigh).0
+}
+
+#[inline]
+fn level_nusselt_and_slope(rayleigh: f64) -> (f64, f64) {
     if rayleigh <= 1708.0 {
-        return 1.0;
+        return (1.0, 0.0);
     }
-    1.0 + 1.44 * (1.0 - 1708.0 / rayleigh) + ((rayleigh / 5830.0).cbrt() - 1.0).max(0.0)
+    let first = 1708.0 / rayleigh;
+    let (mut nusselt, mut slope) = (1.0 + 1.44 * (1.0 - first), 1.44 * first / rayleigh);
+    if 5830.0 < rayleigh {
+        let second = libm::cbrt(rayleigh / 5830.0);
+        nusselt += second - 1.0;
+        slope += second / (3.0 * rayleigh);
+    }
+    (nusselt, slope)
 }
 
 #[cfg(test)]

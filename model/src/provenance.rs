@@ -89,6 +89,7 @@ sources! {
     Carling, "CARL", "Carling, Thermochim. Acta 60 (1983) 265: sodium and potassium nitrate, 350 to 800 K.";
     Tong, "TONG", "Tong et al., J. Chem. Eng. Data 55 (2010) 119.";
     Hoehlein, "HOHL", "Hoehlein et al., Materials 10 (2017) 444.";
+    ErythritolCycles, "IHTC14", "14th International Heat Transfer Conference (IHTC14, 2010), p. 409: freezing of erythritol over repeated cycles, with and without an electric current (abstract).";
     Pilar, "PILAR", "Pilar et al., Thermochim. Acta 546 (2012) 81: supercooling of magnesium chloride hexahydrate.";
     Weingrill, "HDPE", "Weingrill et al., Polymer Testing 76 (2019) 433 and EPF 2019.";
     Bauer, "BAUER", "Bauer et al., Effstock 2009.";

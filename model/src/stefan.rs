@@ -170,6 +170,7 @@ mod tests {
             water_kg: 50.0,
             t_c: 100.0,
             g_air_w_k: 0.0,
+            thickness: 1.0,
             surface: None,
             cook: None,
         };

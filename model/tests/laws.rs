@@ -187,6 +187,7 @@ fn pot() -> impl Strategy<Value = Pot> {
             water_kg: water,
             t_c,
             g_air_w_k: g_air,
+            thickness: 1.0,
             surface: open.then_some(OpenSurface {
                 area_m2: area,
                 open_share: share,

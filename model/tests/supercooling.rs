@@ -124,6 +124,7 @@ fn a_pot_on_a_supercooled_store_waits_for_the_crystals() {
         water_kg: 1.0,
         t_c: 20.0,
         g_air_w_k: 0.15,
+        thickness: 1.0,
         surface: None,
         cook: None,
     };

@@ -48,6 +48,7 @@ fn a_litre(g_air_w_k: f64, surface: Option<OpenSurface>) -> Pot {
         water_kg: 1.0,
         t_c: AIR_C,
         g_air_w_k,
+        thickness: 1.0,
         surface,
         cook: None,
     }

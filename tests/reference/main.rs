@@ -20,6 +20,7 @@ mod boiling;
 mod fit;
 mod network;
 mod refusals;
+mod seat;
 
 use serde_json::Value;
 

@@ -45,6 +45,7 @@ pub(crate) fn pot(water_kg: f64) -> Pot {
         water_kg,
         t_c: AIR_C,
         g_air_w_k: 0.2,
+        thickness: 1.0,
         surface: None,
         cook: None,
     }

@@ -134,22 +134,22 @@ fn a_sugar_alcohol_round_the_pot_and_under_it() {
 fn a_supercooled_melt_waits_for_a_seed() {
     let cooker = preset(Preset::ErythritolInGlassWool);
     let night = read(119.5);
-    let late = clock(23, 30);
+    let late = clock(25, 0);
     let standing = evening(&cooker, &night, late).store().unwrap();
     assert!((90.0..116.0).contains(&standing.store_c), "{standing:?}");
     assert_eq!(standing.molten_share, Some(1.0));
     let meal = |start_c| Meal {
         start_c,
-        eat_at: late.plus_s(3 * 3600),
+        eat_at: late.plus_s(2700),
         ..water(3.0)
     };
     let cold = evening(&cooker, &night, late)
         .ask(&meal(22.0), late)
         .unwrap();
     let warm = evening(&cooker, &night, late)
-        .ask(&meal(85.0), late)
+        .ask(&meal(92.0), late)
         .unwrap();
-    // Three litres from 85 °C take a fifth of what they take from 22 °C.
+    // Three litres from 92 °C take a tenth of what they take from 22 °C.
     assert!(cold.as_told.hottest_c > 97.0, "{}", cold.as_told.hottest_c);
     assert!(
         warm.as_told.hottest_c < cold.as_told.hottest_c,

@@ -145,6 +145,10 @@ pub const LOSS_W_K: (f64, f64) = (0.01, 50.0);
 /// Measured heat capacity of a jacket. \[J/K\]
 pub const CAPACITY_J_K: (f64, f64) = (1.0, 1e6);
 
+/// What a store was measured to hold over what its media and masses say: beyond a third or three times as
+/// much it is another store.
+pub const CAPACITY_SHARE: (f64, f64) = (0.3, 3.0);
+
 /// Measured contact conductance: a pot on pebbles to one soldered on. \[W/(m² K)\]
 pub const CONTACT_W_M2K: (f64, f64) = (1.0, 50_000.0);
 

@@ -109,6 +109,8 @@ pub enum Field {
     LossWK,
     /// Measured heat capacity of the jacket. \[J/K\]
     CapacityJK,
+    /// What the store was measured to hold, as a share.
+    CapacityShare,
     /// Measured contact conductance. \[W/(m² K)\]
     ContactWM2k,
     /// Power of the heater. \[W\]

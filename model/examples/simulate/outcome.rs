@@ -96,6 +96,7 @@ pub(crate) fn of(case: &Case) -> Result<Outcome, ModelError> {
                 water_kg: case.water_kg,
                 t_c: case.pot_c,
                 g_air_w_k: case.g_pot_w_k,
+                thickness: 1.0,
                 surface: None,
                 cook: None,
             })?;

@@ -6,7 +6,7 @@ use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::error::ModelError;
 use crate::jacket::Jacket;
 use crate::network::{Network, NetworkParts};
-use crate::seat::{BOILING_FILM_W_M2K, INNER_FILM_W_M2K, Joint, Seat};
+use crate::seat::{BOILING_FILM_W_M2K, INNER_FILM_W_M2K, Joint, Seat, warming_film_w_m2k};
 use crate::tonight::{Leaning, POT_IN_SEAT_C, Rig, Site, TonightError};
 
 /// Melting cannot be told narrower than this by a thermometer. \[K\]
@@ -191,7 +191,7 @@ impl Body {
         let film = if boils {
             BOILING_FILM_W_M2K.value / INNER_FILM_W_M2K.value
         } else {
-            film_w_m2k(pot_c) / film_w_m2k(POT_IN_SEAT_C)
+            warming_film_w_m2k(pot_c).0 / warming_film_w_m2k(POT_IN_SEAT_C).0
         };
         let film_k_w = 1.0 / (INNER_FILM_W_M2K.value * self.rig.seat_m2());
         let here_k_w = 1.0 / (contact_w_m2k * contact * self.rig.seat_m2())
@@ -199,10 +199,4 @@ impl Body {
             + film_k_w / film;
         1.0 / (here_k_w * self.seat_w_k(contact_w_m2k))
     }
-}
-
-/// Free convection of water over a hot base, 10 K hotter: Nu = 0.15 Ra^(1/3), 580 W/m2K at 25 °C and
-/// 1160 W/m2K at 95 °C, and straight between them.
-fn film_w_m2k(water_c: f64) -> f64 {
-    580.0 + 580.0 * ((water_c - 25.0) / 70.0).clamp(-0.5, 1.5)
 }

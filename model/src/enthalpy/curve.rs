@@ -26,6 +26,13 @@ pub(crate) enum SolidPart {
     WithEnthalpy { end_j: f64, latent_j: f64 },
 }
 
+impl SolidPart {
+    /// Whether none of it is.
+    pub(crate) fn is_molten(self) -> bool {
+        matches!(self, Self::Constant(part) if part <= 0.0)
+    }
+}
+
 impl EnthalpyCurve {
     /// The curve of media given by mass in kg and thermal curve.
     ///

@@ -96,6 +96,7 @@ fn coarse_s(case: Case) -> Option<f64> {
         water_kg: case.water_kg,
         t_c: POT_C,
         g_air_w_k: 0.0,
+        thickness: 1.0,
         surface: None,
         cook: None,
     };

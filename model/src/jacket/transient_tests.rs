@@ -110,8 +110,8 @@ fn coarse(loss_w_k: f64, nodes: &[(f64, f64)], store_j_k: f64, power_w: f64) -> 
 }
 
 /// Heat out of the store and into the air over a night within 3 % and the store in the morning
-/// within 0.5 K, from a thin jacket to one of two radii; at three radii within 5 %. One node half-way
-/// keeps that only for heat that reaches the air, and up to one radius.
+/// within 0.5 K, from a thin jacket to one of three radii. One node half-way keeps that only for heat
+/// that reaches the air, and up to one radius.
 #[test]
 fn one_node_and_two_against_eighty() {
     let cases = [
@@ -123,6 +123,11 @@ fn one_node_and_two_against_eighty() {
         (Insulation::Perlite, 0.1, 0.2, 60e3),
         (Insulation::RockWool, 0.1, 0.2, 30e3),
         (Insulation::Perlite, 0.1, 0.3, 30e3),
+        (Insulation::Perlite, 0.1, 0.3, 60e3),
+        (Insulation::RockWool, 0.1, 0.3, 30e3),
+        (Insulation::RockWool, 0.05, 0.2, 10e3),
+        (Insulation::CalciumSilicate, 0.1, 0.2, 30e3),
+        (Insulation::AerogelBlanket, 0.1, 0.12, 30e3),
         (Insulation::AerogelBlanket, 0.12, 0.03, 20e3),
     ];
     for (material, radius_m, thickness_m, store_j_k) in cases {
@@ -140,7 +145,8 @@ fn one_node_and_two_against_eighty() {
         let film = 10.0 * 2.0 * PI * (radius_m + thickness_m);
         let loss_w_k = in_series(&[side, film]);
         let capacity_j_k = jacket.capacity_j_k(&solved, AIR_C) / height_m;
-        let pair = jacket.pair(&solved, AIR_C).unwrap();
+        let whole_w_k = jacket.conduction_w_k(&solved.conductivities_w_mk);
+        let pair = jacket.pair(&solved, AIR_C, whole_w_k).unwrap();
         let two = [pair.inner, pair.outer].map(|node| (node.warmth, node.capacity_j_k / height_m));
         // Both hold the same heat in the steady state.
         let held = two.iter().map(|node| node.0 * node.1).sum::<f64>();
@@ -163,8 +169,7 @@ fn one_node_and_two_against_eighty() {
         let (_, air, _) = off(&[(0.5, capacity_j_k)]);
         assert!(1.01 < radii || air < 0.03, "{case}: {air}");
         let (store, air, off_k) = off(&two);
-        let allowed = if radii < 2.01 { 0.03 } else { 0.05 };
-        assert!(store < allowed && air < allowed, "{case}: {store} {air}");
+        assert!(store < 0.03 && air < 0.03, "{case}: {store} {air}");
         assert!(off_k < 0.5, "{case}: {off_k} K");
     }
 }

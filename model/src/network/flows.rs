@@ -1,6 +1,6 @@
 //! The rates of change while nothing switches.
 
-use super::parts::{JacketPair, MAX_NODES, Network};
+use super::parts::{JacketPair, LossRise, MAX_NODES, Network, SeatAt};
 use super::pot::{PotPhase, PotState};
 use super::state::State;
 use crate::enthalpy::{Segment, SolidPart};
@@ -40,6 +40,8 @@ pub(crate) struct Flows<'n> {
     jacket: Jacket,
     layer_k_w: f64,
     elsewhere: f64,
+    /// The melt is liquid and above its melting point.
+    is_hot_melt: bool,
     dim: usize,
 }
 
@@ -56,8 +58,11 @@ struct Jacket {
 }
 
 impl Jacket {
-    fn of(net: &Network<'_>) -> Self {
-        let g_loss_w_k = net.parts.g_loss_w_k;
+    fn of(net: &Network<'_>, state: &State) -> Self {
+        let mut g_loss_w_k = net.parts.g_loss_w_k;
+        if net.loss_rise != LossRise::NONE {
+            g_loss_w_k *= net.loss_rise.share(state.mixed_store_c(net));
+        }
         match net.pair {
             None => Self {
                 g_in_w_k: 2.0 * g_loss_w_k,
@@ -76,6 +81,14 @@ impl Jacket {
             },
         }
     }
+}
+
+/// Conductance of the seat, W/K, and how it grows with the heat of node 0, W/(K J), and with the
+/// temperature of the pot, W/K2.
+struct SeatFlow {
+    w_k: f64,
+    by_node: f64,
+    by_pot: f64,
 }
 
 /// Temperatures, and their derivatives by what the solver carries.
@@ -97,14 +110,17 @@ impl<'n> Flows<'n> {
             Some(_) => 1,
             None => 0,
         };
+        let solid = layer.map(|layer| net.curve.solid_part(layer.medium, state.segment[0]));
+        let is_supercooled = net.curve.supercooled_segment() == Some(state.segment[0]);
         Self {
             net,
             pot: state.pot,
             segment: state.segment.map(|index| net.curve.segment(index)),
-            solid: layer.map(|layer| net.curve.solid_part(layer.medium, state.segment[0])),
+            solid,
+            is_hot_melt: !is_supercooled && solid.is_some_and(SolidPart::is_molten),
             heater_w: if state.heater_on { heater_w } else { 0.0 },
             air_c,
-            jacket: Jacket::of(net),
+            jacket: Jacket::of(net, state),
             layer_k_w: layer.map_or(0.0, |layer| {
                 layer.depth_m / (layer.k_solid_w_mk * layer.area_m2)
             }),
@@ -194,11 +210,26 @@ impl<'n> Flows<'n> {
         t
     }
 
-    /// Conductance of the seat, W/K, and its derivative by the heat of node 0, W/(K J).
-    fn seat(&self, x: &[f64; X], t: &Temperatures) -> (f64, f64) {
-        let g = self.net.parts.seat.g_contact_w_k;
+    /// Conductance of the seat.
+    fn seat(&self, x: &[f64; X], t: &Temperatures) -> SeatFlow {
+        let (boils, thickness) = self.pot.as_ref().map_or((false, 1.0), |pot| {
+            (pot.phase == PotPhase::Boiling, pot.pot.thickness)
+        });
+        let clear = self.net.clear_seat(SeatAt {
+            store_c: t.node_c[0],
+            pot_c: t.pot_c,
+            boils,
+            thickness,
+            is_hot_melt: self.is_hot_melt,
+        });
+        let g = clear.w_k;
+        let bare = SeatFlow {
+            w_k: g,
+            by_node: clear.by_store * t.node_k_j[0],
+            by_pot: clear.by_pot,
+        };
         let Some(solid) = self.solid else {
-            return (g, 0.0);
+            return bare;
         };
         let share = self.net.parts.row.mass_share[0];
         let (part, slope) = match solid {
@@ -218,17 +249,21 @@ impl<'n> Flows<'n> {
         let part = part - self.elsewhere;
         if self.elsewhere > 0.0 && part < 0.0 {
             // What froze elsewhere melts again; nothing is left on the seat.
-            return (g, 0.0);
+            return bare;
         }
         let ratio = g * self.layer_k_w;
         // Beyond the end of melting the tangent goes on: smooth, and never without a value.
-        let series = if part >= 0.0 {
-            g / (1.0 + part * ratio)
+        let (series, by_clear, steepest) = if part >= 0.0 {
+            let left = 1.0 / (1.0 + part * ratio);
+            (g * left, left * left, g * left)
         } else {
-            g * (1.0 - part * ratio)
+            (g * (1.0 - part * ratio), 1.0 - 2.0 * part * ratio, g)
         };
-        let steepest = if part >= 0.0 { series } else { g };
-        (series, -self.layer_k_w * steepest * steepest * slope)
+        SeatFlow {
+            w_k: series,
+            by_node: by_clear * bare.by_node - self.layer_k_w * steepest * steepest * slope,
+            by_pot: by_clear * bare.by_pot,
+        }
     }
 
     /// The longest step in which the frozen layer still shows itself, s.
@@ -240,10 +275,10 @@ impl<'n> Flows<'n> {
         if self.pot.is_none() || self.solid.is_none() {
             return f64::INFINITY;
         }
-        let (g, slope) = self.seat(x, &self.temperatures(x));
+        let SeatFlow { w_k, by_node, .. } = self.seat(x, &self.temperatures(x));
         let mut f = [0.0; X];
         self.rates(x, &mut f, &mut [0.0; Q]);
-        let per_s = (slope * f[NODES] / g).abs();
+        let per_s = (by_node * f[NODES] / w_k).abs();
         if per_s > 0.0 {
             LAYER_FOLDS / per_s
         } else {
@@ -259,7 +294,7 @@ impl<'n> Flows<'n> {
             return 0.0;
         };
         let t = self.temperatures(x);
-        let (g_seat, _) = self.seat(x, &t);
+        let g_seat = self.seat(x, &t).w_k;
         let evaporation_w = pot
             .pot
             .surface
@@ -316,7 +351,7 @@ impl System<X, Q> for Flows<'_> {
         let Some(pot) = &self.pot else {
             return;
         };
-        let seat_w = self.seat(x, &t).0 * (t.node_c[0] - t.pot_c);
+        let seat_w = self.seat(x, &t).w_k * (t.node_c[0] - t.pot_c);
         let walls_w = pot.pot.g_air_w_k * (t.pot_c - self.air_c);
         f[NODES] -= seat_w;
         g[POT] = seat_w;
@@ -387,8 +422,10 @@ impl System<X, Q> for Flows<'_> {
         let Some(pot) = &self.pot else {
             return;
         };
-        let (g_seat, g_slope) = self.seat(x, &t);
-        let seat_by_node = g_seat * t.node_k_j[0] + g_slope * (t.node_c[0] - t.pot_c);
+        let seat = self.seat(x, &t);
+        let fall_k = t.node_c[0] - t.pot_c;
+        let seat_by_node = seat.w_k * t.node_k_j[0] + seat.by_node * fall_k;
+        let seat_by_pot = seat.by_pot * fall_k - seat.w_k;
         df[NODES][NODES] -= seat_by_node;
         dg[POT][NODES] = seat_by_node;
         if pot.phase == PotPhase::Boiling {
@@ -409,12 +446,12 @@ impl System<X, Q> for Flows<'_> {
         ];
         for (place, slope) in places {
             let Some(column) = place else { continue };
-            dg[POT][column] = -g_seat * slope;
+            dg[POT][column] = seat_by_pot * slope;
             dg[POT_AIR][column] = pot.pot.g_air_w_k * slope;
             dg[STEAM][column] = evaporation_w_k * slope;
             dg[CARRIED][column] = carried_w_k * slope;
             dg[DONENESS][column] = doneness_k * slope;
-            df[NODES][column] = g_seat * slope;
+            df[NODES][column] = -seat_by_pot * slope;
         }
         if let Some(place) = self.pot_place() {
             for column in 0..self.dim {

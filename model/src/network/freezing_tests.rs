@@ -51,6 +51,7 @@ fn solid_after(contact_w_k: f64, time_s: f64) -> (f64, f64) {
             water_kg: 200.0,
             t_c: net.boiling_point_c(),
             g_air_w_k: 0.0,
+            thickness: 1.0,
             surface: None,
             cook: None,
         })

@@ -13,7 +13,9 @@
 //! `1/G_SP = 1/G_contact + R_layer`, where `R_layer` is that of the layer frozen on the seat. At the
 //! local boiling point the pot keeps its temperature and the surplus turns to steam.
 //!
-//! A thick jacket may be two nodes instead ([`JacketPair`]), in a row from the store to the air.
+//! A thick jacket may be two nodes instead ([`JacketPair`]), in a row from the store to the air. A seat
+//! that is known by its parts follows the temperatures of its faces instead of being one conductance
+//! ([`SeatPath`]), and the loss may grow with the store ([`LossRise`]), step by step.
 //!
 //! A [`Network`] holds the parameters and borrows the store's enthalpy curve; a [`State`] holds what
 //! changes. Both are small and free of the heap, so an ensemble shares one curve and copies the rest.
@@ -25,16 +27,20 @@ mod flows;
 mod parts;
 mod pot;
 mod run;
+mod seat_path;
 mod state;
 mod watch;
 
 pub use cooking::CookRate;
+pub(crate) use parts::SeatAt;
 pub use parts::{
-    JacketNode, JacketPair, Layer, MAX_NODES, Network, NetworkParts, NodeRow, Seat,
+    JacketNode, JacketPair, Layer, LossRise, MAX_NODES, Network, NetworkParts, NodeRow, Seat,
     THERMOSTAT_HYSTERESIS_K,
 };
 pub use pot::{OpenSurface, Pot, PotPhase, PotState};
 pub use run::{Span, run};
+pub(crate) use seat_path::OnPath;
+pub use seat_path::{MeltWay, SeatJoint, SeatPath};
 pub use state::State;
 pub use watch::{Event, Ledger, Watch};
 

@@ -1,5 +1,6 @@
 //! The parameters of a cooker.
 
+use super::seat_path::{Clear, OnPath, SeatJoint, SeatPath};
 use crate::enthalpy::EnthalpyCurve;
 use crate::error::{ModelError, finite, not_negative, positive, within};
 use crate::water;
@@ -118,6 +119,45 @@ pub struct JacketPair {
     pub outer: JacketNode,
 }
 
+/// How the loss grows with the store: insulation conducts better hot.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LossRise {
+    /// By this share of it per kelvin, 1/K.
+    pub per_k: f64,
+    /// Store at which it is as told, degC.
+    pub told_c: f64,
+}
+
+/// The loss is never less or more than these shares of the told one.
+const LOSS_SHARES: (f64, f64) = (0.4, 1.6);
+
+impl LossRise {
+    /// The same loss at any temperature.
+    pub const NONE: Self = Self {
+        per_k: 0.0,
+        told_c: 0.0,
+    };
+
+    /// The loss of a store at this temperature beside the one that is told.
+    #[inline]
+    #[must_use]
+    pub fn share(self, store_c: f64) -> f64 {
+        (1.0 + self.per_k * (store_c - self.told_c)).clamp(LOSS_SHARES.0, LOSS_SHARES.1)
+    }
+}
+
+/// Where a seat's conductance is asked for.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct SeatAt {
+    /// The node at the seat, degC.
+    pub(crate) store_c: f64,
+    pub(crate) pot_c: f64,
+    pub(crate) boils: bool,
+    /// Of the pot's load.
+    pub(crate) thickness: f64,
+    pub(crate) is_hot_melt: bool,
+}
+
 /// What describes a cooker, beside the media of its store.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct NetworkParts {
@@ -144,6 +184,10 @@ pub struct Network<'a> {
     pub(crate) parts: NetworkParts,
     /// In place of the one node of `parts`.
     pub(crate) pair: Option<JacketPair>,
+    /// In place of the one conductance of the seat, with what multiplies it.
+    pub(crate) path: Option<SeatPath>,
+    pub(crate) contact: f64,
+    pub(crate) loss_rise: LossRise,
     pub(crate) boiling_c: f64,
     pub(crate) h_fg_j_kg: f64,
     /// Enthalpy per whole store at which the thermostat cuts out and lets in, J.
@@ -187,6 +231,9 @@ impl<'a> Network<'a> {
             curve,
             parts,
             pair: None,
+            path: None,
+            contact: 1.0,
+            loss_rise: LossRise::NONE,
             boiling_c,
             h_fg_j_kg: water::heat_of_vaporisation_j_kg(boiling_c),
             thermostat_j,
@@ -201,7 +248,58 @@ impl<'a> Network<'a> {
         let mut scaled = *self;
         scaled.parts.g_loss_w_k *= within("loss", loss, 0.0, f64::MAX)?;
         scaled.parts.seat.g_contact_w_k *= within("contact", contact, 0.0, f64::MAX)?;
+        scaled.contact *= contact;
         Ok(scaled)
+    }
+
+    /// The same cooker, its seat told by its parts; the conductance in its own parts is then used
+    /// no longer.
+    ///
+    /// # Errors
+    /// Resistances that are negative, a joint that lets nothing through.
+    pub fn with_seat_path(&self, path: SeatPath) -> Result<Self, ModelError> {
+        not_negative("face_k_w", path.face_k_w)?;
+        positive("joint_k_w", path.joint_k_w)?;
+        not_negative("film_k_w", path.film_k_w)?;
+        match path.joint {
+            SeatJoint::Even(w_k) => positive("joint", w_k)?,
+            SeatJoint::Gap(gap) => positive("joint", gap.still_m)?,
+        };
+        if let Some(melt) = path.melt {
+            not_negative("k_w", melt.k_w)?;
+            finite("liquidus_c", melt.liquidus_c)?;
+        }
+        let mut told = *self;
+        told.path = Some(path);
+        Ok(told)
+    }
+
+    /// The same cooker, its loss growing with the store.
+    #[must_use]
+    pub fn with_loss_rise(&self, loss_rise: LossRise) -> Self {
+        Self { loss_rise, ..*self }
+    }
+
+    /// Conductance of the seat between a store and a pot of these temperatures, nothing frozen on it,
+    /// and how it grows with either. `is_hot_melt` where the store's melt is liquid and above its melting
+    /// point.
+    pub(crate) fn clear_seat(&self, on: SeatAt) -> Clear {
+        match &self.path {
+            None => Clear {
+                w_k: self.parts.seat.g_contact_w_k,
+                by_store: 0.0,
+                by_pot: 0.0,
+            },
+            Some(path) => path.clear(&OnPath {
+                contact: self.contact,
+                inside: 1.0,
+                thickness: on.thickness,
+                store_c: on.store_c,
+                pot_c: on.pot_c,
+                boils: on.boils,
+                melt: path.melt.filter(|_| on.is_hot_melt),
+            }),
+        }
     }
 
     /// The same cooker with its jacket as two nodes; the capacity of the one in its parts is no

@@ -54,6 +54,8 @@ pub struct Pot {
     pub t_c: f64,
     /// From the pot to the air, W/K.
     pub g_air_w_k: f64,
+    /// How much less the film in it lets through than that of water: 1, and more for what is thick.
+    pub thickness: f64,
     /// Evaporation below the boil; `None` under a lid that fits.
     pub surface: Option<OpenSurface>,
     /// What is cooked.
@@ -66,6 +68,7 @@ impl Pot {
         not_negative("water_kg", self.water_kg)?;
         within("t_c", self.t_c, -50.0, 1000.0)?;
         not_negative("g_air_w_k", self.g_air_w_k)?;
+        positive("thickness", self.thickness)?;
         if let Some(surface) = self.surface {
             not_negative("area_m2", surface.area_m2)?;
             within("open_share", surface.open_share, 0.0, 1.0)?;

@@ -32,6 +32,7 @@ const POT: Pot = Pot {
     water_kg: 1.0,
     t_c: 20.0,
     g_air_w_k: 0.6,
+    thickness: 1.0,
     surface: None,
     cook: Some(BEANS),
 };
@@ -163,6 +164,7 @@ fn two_bodies_meet_as_the_formula_says() {
     let mut state = State::new(&net, 0.0, 150.0, 20.0).unwrap();
     let pot = Pot {
         g_air_w_k: 0.0,
+        thickness: 1.0,
         ..POT
     };
     state.put_pot_in(pot).unwrap();

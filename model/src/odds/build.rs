@@ -6,11 +6,13 @@
 //! are only the four operations and square roots, which IEEE 754 fixes, and `libm`'s functions.
 
 use super::digest::Digest;
-use crate::cooker::{Carried, Cooker};
+use crate::cooker::Carried;
 use crate::enthalpy::EnthalpyCurve;
-use crate::jacket::Jacket;
-use crate::network::{JacketNode, JacketPair, MAX_NODES, Network, NodeRow};
-use crate::seat::{BOILING_FILM_W_M2K, INNER_FILM_W_M2K};
+use crate::network::{
+    JacketNode, JacketPair, LossRise, MAX_NODES, MeltWay, Network, NodeRow, OnPath, SeatJoint,
+    SeatPath,
+};
+use crate::seat::Gap;
 use crate::tonight::{Leaning, Rig, TonightError};
 use crate::water::vapour_pressure_pa;
 
@@ -27,22 +29,6 @@ const VAPOUR_CELLS: u8 = 200;
 /// The loss of a cool store is taken at this temperature, in air at the next. [°C]
 const COOL_STORE_C: f64 = 50.0;
 const FRESH_WATER_C: f64 = 20.0;
-/// Share of the loss that follows the conductivity of the insulation; the lid's gap does not.
-/// Inferred.
-const FOLLOWS_STORE: f64 = 0.75;
-/// Rise of a measured loss with the store: that of mineral insulation. From memory. \[1/K\]
-const MEASURED_RISE_K: f64 = 0.0012;
-/// The film of water in the pot beside its mean: free convection over the hot bottom lets 580 W/m2K
-/// through at 25 °C and 1160 at 95, for 10 K (Nu = 0.15 Ra^(1/3)). [°C]
-const FILM_POINTS: [(f64, f64); 2] = [
-    (25.0, 580.0 / INNER_FILM_W_M2K.value),
-    (95.0, 1160.0 / INNER_FILM_W_M2K.value),
-];
-/// Least of it that is reckoned with.
-const LEAST_FILM: f64 = 0.4;
-/// The loss is never less or more than these shares of the told one.
-const LOSS_SHARES: (f64, f64) = (0.4, 1.6);
-
 /// To 24 binary digits: what two platforms make of one formula is the same after it, but for one
 /// value in many millions.
 pub(super) fn rounded(value: f64) -> f64 {
@@ -121,27 +107,19 @@ impl Sleep {
     }
 }
 
-/// A melt that is all liquid.
-#[derive(Debug, Clone, Copy)]
-struct MeltBody {
-    /// It is, above this. [°C]
-    liquidus_c: f64,
-    /// From its mean to its wall. \[K/W\]
-    k_w: f64,
-    /// Whether metal carries its heat to the wall.
-    has_metal: bool,
-}
-
 /// A pot on the seat.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct OnSeat {
     /// Multiplies what lies between the store and the pot, and within the store.
     pub(super) contact: f64,
     pub(super) inside: f64,
-    /// The film in the pot. \[K/W\]
-    pub(super) film_k_w: f64,
+    /// Of the load: how much less the film in the pot lets through than that of water.
+    pub(super) thickness: f64,
     pub(super) store_c: f64,
     pub(super) pot_c: f64,
+    pub(super) boils: bool,
+    /// How far the melting point is off. \[K\]
+    pub(super) melt_k: f64,
 }
 
 /// A cooker for many members.
@@ -151,9 +129,7 @@ pub(super) struct Build {
     pub(super) row: NodeRow,
     /// Half of the way from store to air, times two: store to jacket, and jacket to air. \[W/K\]
     pub(super) g_half_w_k: f64,
-    /// By what share the loss rises with the store, and where it is the one above: insulation
-    /// conducts better when it is hot. \[1/K, °C\]
-    loss_rise: (f64, f64),
+    loss_rise: LossRise,
     /// Conductances of the jacket as multiples of it: from the store, across from node to node, and to
     /// the air; a jacket of one node has nothing across.
     pub(super) jacket_way: [f64; 3],
@@ -163,12 +139,10 @@ pub(super) struct Build {
     pub(super) c_outer_j_k: f64,
     /// How warm both are in the steady state, 0 at the air to 1 at the store.
     pub(super) warmth: (f64, f64),
-    /// From the store to the pot, without what changes in the pot. \[K/W\]
-    joint_k_w: f64,
-    /// The film of water in the pot, at its mean; 0 where it is taken to be the same always. \[K/W\]
-    film_k_w: f64,
-    /// A melt's way to its wall while it is all liquid.
-    melt_body: Option<MeltBody>,
+    /// From the store to the food, nothing frozen on the seat.
+    path: SeatPath,
+    /// Heat of the whole store where a melt without metal begins to freeze on the seat. \[J\]
+    pub(super) sets_j: Option<f64>,
     /// Resistance of a layer frozen through; 0 where nothing freezes on the seat. \[K/W\]
     pub(super) layer_k_w: f64,
     layer_elsewhere: f64,
@@ -227,14 +201,20 @@ impl Build {
         Ok(Self {
             row: rounded_row(parts.row),
             g_half_w_k: rounded(2.0 * parts.g_loss_w_k),
-            loss_rise: (0.0, 0.0),
+            loss_rise: LossRise {
+                per_k: rounded(net.loss_rise.per_k),
+                told_c: rounded(net.loss_rise.told_c),
+            },
             jacket_way,
             c_jacket_j_k: rounded(inner.capacity_j_k),
             c_outer_j_k,
             warmth: (inner.warmth, outer_warmth),
-            joint_k_w: rounded(1.0 / parts.seat.g_contact_w_k),
-            film_k_w: 0.0,
-            melt_body: None,
+            path: rounded_path(rig.seat_path()),
+            sets_j: rig
+                .seat_path()
+                .melt
+                .filter(|melt| !melt.has_metal)
+                .map(|melt| rounded(curve.highest_enthalpy_j(melt.liquidus_c))),
             layer_k_w: parts.seat.layer.map_or(0.0, |layer| {
                 rounded(layer.depth_m / (layer.k_solid_w_mk * layer.area_m2))
             }),
@@ -265,23 +245,19 @@ impl Build {
         let figures = [
             self.g_half_w_k,
             self.c_jacket_j_k,
-            self.joint_k_w,
-            self.film_k_w,
-            self.melt_body.map_or(0.0, |body| body.k_w),
             self.layer_k_w,
             self.layer_elsewhere,
             self.g_open_w_k,
             self.hold_j,
             self.hold_j_k,
-            self.loss_rise.0,
-            self.loss_rise.1,
+            self.loss_rise.per_k,
+            self.loss_rise.told_c,
             self.cutout_c,
             self.boiling_c,
             self.h_fg_j_kg,
             self.c_outer_j_k,
             self.warmth.0,
             self.warmth.1,
-            self.melt_body.map_or(0.0, |body| body.liquidus_c),
             self.store_c.from,
             self.store_c.per_step,
         ];
@@ -315,6 +291,7 @@ impl Build {
             .chain(&row.jacket_share)
             .chain(&self.jacket_way)
             .chain(&self.store_c.values)
+            .chain(&path_figures(&self.path))
             .chain(solid)
         {
             digest = digest.number(*number);
@@ -350,33 +327,23 @@ impl Build {
         self.solid.is_some()
     }
 
-    /// Film of water in a pot at this temperature, on the boil or off it. \[K/W\]
-    #[inline]
-    pub(super) fn film_k_w(&self, pot_c: f64, is_boiling: bool) -> f64 {
-        if is_boiling {
-            return self.film_k_w * (INNER_FILM_W_M2K.value / BOILING_FILM_W_M2K.value);
-        }
-        let [(from_c, from), (to_c, to)] = FILM_POINTS;
-        let share = from + (pot_c - from_c) * ((to - from) / (to_c - from_c));
-        self.film_k_w / share.max(LEAST_FILM)
-    }
-
     /// Conductance of a seat on which nothing is frozen, its contact multiplied. \[W/K\]
-    ///
-    /// Among metal the wall of a melt stays at its melting point while there is any left to freeze
-    /// there, however far it is from the middle; without, what freezes there is in the way at once.
     #[inline]
     pub(super) fn clear_seat_w_k(&self, on: OnSeat) -> f64 {
-        let g = on.contact / (self.joint_k_w + on.film_k_w);
-        let Some(body) = self.melt_body.filter(|body| body.liquidus_c < on.store_c) else {
-            return g;
+        let melt = self.path.melt.and_then(|melt| {
+            let liquidus_c = melt.liquidus_c + on.melt_k;
+            (liquidus_c < on.store_c).then_some(MeltWay { liquidus_c, ..melt })
+        });
+        let on = OnPath {
+            contact: on.contact,
+            inside: on.inside,
+            thickness: on.thickness,
+            store_c: on.store_c,
+            pot_c: on.pot_c,
+            boils: on.boils,
+            melt,
         };
-        let through_w_k = g / (1.0 + g * body.k_w / on.inside);
-        if !body.has_metal {
-            return through_w_k;
-        }
-        let share = (body.liquidus_c - on.pot_c) / (on.store_c - on.pot_c);
-        through_w_k.max(share.clamp(0.0, 1.0) * g)
+        self.path.clear(&on).w_k
     }
 
     /// Conductance of the seat, its contact multiplied, under a store with this heat. \[W/K\]
@@ -401,46 +368,7 @@ impl Build {
     /// The loss of a store at this temperature beside the one that is told.
     #[inline]
     pub(super) fn loss_share(&self, store_c: f64) -> f64 {
-        let (rise_k, told_c) = self.loss_rise;
-        (1.0 + rise_k * (store_c - told_c)).clamp(LOSS_SHARES.0, LOSS_SHARES.1)
-    }
-
-    /// Corrects for what a network of constant conductances leaves out. The loss rises with the store
-    /// as this cooker's jacket does; a measured one is taken to be that of a store half-way to its
-    /// cut-out too. The film in the pot grows to the boil. What passes for one temperature is hotter
-    /// in its middle than at the seat.
-    pub(super) fn corrected_for(
-        mut self,
-        cooker: &Cooker,
-        rig: &Rig,
-    ) -> Result<Self, TonightError> {
-        let told_c = 0.5 * (self.boiling_c + self.cutout_c.max(self.boiling_c));
-        let loss_w_k = |store_c| Ok(cooker.jacket.thermal(store_c, FRESH_WATER_C)?.loss_w_k);
-        let rise_k = match &cooker.jacket {
-            Jacket::Measured { .. } => MEASURED_RISE_K,
-            Jacket::Layers(_) | Jacket::Flask { .. } => {
-                let told: Result<f64, TonightError> = loss_w_k(told_c);
-                let cooler = 1.0 - loss_w_k(COOL_STORE_C)? / told?;
-                FOLLOWS_STORE * cooler / (told_c - COOL_STORE_C)
-            }
-        };
-        self.loss_rise = (rounded(rise_k), told_c);
-        let film_k_w = 1.0 / (INNER_FILM_W_M2K.value * rig.seat_m2());
-        self.joint_k_w -= film_k_w;
-        match rig.melting_c() {
-            None if self.row.count == 1 => self.joint_k_w += rig.body_k_w(),
-            None => {}
-            Some((_, liquidus_c)) => {
-                self.melt_body = Some(MeltBody {
-                    liquidus_c,
-                    k_w: rounded(rig.body_k_w()),
-                    has_metal: cooker.store.metal.is_some(),
-                });
-            }
-        }
-        self.joint_k_w = rounded(self.joint_k_w.max(0.0));
-        self.film_k_w = rounded(film_k_w);
-        Ok(self)
+        self.loss_rise.share(store_c)
     }
 
     /// Vapour pressure of water and its slope. \[Pa, Pa/K\]
@@ -453,6 +381,52 @@ impl Build {
 /// A small count as a number.
 pub(super) fn small(count: usize) -> f64 {
     u32::try_from(count).map_or(f64::INFINITY, f64::from)
+}
+
+fn rounded_path(path: SeatPath) -> SeatPath {
+    SeatPath {
+        face_k_w: rounded(path.face_k_w),
+        joint: match path.joint {
+            SeatJoint::Even(w_k) => SeatJoint::Even(rounded(w_k)),
+            SeatJoint::Gap(gap) => SeatJoint::Gap(Gap {
+                still_m: rounded(gap.still_m),
+                radiant_w_k4: rounded(gap.radiant_w_k4),
+                ..gap
+            }),
+        },
+        joint_k_w: rounded(path.joint_k_w),
+        film_k_w: rounded(path.film_k_w),
+        melt: path.melt.map(|melt| MeltWay {
+            liquidus_c: rounded(melt.liquidus_c),
+            k_w: rounded(melt.k_w),
+            ..melt
+        }),
+    }
+}
+
+/// What describes a way to the food, for a fingerprint.
+fn path_figures(path: &SeatPath) -> [f64; 9] {
+    let (even_w_k, still_m, radiant_w_k4, steadiness) = match path.joint {
+        SeatJoint::Even(w_k) => (w_k, 0.0, 0.0, 0.0),
+        SeatJoint::Gap(gap) => {
+            let steadiness = gap.steadiness.map_or(0.0, |steadiness| steadiness.figure());
+            (0.0, gap.still_m, gap.radiant_w_k4, steadiness)
+        }
+    };
+    let (liquidus_c, k_w) = path
+        .melt
+        .map_or((0.0, 0.0), |melt| (melt.liquidus_c, melt.k_w));
+    [
+        path.face_k_w,
+        path.joint_k_w,
+        path.film_k_w,
+        even_w_k,
+        still_m,
+        radiant_w_k4,
+        steadiness,
+        liquidus_c,
+        k_w,
+    ]
 }
 
 fn rounded_row(row: NodeRow) -> NodeRow {

@@ -5,7 +5,6 @@ use super::digest::Digest;
 use super::load::Load;
 use super::prior::{MULTIPLIERS, Multiplier, UNTOLD_FULL, melt_sd_k};
 use crate::cooker::Cooker;
-use crate::dish::Dish;
 use crate::journal::Meal;
 use crate::local_time::LocalTime;
 use crate::tonight::{Leaning, Rig, Site, TonightError};
@@ -34,7 +33,7 @@ impl Epoch {
 
     pub(super) fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
         let rig = Rig::new(site, cooker)?;
-        let build = Build::new(&rig)?.corrected_for(cooker, &rig)?;
+        let build = Build::new(&rig)?;
         let log_sd = Multiplier::ALL.map(|multiplier| multiplier.log_sd(cooker, &rig));
         let melt_sd_k = melt_sd_k(cooker);
         let untold_kg = UNTOLD_FULL * cooker.pot.size.props().volume_l;
@@ -62,8 +61,7 @@ impl Epoch {
             .props()
             .full_boil
             .map_or(0.0, |boil| 60.0 * boil.advised_min.value);
-        let is_thick = meal.dish == Dish::MaizePorridge;
-        Load::new(&pot, (is_thick, full_boil_s), put_in, self.build.boiling_c)
+        Load::new(&pot, full_boil_s, put_in, self.build.boiling_c)
     }
 }
 

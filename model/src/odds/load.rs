@@ -1,24 +1,14 @@
 //! A pot made ready for many members.
 
 use super::build::{Table, rounded};
+use super::member::along;
 use crate::local_time::LocalTime;
 use crate::network::{CookRate, Pot};
 use crate::pot::loss::{EVAPORATION_FACTOR, POOL_W_M2PA};
-use crate::seat::{INNER_FILM_W_M2K, THICK_FILM_W_M2K};
 use crate::water::CP_J_KGK;
 
 /// Step of the table of cooking rates. [K]
 const COOK_STEP_K: f64 = 0.25;
-/// Porridge is thin until its meal swells, and is stirred now and then: less than half-way from thin to
-/// thick, on a scale of ratios. Inferred.
-const THICKENED: f64 = 0.4;
-
-/// How much less the film of porridge lets through than that of water.
-fn thickness() -> f64 {
-    let whole = INNER_FILM_W_M2K.value / THICK_FILM_W_M2K.value;
-    rounded(libm::pow(whole, THICKENED))
-}
-
 /// A pot with its load for many members.
 #[derive(Debug, Clone)]
 pub(super) struct Load {
@@ -43,12 +33,7 @@ pub(super) struct Load {
 }
 
 impl Load {
-    pub(super) fn new(
-        pot: &Pot,
-        (is_thick, full_boil_s): (bool, f64),
-        put_in: LocalTime,
-        boiling_c: f64,
-    ) -> Self {
+    pub(super) fn new(pot: &Pot, full_boil_s: f64, put_in: LocalTime, boiling_c: f64) -> Self {
         let least_water_kg = ((1.0 - pot.c_dry_j_k) / CP_J_KGK).max(0.0);
         let rate = |cook: &CookRate, pot_c: f64| rounded(cook.rate_per_s(pot_c));
         let cook = pot.cook.map(|cook| {
@@ -63,7 +48,7 @@ impl Load {
         });
         Self {
             c_dry_j_k: rounded(pot.c_dry_j_k),
-            thickness: if is_thick { thickness() } else { 1.0 },
+            thickness: rounded(pot.thickness),
             water_kg: pot.water_kg,
             least_water_kg,
             start_c: pot.t_c,
@@ -91,12 +76,26 @@ impl Load {
         self.cook.is_some()
     }
 
-    /// Doneness gained at a temperature. \[1/s\]
-    #[inline]
-    pub(super) fn cook_rate_per_s(&self, pot_c: f64) -> f64 {
-        match &self.cook {
-            Some((least_c, table)) if *least_c <= pot_c => table.at(pot_c).0,
-            _ => 0.0,
-        }
+    /// Doneness gained in the mean over a step that begins at one temperature, would rise by so much at the pace
+    /// of its start and ends at another: Simpson's rule on the parabola through these. Where it passes the
+    /// least temperature at which the dish cooks, what is above that counts. \[1/s\]
+    pub(super) fn mean_cook_rate_per_s(&self, before_c: f64, along_k: f64, after_c: f64) -> f64 {
+        let Some((least_c, table)) = &self.cook else {
+            return 0.0;
+        };
+        let rises_k = after_c - before_c;
+        let (from, to) = match (*least_c <= before_c, *least_c <= after_c) {
+            (true, true) => (0.0, 1.0),
+            (false, false) => return 0.0,
+            (cooks, _) => {
+                let passes = along(along_k, rises_k, least_c - before_c);
+                if cooks { (0.0, passes) } else { (passes, 1.0) }
+            }
+        };
+        let at = |share: f64| {
+            let pot_c = before_c + share * (along_k + share * (rises_k - along_k));
+            table.at(pot_c.max(*least_c)).0
+        };
+        (to - from) * (at(from) + 4.0 * at(0.5 * (from + to)) + at(to)) / 6.0
     }
 }

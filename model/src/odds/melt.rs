@@ -3,7 +3,7 @@
 
 use super::build::{Build, OnSeat, rounded, small};
 use super::ensemble::{Ensemble, column};
-use super::member::{Course, Member};
+use super::member::{Course, Member, Phase, Stretch};
 use super::noise::Noise;
 use super::prior::Multiplier;
 use super::step::Step;
@@ -15,6 +15,8 @@ const WAY_STEPS: usize = 4;
 
 /// So far past its nucleation a melt is sure to freeze. \[K\]
 const WAKE_K: f64 = 0.01;
+/// And so far past where it begins to freeze, as a share of its heat there, a melt does.
+const SETS_SHARE: f64 = 1e-5;
 
 impl Course<'_> {
     /// The share of a step at which a melt that is liquid too long freezes.
@@ -28,8 +30,51 @@ impl Course<'_> {
             at_c(&step.heat_j),
             member.nucleation_c,
         );
-        (after_c < wakes_c && wakes_c < before_c)
+        (after_c + 2.0 * WAKE_K < wakes_c && wakes_c < before_c)
             .then(|| (before_c - wakes_c + WAKE_K) / (before_c - after_c))
+    }
+
+    /// The share of a step at which a melt without metal begins to freeze: what it lets through to the pot
+    /// changes at once.
+    pub(super) fn sets<const N: usize>(&self, member: &Member<N>, step: &Step<N>) -> Option<f64> {
+        let sets_j = self.build.sets_j?;
+        if member.phase == Phase::NoPot || member.is_liquid {
+            return None;
+        }
+        let per_whole = 1.0 / member.capacity;
+        let (before_j, after_j) = (member.heat_j[0] * per_whole, step.heat_j[0] * per_whole);
+        let past_j = SETS_SHARE * sets_j;
+        (after_j + 2.0 * past_j < sets_j && sets_j < before_j)
+            .then(|| (before_j - sets_j + past_j) / (before_j - after_j))
+    }
+
+    /// Temperature of a store that holds so much in all. [°C]
+    fn mean_c<const N: usize>(&self, member: &Member<N>, heat_j: f64) -> f64 {
+        let heat_j = heat_j / member.capacity;
+        if member.is_liquid {
+            self.build.liquid_c(heat_j).0
+        } else {
+            self.build.store_c(heat_j).0
+        }
+    }
+
+    /// Half of the way from store to air, times two, of a store that holds so much in all: as its
+    /// temperature half-way through a step without a pot has it, which may be hours. \[W/K\]
+    pub(super) fn half_loss_w_k<const N: usize>(
+        &self,
+        member: &Member<N>,
+        stretch: &Stretch,
+        heat_j: f64,
+    ) -> f64 {
+        let told_w_k = self.build.g_half_w_k * member.loss;
+        let mut store_c = self.mean_c(member, heat_j);
+        if member.phase == Phase::NoPot {
+            let [to_jacket, ..] = self.build.jacket_way;
+            let lost_w = told_w_k * to_jacket * (store_c - member.jacket_c);
+            let gained_j = 0.5 * stretch.duration_s * (stretch.heater_w - lost_w);
+            store_c = self.mean_c(member, heat_j + gained_j);
+        }
+        told_w_k * self.build.loss_share(store_c)
     }
 
     /// Whether the melt is liquid by now.
@@ -98,9 +143,11 @@ impl Ensemble {
         let seat_w_k = build.clear_seat_w_k(OnSeat {
             contact,
             inside: self.get(column::FACTOR + factor, member),
-            film_k_w: build.film_k_w(pot_c, false),
+            thickness: 1.0,
             store_c,
             pot_c,
+            boils: false,
+            melt_k: 0.0,
         });
         let fall_k = store_c - pot_c;
         let wall_c = store_c - fall_k * seat_w_k / (seat_w_k + sleep.film_w_k);

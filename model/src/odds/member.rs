@@ -28,6 +28,8 @@ const AT_BOIL_K: f64 = 1e-9;
 /// By how much a step may change the conductance of a seat that freezes, and the shortest such. \[s\]
 const LAYER_SHARE: f64 = 0.2;
 const SHORTEST_S: f64 = 1.0;
+/// Tries to end a step where a melt freezes at last, or begins to.
+const MELT_TRIES: usize = 3;
 /// What is left of a stretch shorter than this is over. \[s\]
 const OVER_S: f64 = 1e-6;
 
@@ -156,8 +158,11 @@ impl Course<'_> {
             .map_or(at_s, |load| at_s - super::seconds(load.put_in));
         let mut h_s = self.step_s(member, &fixed, &first, (since_s, left_s));
         let mut step = self.tried(&fixed, member, &from, &first, h_s);
-        if let Some(share) = self.wakes(member, &step) {
-            h_s = (share * h_s).max(POT_STEPS_S.0).min(h_s);
+        for _ in 0..MELT_TRIES {
+            let Some(share) = self.wakes(member, &step).or(self.sets(member, &step)) else {
+                break;
+            };
+            h_s *= share;
             step = self.tried(&fixed, member, &from, &first, h_s);
         }
         // Past the end of melting the store cools faster than its slope foretold.
@@ -274,13 +279,12 @@ impl Course<'_> {
             *whole = 1.0 / (share * member.capacity);
         }
         let heat_j: f64 = member.heat_j.iter().take(n).sum();
-        let store_c = self.build.store_c(heat_j / member.capacity).0;
         Fixed {
             course: self,
             phase: member.phase,
             is_liquid: member.is_liquid,
             whole,
-            g_half_w_k: self.build.g_half_w_k * member.loss * self.build.loss_share(store_c),
+            g_half_w_k: self.half_loss_w_k(member, stretch, heat_j),
             g_open_w_k: if stretch.open {
                 self.build.g_open_w_k
             } else {
@@ -428,14 +432,8 @@ impl Course<'_> {
             Phase::Simple => {
                 member.water_kg -= step.steamed_kg;
                 if load.cooks() {
-                    // Simpson's rule on the parabola through both ends and the first slope.
                     let along_k = h_s * step.pot_k_s;
-                    let bend_k = step.pot_c - before_c - along_k;
-                    let middle_c = before_c + 0.5 * along_k + 0.25 * bend_k;
-                    let rate = (load.cook_rate_per_s(before_c)
-                        + 4.0 * load.cook_rate_per_s(middle_c)
-                        + load.cook_rate_per_s(step.pot_c))
-                        / 6.0;
+                    let rate = load.mean_cook_rate_per_s(before_c, along_k, step.pot_c);
                     self.cook(member, rate, at_s, h_s);
                 }
             }
@@ -472,7 +470,7 @@ impl<const N: usize> Member<N> {
 
 /// The share of a step at which what changes by `whole` over it, and by `first` at the pace of its
 /// start, has changed by `part`: on the parabola through both.
-fn along(first: f64, whole: f64, part: f64) -> f64 {
+pub(super) fn along(first: f64, whole: f64, part: f64) -> f64 {
     if part <= 0.0 {
         return 0.0;
     }

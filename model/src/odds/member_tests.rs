@@ -194,7 +194,7 @@ fn cook(cooker: &Cooker, store_c: f64, meal: &Meal, hours: usize) -> [(f64, f64)
     let pot = rig.load(meal, &Leaning::AS_TOLD, AIR_C);
     let mut state = State::new(&net, 0.0, store_c, 0.5 * (store_c + AIR_C)).unwrap();
     state.put_pot_in(pot).unwrap();
-    let load = Load::new(&pot, (false, 0.0), LocalTime(0), build.boiling_c);
+    let load = Load::new(&pot, 0.0, LocalTime(0), build.boiling_c);
     let mut one = member(&build, store_c, 1.0);
     one.phase = Phase::Simple;
     one.water_kg = load.water_kg;

@@ -8,9 +8,10 @@
 //! the household reports weighs them. Of a day's sky nothing is kept; of the cooker what a season
 //! taught, until the part changes that it hangs on.
 //!
-//! What a network of constant conductances leaves out is put back: the film in the pot grows to the
-//! boil and is thick in porridge, the loss rises with the store, and a store of one temperature has a
-//! way from its middle to its seat.
+//! What a network of constant conductances leaves out is put back, by the same figures as in a single
+//! forecast ([`crate::network::SeatPath`]): the air under the pot conducts and its faces radiate as they
+//! are hot, the film in the pot grows to the boil and is thick in porridge, the loss rises with the store,
+//! and a store of one temperature has a way from its middle to its seat.
 //!
 //! # How well it holds
 //!

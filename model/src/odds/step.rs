@@ -174,10 +174,11 @@ impl<const N: usize> Fixed<'_, N> {
         let on = OnSeat {
             contact: self.contact,
             inside: self.inside,
-            film_k_w: self.thickness * build.film_k_w(pot_c, boils),
-            // Only their distances from the melting point count.
-            store_c: store_c - self.melt_k,
-            pot_c: pot_c - self.melt_k,
+            thickness: self.thickness,
+            store_c,
+            pot_c,
+            boils,
+            melt_k: self.melt_k,
         };
         if self.is_liquid {
             build.clear_seat_w_k(on)

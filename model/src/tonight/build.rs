@@ -7,17 +7,25 @@ use crate::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
 use crate::error::ModelError;
 use crate::filling::Filling;
 use crate::inside::{Inside, Way};
-use crate::jacket::JacketThermal;
+use crate::jacket::{Jacket, JacketThermal};
 use crate::media::{Chemistry, Medium};
-use crate::network::{JacketNode, JacketPair, Layer};
+use crate::network::{JacketNode, JacketPair, Layer, LossRise, MeltWay, SeatJoint, SeatPath};
 use crate::out_of_range::OutOfRange;
-use crate::seat::{INNER_FILM_W_M2K, SLEEVE_BASE_GAP_M, SLEEVE_SIDE_GAP_M, Seat, well_w_k};
+use crate::seat::{Gap, INNER_FILM_W_M2K, SLEEVE_BASE_GAP_M, SLEEVE_SIDE_GAP_M, Seat, well_w_k};
 use crate::stefan;
 use crate::tonight::rig::{FRESH_WATER_C, MELT_FILM_W_M2K, POT_IN_SEAT_C};
 
 /// What the element heats where there is no store: a plate under the pot. Common practice, no
 /// source. \[kg\]
 const PLATE_KG: f64 = 0.3;
+
+/// The loss of a cool store is taken at this temperature. [°C]
+const COOL_STORE_C: f64 = 50.0;
+/// Share of the loss that follows the conductivity of the insulation; the lid's gap does not.
+/// Inferred.
+const FOLLOWS_STORE: f64 = 0.75;
+/// Rise of a measured loss with the store: that of mineral insulation. From memory. \[1/K\]
+const MEASURED_RISE_K: f64 = 0.0012;
 
 /// The media that are heated: the store's, or a plate where there is none.
 pub(super) fn charges(store: &Store) -> Vec<Charge> {
@@ -136,7 +144,8 @@ pub(super) struct SeatOf {
     pub(super) let_in_radius_m: Option<f64>,
 }
 
-/// The seat under a warming pot, of a store half-way between the boil and the cut-out.
+/// The seat under a warming pot, of a store half-way between the boil and the cut-out: the state by
+/// which one figure is told for it.
 pub(super) fn seat(cooker: &Cooker, working_c: f64) -> SeatOf {
     let diameter_m = cooker.pot.size.props().diameter_m.value;
     let depth_m = cooker.store.depth_m;
@@ -157,6 +166,54 @@ pub(super) fn seat(cooker: &Cooker, working_c: f64) -> SeatOf {
         let_in_radius_m: matches!(kind, Seat::Sleeve | Seat::SunkInMelt)
             .then_some(0.5 * diameter_m),
     }
+}
+
+/// The same seat with each part of the way as its temperatures have it: what of the way lies within
+/// the store, the air under the pot, the water in it. What was measured of the contact stays as it is.
+pub(super) fn seat_path(
+    cooker: &Cooker,
+    seat: &SeatOf,
+    (inside, body_k_w): (&Inside, f64),
+    melting: Option<Melting>,
+) -> SeatPath {
+    let contact_w_k = seat.area_m2 * seat.contact_w_m2k;
+    let gap = match cooker.contact.measured_w_m2k {
+        Some(_) => None,
+        None => {
+            let diameter_m = cooker.pot.size.props().diameter_m.value;
+            Gap::of(cooker.contact.seat, diameter_m, cooker.store.depth_m)
+        }
+    };
+    // What passes for one temperature is hotter in its middle than at the seat.
+    let is_lumped_solid = inside.row.count == 1 && melting.is_none();
+    SeatPath {
+        face_k_w: 1.0 / inside.face_w_k + if is_lumped_solid { body_k_w } else { 0.0 },
+        joint: gap.map_or(SeatJoint::Even(contact_w_k), SeatJoint::Gap),
+        joint_k_w: 1.0 / contact_w_k,
+        film_k_w: 1.0 / (INNER_FILM_W_M2K.value * seat.area_m2),
+        melt: melting.map(|melting| MeltWay {
+            liquidus_c: melting.melt.t_liquidus_c,
+            k_w: body_k_w,
+            has_metal: cooker.store.metal.is_some(),
+        }),
+    }
+}
+
+/// How the loss grows with the store, beside the one that is told for a store half-way to its cut-out:
+/// as this cooker's jacket does; a measured one is taken to be told of such a store too.
+pub(super) fn loss_rise(cooker: &Cooker, working_c: f64) -> Result<LossRise, OutOfRange> {
+    let per_k = match &cooker.jacket {
+        Jacket::Measured { .. } => MEASURED_RISE_K,
+        Jacket::Layers(_) | Jacket::Flask { .. } => {
+            let loss_w_k = |store_c| Ok(cooker.jacket.thermal(store_c, FRESH_WATER_C)?.loss_w_k);
+            let cooler = 1.0 - loss_w_k(COOL_STORE_C)? / loss_w_k(working_c)?;
+            FOLLOWS_STORE * cooler / (working_c - COOL_STORE_C)
+        }
+    };
+    Ok(LossRise {
+        per_k,
+        told_c: working_c,
+    })
 }
 
 /// What freezes on the seat.

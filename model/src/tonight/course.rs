@@ -145,9 +145,11 @@ impl<'a> Course<'a> {
         let air_c = self.air_c(local(state.time_s()));
         let Some(pot) = state.pot_mut() else { return };
         let loss_w = pot.see_boiling(boiling_c, air_c);
-        let g_w_k = self.shut.parts().seat.g_contact_w_k;
-        let least_c = boiling_c + BOILS_ON * loss_w / g_w_k;
         let store_c = state.store_c(&self.shut);
+        let g_w_k = self
+            .rig
+            .warming_seat_w_k(&self.shut, store_c.max(boiling_c));
+        let least_c = boiling_c + BOILS_ON * loss_w / g_w_k;
         if store_c < least_c {
             let missing_j = self.rig.heat_between_j(store_c, least_c);
             let jacket_c = state.jacket_c() + 0.5 * (least_c - store_c);

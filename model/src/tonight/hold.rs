@@ -84,9 +84,9 @@ impl Rig {
             } else {
                 state.store_j() - empty_j
             };
-            if hold_s.is_none() && 0.0 < spare_j && left_j <= 0.0 {
+            if 0.0 < spare_j && left_j <= 0.0 {
                 let since_s = step_s * left_j / (spare_j - left_j);
-                hold_s = Some(state.time_s() + since_s);
+                hold_s.get_or_insert(state.time_s() + since_s);
                 // The curve goes on for a while, so that the crossing is seen.
                 stop_s = 1.25 * state.time_s();
             } else if 0.0 < left_j {

@@ -7,10 +7,13 @@ use crate::cooker::{Carried, Cooker};
 use crate::dish::{Basis, Dish, DoneWhen};
 use crate::enthalpy::EnthalpyCurve;
 use crate::journal::Meal;
-use crate::network::{self, JacketPair, Network, NetworkParts, OpenSurface, State};
+use crate::network::{
+    self, JacketPair, LossRise, Network, NetworkParts, OpenSurface, SeatAt, SeatPath, State,
+};
 use crate::panel::HeatTable;
 use crate::place::{AirYear, Place};
 use crate::pot::Pot;
+use crate::seat::thickness_of_porridge;
 use crate::sun::{IrradianceSeries, Plane, SeriesStep, Setting};
 use crate::tonight::build::{self, Melting, SeatOf};
 use crate::tonight::{Leaning, TonightError};
@@ -78,6 +81,8 @@ pub struct Rig {
     curves: [EnthalpyCurve; 3],
     seat: SeatOf,
     parts: NetworkParts,
+    seat_path: SeatPath,
+    loss_rise: LossRise,
     jacket_pair: Option<JacketPair>,
     /// Within the store, from its mean to the seat in steady cooling. \[K/W\]
     body_k_w: f64,
@@ -90,8 +95,8 @@ pub struct Rig {
 impl Rig {
     /// Puts a cooker together.
     ///
-    /// The jacket's loss is taken for a store half-way between the boil and the cut-out, the
-    /// seat's conductance for the same store under a warming pot.
+    /// The jacket's loss is told for a store half-way between the boil and the cut-out, the seat's
+    /// conductance for the same store under a warming pot; a run lets both follow the temperatures.
     ///
     /// # Errors
     ///
@@ -110,6 +115,9 @@ impl Rig {
         let seat = build::seat(cooker, working_c);
         let inside = build::inside(&cooker.store, &seat)?;
         let layer = build::frozen_layer(&cooker.store, &seat, boiling_c)?;
+        let melting = build::melting(&cooker.store);
+        let body_k_w = build::body_k_w(&cooker.store, &seat)?;
+        let seat_path = build::seat_path(cooker, &seat, (&inside, body_k_w), melting);
         let parts = NetworkParts {
             row: inside.row,
             g_loss_w_k: jacket.loss_w_k,
@@ -123,7 +131,7 @@ impl Rig {
             altitude_m: site.place.altitude_m,
         };
         let [as_told, ..] = &curves;
-        Network::new(as_told, parts)?;
+        Network::new(as_told, parts)?.with_seat_path(seat_path)?;
         if let Some(carried) = &cooker.carried {
             carried.can.checked()?;
             crate::error::within("way_s", carried.way_s, 0.0, LONGEST_WAY_S)?;
@@ -142,11 +150,13 @@ impl Rig {
             curves,
             seat,
             parts,
+            seat_path,
+            loss_rise: build::loss_rise(cooker, working_c)?,
             jacket_pair: jacket.pair,
-            body_k_w: build::body_k_w(&cooker.store, &seat)?,
+            body_k_w,
             open_face_w_k: open_face_w_k(cooker, working_c),
             cutout_c: cooker.store.cutout_c,
-            melting: build::melting(&cooker.store),
+            melting,
             working_c,
         })
     }
@@ -158,6 +168,8 @@ impl Rig {
         open: bool,
     ) -> Result<Network<'_>, TonightError> {
         let mut net = Network::new(self.curve_of(leaning), self.parts)?
+            .with_seat_path(self.seat_path)?
+            .with_loss_rise(self.loss_rise)
             .scaled(leaning.loss, leaning.contact)?;
         if let Some(pair) = self.jacket_pair {
             net = net.with_jacket_pair(pair)?;
@@ -234,7 +246,15 @@ impl Rig {
     ) -> Result<(), TonightError> {
         let store_c = state.store_c(net);
         let film_w_k = self.melt_film_w_k();
-        let seat_w_k = net.parts().seat.g_contact_w_k;
+        let seat_w_k = net
+            .clear_seat(SeatAt {
+                store_c,
+                pot_c: pot.t_c,
+                boils: false,
+                thickness: pot.thickness,
+                is_hot_melt: self.is_above_melting(store_c),
+            })
+            .w_k;
         let wall_c = store_c - (store_c - pot.t_c) * seat_w_k / (seat_w_k + film_w_k);
         state.put_pot_in(pot)?;
         if let Some((nucleation_c, _)) = net.curve().supercooled_range_c()
@@ -243,6 +263,25 @@ impl Rig {
             state.seed_crystal(net);
         }
         Ok(())
+    }
+
+    /// Whether a melt in it is liquid and above its melting point.
+    fn is_above_melting(&self, store_c: f64) -> bool {
+        self.melting
+            .is_some_and(|melting| melting.melt.t_liquidus_c < store_c)
+    }
+
+    /// From a store of this temperature to a pot that is about to boil, nothing frozen on the seat.
+    /// \[W/K\]
+    pub(super) fn warming_seat_w_k(&self, net: &Network<'_>, store_c: f64) -> f64 {
+        net.clear_seat(SeatAt {
+            store_c,
+            pot_c: net.boiling_point_c(),
+            boils: false,
+            thickness: 1.0,
+            is_hot_melt: self.is_above_melting(store_c),
+        })
+        .w_k
     }
 
     /// Temperature at which water boils here. [°C]
@@ -272,6 +311,11 @@ impl Rig {
     /// Store for which loss and contact are taken: half-way between the boil and the cut-out. [°C]
     pub(crate) fn working_c(&self) -> f64 {
         self.working_c
+    }
+
+    /// The way from the store to the food by its parts.
+    pub(crate) fn seat_path(&self) -> SeatPath {
+        self.seat_path
     }
 
     /// Between store and pot, without the film inside the pot. \[W/(m² K)\]
@@ -360,6 +404,11 @@ impl Rig {
             water_kg: meal.water_kg + liquid_kg,
             t_c: meal.start_c,
             g_air_w_k: meal.pot.loss_w_k(meal.lid),
+            thickness: if meal.dish == Dish::MaizePorridge {
+                thickness_of_porridge()
+            } else {
+                1.0
+            },
             surface: Some(OpenSurface {
                 area_m2: meal.pot.size.water_surface_m2(),
                 open_share: meal.lid.evaporation_share().value,

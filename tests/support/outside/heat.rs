@@ -7,7 +7,7 @@ use model::conduction::{cylinder_side_w_k, in_series, sphere_w_k, wall_w_k};
 use model::filling::{Filling, fin_efficiency};
 use model::flask::free_molecular_w_m2k;
 use model::pot::loss;
-use model::seat::gap_w_m2k;
+use model::seat::{Gap, Seat, gap_w_m2k};
 use model::water::vapour_pressure_pa;
 
 use super::{Check, relative, temperature};
@@ -50,6 +50,7 @@ pub(super) fn checks() -> Vec<Check> {
         (183.0, gap),
         0.025,
     ));
+    seats(&mut checks);
     checks.push(relative(
         "thin air at 300 K, per pascal",
         "Barron, Cryogenic Systems (Kennard's formula)",
@@ -96,7 +97,76 @@ pub(super) fn checks() -> Vec<Check> {
             share,
         ));
     }
+    still_pools(&mut checks, air_pa);
     checks
+}
+
+/// Evaporation by a correlation that the tank table had no part in, into air of 25 degC and 50 %: vapour
+/// pressures and heats of vaporisation of the steam tables. Over eleven sets of measurements to 94 degC it
+/// was 18.2 % off in the mean, by its abstract.
+fn still_pools(checks: &mut Vec<Check>, air_pa: f64) {
+    let dry_kg_m3 = |vapour_kpa: f64, t_c: f64| (101.325 - vapour_kpa) / (0.287 * (t_c + 273.15));
+    let humidity = |vapour_kpa: f64| 0.622 * vapour_kpa / (101.325 - vapour_kpa);
+    for (t_c, vapour_kpa, h_fg_kj_kg) in [
+        (60.0, 19.946, 2357.7),
+        (80.0, 47.414, 2308.1),
+        (90.0, 70.182, 2282.6),
+    ] {
+        let over_kg_m3 = dry_kg_m3(vapour_kpa, t_c);
+        let lift = (dry_kg_m3(1.585, 25.0) - over_kg_m3).cbrt();
+        let kg_m2h = 35.0 * over_kg_m3 * lift * (humidity(vapour_kpa) - humidity(1.585));
+        checks.push(relative(
+            format!("evaporation of a still pool at {t_c} degC"),
+            "Shah, HVAC&R Research 8 (2002) 125 (formula from memory)",
+            "W/m2",
+            (
+                kg_m2h * h_fg_kj_kg / 3.6,
+                loss::evaporation_w(1.0, vapour_pressure_pa(t_c), air_pa),
+            ),
+            0.182,
+        ));
+    }
+}
+
+/// What a dry seat lets through, as the network has it between faces of these temperatures.
+fn seats(checks: &mut Vec<Check>) {
+    let through = |seat: Seat, hot_c: f64, cold_c: f64| {
+        let gap = Gap::of(seat, 0.2, 0.0).unwrap();
+        gap.through(hot_c, cold_c).w_k / seat.area_m2(0.2, 0.0)
+    };
+    // Stefan's constant of 5.6704e-8 W/m2K4; 1/0.3 + 1/0.2 - 1 = 7.333, 2/0.9 - 1 = 1.222.
+    let worn = 5.6704e-8 * (473.15_f64.powi(4) - 373.15_f64.powi(4)) / 7.333 / 100.0;
+    let dark = 5.6704e-8 * (523.15_f64.powi(4) - 373.15_f64.powi(4)) / 1.222 / 150.0;
+    checks.push(relative(
+        "usual dry seat of 0.18 mm between 200 and 100 degC",
+        "conductivity of air by CoolProp 8.0.0; radiation by hand after Stefan and Boltzmann",
+        "W/m2K",
+        (
+            0.035 / 0.18e-3 + worn,
+            through(Seat::DryOrdinary, 200.0, 100.0),
+        ),
+        0.02,
+    ));
+    checks.push(relative(
+        "dark gap of 8 mm that stands still between 250 and 100 degC",
+        "conductivity of air by CoolProp 8.0.0; radiation by hand after Stefan and Boltzmann",
+        "W/m2K",
+        (
+            0.0366 / 8e-3 + dark,
+            through(Seat::RadiantGap, 250.0, 100.0),
+        ),
+        0.02,
+    ));
+    checks.push(relative(
+        "flat dry seat, a mean of 300 degC over one of 100",
+        "conductivity of air by CoolProp 8.0.0",
+        "",
+        (
+            0.0444 / 0.0316,
+            through(Seat::DryFlat, 350.0, 250.0) / through(Seat::DryFlat, 150.0, 50.0),
+        ),
+        0.02,
+    ));
 }
 
 fn walls() -> Vec<Check> {

@@ -135,6 +135,7 @@ fn boiling() -> Pot {
         water_kg: 2000.0,
         t_c: 99.974,
         g_air_w_k: 0.0,
+        thickness: 1.0,
         surface: None,
         cook: None,
     }

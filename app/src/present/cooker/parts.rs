@@ -64,6 +64,8 @@ pub enum Key {
     AddMedium,
     /// One medium less.
     RemoveMedium(usize),
+    /// What the store was measured to hold, over what its media and masses say.
+    Held,
     /// Thickness under the seat.
     Depth,
     /// Whether the jacket is described or measured.

@@ -255,6 +255,12 @@ fn Store(part: Described) -> impl IntoView {
                 })
         }}
         <MetalParts part />
+        {move || {
+            n_media
+                .get()
+                .is_some_and(|n_media| 0 < n_media)
+                .then(|| form.number(Key::Held, texts.held, texts.held_hint, "part-held"))
+        }}
         {form.number(Key::Depth, texts.depth, texts.depth_hint, "part-depth")}
     }
 }

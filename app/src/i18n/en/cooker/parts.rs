@@ -87,6 +87,8 @@ pub(super) const PARTS: Parts = Parts {
         mass_hint: "Count the can and the fins as media of their own.",
         add: "Add a medium",
         remove: |medium| format!("Take out {medium}"),
+        held: "Measured: heat it holds, of what the masses say",
+        held_hint: "100 until a test run says otherwise.",
         depth: "Thickness under the seat",
         depth_hint: "For a pot let in: how deep it stands in.",
     },

@@ -87,6 +87,8 @@ pub(super) const PARTS: Parts = Parts {
         mass_hint: "Cuente la lata y las aletas como materiales propios.",
         add: "Añadir un material",
         remove: |medium| format!("Quitar {medium}"),
+        held: "Medido: calor que guarda, de lo que dicen las masas",
+        held_hint: "100 mientras una prueba no diga otra cosa.",
         depth: "Espesor bajo el asiento",
         depth_hint: "Para una olla hundida: hasta qué hondura entra.",
     },

@@ -147,6 +147,10 @@ pub struct Store {
     pub add: &'static str,
     /// Button: take this one out.
     pub remove: fn(medium: &str) -> String,
+    /// What the store was measured to hold, as a share of what the media say.
+    pub held: &'static str,
+    /// What is meant.
+    pub held_hint: &'static str,
     /// Thickness under the seat.
     pub depth: &'static str,
     /// What is meant.

@@ -12,7 +12,7 @@ use crate::present::cooker::fault::{check, check_change, words};
 use crate::present::cooker::tests::{household_site, spanish};
 use crate::present::tests::english;
 
-const NUMBERS: [Key; 21] = [
+const NUMBERS: [Key; 22] = [
     Key::ModuleW,
     Key::InSeries,
     Key::InParallel,
@@ -29,6 +29,7 @@ const NUMBERS: [Key; 21] = [
     Key::WireOhm,
     Key::Cutout,
     Key::MediumKg(0),
+    Key::Held,
     Key::Depth,
     Key::Across,
     Key::LayerM(0),

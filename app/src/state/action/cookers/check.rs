@@ -81,6 +81,7 @@ fn check_store(store: &Store) -> Result<(), Refused> {
     for charge in &store.charges {
         Field::ChargeKg.within(charge.mass_kg, limits::CHARGE_KG)?;
     }
+    Field::CapacityShare.within(store.capacity_share, limits::CAPACITY_SHARE)?;
     Field::DepthM.within(store.depth_m, limits::DEPTH_M)?;
     Field::CutoutC.within(store.cutout_c, limits::CUTOUT_C)?;
     store.metal.map_or(Ok(()), check_metal)

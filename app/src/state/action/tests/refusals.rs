@@ -294,6 +294,11 @@ fn a_cooker_that_cannot_be() {
             Field::CutoutC,
             Wrong::TooHigh { most: 600.0 },
         ),
+        (
+            |c| c.store.capacity_share = 3.5,
+            Field::CapacityShare,
+            Wrong::TooHigh { most: 3.0 },
+        ),
     ];
     let id = set_up().cookers[0].id;
     for (change, field, wrong) in cases {
