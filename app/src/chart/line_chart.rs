@@ -123,8 +123,10 @@ const LEVEL_GAP: f64 = SIDE / 9.0;
 const LEVEL_WORDS: f64 = SIDE * 0.35;
 /// A line up and down through words is as bad as so many points of a curve.
 const LINE_IN_POINTS: usize = 10;
-/// Least part of the width between two labels of the x axis.
-const X_GAP: f64 = SIDE / 4.2;
+/// Part of the width that a letter of a label of the x axis takes on the narrowest phone, and what
+/// stays free between two labels.
+const X_LETTER: f64 = SIDE * 0.034;
+const X_FREE: f64 = SIDE * 0.02;
 
 /// A letter stands so many parts of its line before the one of the line before.
 const LETTER_PARTS: usize = 8;
@@ -252,7 +254,9 @@ fn y_axis(view: &LineChartView, axes: &Axes, y_text: Callback<f64, String>) -> V
 
 fn x_axis(view: &LineChartView, axes: &Axes) -> View {
     let places: Vec<f64> = view.x_ticks.iter().map(|tick| axes.x.at(tick.at)).collect();
-    let shown = thinned(&places, X_GAP);
+    let letters = view.x_ticks.iter().map(|tick| tick.label.chars().count());
+    let gap = X_FREE + X_LETTER * letters.max().unwrap_or_default() as f64;
+    let shown = thinned(&places, gap);
     let ticks = view
         .x_ticks
         .iter()

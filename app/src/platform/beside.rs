@@ -47,7 +47,7 @@ where
             post(&page, &Array::of2(&number, &answer.into()));
             Ok(JsValue::UNDEFINED)
         });
-        last.replace(turn);
+        drop(last.replace(turn));
     };
     let on_message = Closure::<dyn Fn(MessageEvent)>::new(on_message).into_js_value();
     scope.set_onmessage(Some(on_message.unchecked_ref()));
