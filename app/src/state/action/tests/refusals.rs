@@ -268,7 +268,7 @@ fn names() {
 #[test]
 fn a_cooker_that_cannot_be() {
     type Change = fn(&mut Cooker);
-    let cases: [(Change, Field, Wrong); 5] = [
+    let cases: [(Change, Field, Wrong); 6] = [
         (
             |c| c.panels.module_w = 0.0,
             Field::ModuleW,
