@@ -39,7 +39,8 @@ pub struct Body {
     /// Share of the loss that passes by the jacket, through the gap of the lid.
     leak_share: f64,
     seat: Seat,
-    /// Behind the contact: the film in a pot of 80 °C and the way to the store's face. \[K/W\]
+    /// Behind the contact, as in a forecast: the film in a pot of 80 °C and the way to the store's face,
+    /// from the middle of a metal store. \[K/W\]
     rest_k_w: f64,
 }
 
@@ -52,7 +53,6 @@ impl Body {
     pub fn new(site: &Site, cooker: &Cooker) -> Result<Self, TonightError> {
         let rig = Rig::new(site, cooker)?;
         let parts = *rig.network(&Leaning::AS_TOLD, false)?.parts();
-        let contact_k_w = 1.0 / (rig.contact_w_m2k() * rig.seat_m2());
         let mut loss_shape = [1.0; LOSS_STEPS];
         let mut store_c = LOSS_FROM_C;
         for shape in &mut loss_shape {
@@ -91,7 +91,7 @@ impl Body {
                 Jacket::Flask { .. } | Jacket::Measured { .. } => 0.0,
             },
             seat: cooker.contact.seat,
-            rest_k_w: (1.0 / parts.seat.g_contact_w_k - contact_k_w).max(0.0),
+            rest_k_w: rig.seat_path().face_k_w + rig.seat_path().film_k_w,
             rig,
         })
     }

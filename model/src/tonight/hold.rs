@@ -56,7 +56,9 @@ impl Rig {
     ///
     /// As [`Rig::new`].
     pub fn seat_w(&self) -> Result<f64, TonightError> {
-        Ok(self.seat_w_k() * (self.cutout_c() - self.boiling_c()?).max(0.0))
+        let net = self.network(&Leaning::AS_TOLD, false)?;
+        let fall_k = (self.cutout_c() - self.boiling_c()?).max(0.0);
+        Ok(self.boiling_seat_w_k(&net, self.cutout_c()) * fall_k)
     }
 
     /// The store, full at first, as it cools in air of one temperature.

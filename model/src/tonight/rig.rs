@@ -274,10 +274,19 @@ impl Rig {
     /// From a store of this temperature to a pot that is about to boil, nothing frozen on the seat.
     /// \[W/K\]
     pub(super) fn warming_seat_w_k(&self, net: &Network<'_>, store_c: f64) -> f64 {
+        self.seat_at_boil_w_k(net, store_c, false)
+    }
+
+    /// The same to a pot that boils. \[W/K\]
+    pub(super) fn boiling_seat_w_k(&self, net: &Network<'_>, store_c: f64) -> f64 {
+        self.seat_at_boil_w_k(net, store_c, true)
+    }
+
+    fn seat_at_boil_w_k(&self, net: &Network<'_>, store_c: f64, boils: bool) -> f64 {
         net.clear_seat(SeatAt {
             store_c,
             pot_c: net.boiling_point_c(),
-            boils: false,
+            boils,
             thickness: 1.0,
             is_hot_melt: self.is_above_melting(store_c),
         })

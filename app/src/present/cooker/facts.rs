@@ -285,7 +285,7 @@ mod tests {
         let line = in_short(strings, &formats, &figures(Preset::AluminiumInPerlite));
         assert_eq!(
             line.replace('\u{A0}', " "),
-            "0.35 kWh · holds 9 h 15 · 1 L in 4 min"
+            "0.35 kWh · holds 9 h 30 · 1 L in 4 min"
         );
     }
 
