@@ -9,6 +9,11 @@ pub fn now() -> LocalTime {
     LocalTime(whole_s(local_s))
 }
 
+/// Milliseconds, to tell how long something takes.
+pub fn ms() -> f64 {
+    Date::now()
+}
+
 /// Minutes that the device's clock is ahead of universal time; negative west of Greenwich.
 pub fn utc_offset_min() -> i32 {
     // The browser counts it the other way round: minutes to add to local time.

@@ -4,12 +4,17 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use crate::reactive::*;
-use leptos::leptos_dom::helpers::TimeoutHandle;
+use leptos::leptos_dom::helpers::{TimeoutHandle, request_animation_frame};
 
 /// A change is let settle for this long before anything long is begun.
 const SETTLE: Duration = Duration::from_millis(350);
 /// Between two bits: enough for a tap to be answered.
 const PAUSE: Duration = Duration::from_millis(16);
+
+/// Works once what has changed so far is painted: what is long to draw keeps nobody from reading.
+pub(super) fn after_paint(work: impl FnOnce() + 'static) {
+    request_animation_frame(move || set_timeout(work, Duration::ZERO));
+}
 
 /// A bit, by its number; whether there is another.
 type Bit = Arc<dyn Fn(usize) -> bool + Send + Sync>;

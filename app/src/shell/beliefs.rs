@@ -173,11 +173,25 @@ impl Beliefs {
             let _ = (self.walks.get(), today.get());
             set_timeout(move || self.put_away(whose), CALM);
         });
+        // An edit is shown before what follows from it is worked out, where nobody looks at that.
+        let waits = StoredValue::new(false);
         effect(move || {
-            if self.is_on_the_way() && !self.is_walking.get_value() {
-                self.is_walking.set_value(true);
-                self.walk_later();
+            self.follow_diary();
+            now.track();
+            if waits.get_value() {
+                return;
             }
+            waits.set_value(true);
+            set_timeout(
+                move || {
+                    waits.set_value(false);
+                    if untrack(|| self.is_on_the_way()) && !self.is_walking.get_value() {
+                        self.is_walking.set_value(true);
+                        self.walk_later();
+                    }
+                },
+                PAUSE,
+            );
         });
     }
 

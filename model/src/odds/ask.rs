@@ -45,9 +45,21 @@ impl Odds {
     }
 }
 
+/// How far pots are followed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Until {
+    /// Until they come out, and the members without one as long.
+    Out,
+    /// The pots alone.
+    PotsOut,
+    /// As [`Until::Out`], and the pots that are not ready for some hours more.
+    Ready,
+}
+
 /// What became of each member's pot.
 pub(super) struct Fates {
-    /// Members after the pot came out as planned, or once it was ready.
+    /// Members after the pot came out as planned, or once it was ready; where only the pots were
+    /// followed, each as its pot left it.
     pub(super) after: Ensemble,
     store_before_c: Band<f64>,
     water_before_kg: Vec<f64>,
@@ -98,7 +110,7 @@ impl Belief {
     /// What may become of a pot that goes in at `put_in`, no earlier than [`Belief::at`]. A pot that
     /// is in comes out then.
     pub fn ask(&self, meal: &Meal, put_in: LocalTime) -> Odds {
-        self.odds(&self.fates(meal, put_in, true))
+        self.odds(&self.fates(meal, put_in, Until::Ready))
     }
 
     /// What may become of the pot that is in, by all that was seen of it; `None` where there is
@@ -106,13 +118,13 @@ impl Belief {
     pub fn running(&self) -> Option<Odds> {
         let pot = self.pot.as_ref()?;
         let before = self.ensemble.clone();
-        let fates = self.follow(before, &pot.load, &pot.meal, pot.put_in, true);
+        let fates = self.follow(before, &pot.load, &pot.meal, pot.put_in, Until::Ready);
         Some(self.odds(&fates))
     }
 
     /// What will be believed once this pot has come out: for the next one, or tomorrow's breakfast.
     pub fn after(&self, meal: &Meal, put_in: LocalTime) -> Self {
-        let mut after = self.fates(meal, put_in, false).after;
+        let mut after = self.fates(meal, put_in, Until::Out).after;
         after.take_out();
         self.of(after)
     }
@@ -137,17 +149,15 @@ impl Belief {
     }
 
     /// Follows every member's pot.
-    pub(super) fn fates(&self, meal: &Meal, put_in: LocalTime, follow: bool) -> Fates {
-        let mut before = self.ensemble.clone();
-        let running = self.pot.as_ref().map(|pot| &*pot.load);
-        let put_in = put_in.max(before.at);
-        self.carry(&mut before, running, false, put_in);
+    pub(super) fn fates(&self, meal: &Meal, put_in: LocalTime, until: Until) -> Fates {
+        let put_in = put_in.max(self.at());
+        let mut before = self.at_later(put_in);
         before.take_out();
         let air_c = self.air_c(put_in);
         before.bring_in(&self.epoch.build, air_c);
         let load = self.epoch.load(meal, put_in, air_c);
         before.put_in(&self.epoch.build, &load, meal, self.settings.seed);
-        self.follow(before, &load, meal, put_in, follow)
+        self.follow(before, &load, meal, put_in, until)
     }
 
     /// Follows pots that are in.
@@ -157,21 +167,30 @@ impl Belief {
         load: &Load,
         meal: &Meal,
         put_in: LocalTime,
-        follow: bool,
+        until: Until,
     ) -> Fates {
         let build = &self.epoch.build;
         let store_before_c = band_of(&before, |all, one| all.store_c(build, one));
         let water_before_kg = before.column(column::WATER).to_vec();
         let leaves_at = meal.leaves_at().max(put_in);
         let out_when_ready = meal.out.is_none();
-        self.carry(&mut before, Some(load), out_when_ready, leaves_at);
+        let course = Course {
+            build,
+            load: Some(load),
+            out_when_ready,
+            pots_only: until == Until::PotsOut,
+        };
+        self.carry_on(&course, &mut before, leaves_at);
         let after = before.clone();
         let mut followed = before;
-        if meal.out.is_some() || !follow {
-            followed.take_out();
+        if out_when_ready && until == Until::Ready {
+            let course = Course {
+                pots_only: true,
+                ..course
+            };
+            self.carry_on(&course, &mut followed, leaves_at.plus_s(FOLLOW_S));
         } else {
-            let end = leaves_at.plus_s(FOLLOW_S);
-            self.carry(&mut followed, Some(load), out_when_ready, end);
+            followed.take_out();
         }
         Fates {
             after,
@@ -195,13 +214,18 @@ impl Belief {
             build: &self.epoch.build,
             load,
             out_when_ready,
+            pots_only: false,
         };
+        self.carry_on(&course, ensemble, to);
+    }
+
+    fn carry_on(&self, course: &Course<'_>, ensemble: &mut Ensemble, to: LocalTime) {
         while ensemble.at < to {
             let day = ensemble.at.day();
             let midnight = day.plus(1).start();
             let Some(sky) = self.sky(day) else { return };
             ensemble.carry(
-                &course,
+                course,
                 sky,
                 &self.edges,
                 self.settings.seed,

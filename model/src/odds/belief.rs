@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::ahead::Ahead;
 use super::band::Band;
 use super::digest::Digest;
 use super::doubt::Doubt;
@@ -100,6 +101,7 @@ impl Replay {
             skies,
             skies_from: today,
             edges,
+            ahead: Ahead::default(),
         })
     }
 
@@ -265,6 +267,7 @@ pub struct Belief {
     skies: Vec<SkyDay>,
     skies_from: Day,
     pub(super) edges: Edges,
+    pub(super) ahead: Ahead,
 }
 
 /// The store as it may be.

@@ -7,9 +7,6 @@ use super::{Band, Belief, band_of};
 use crate::journal::Meal;
 use crate::local_time::LocalTime;
 
-/// Members that are followed: enough for a band that is drawn.
-const FOLLOWED: usize = 128;
-
 /// Store and pot at an instant.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CourseBand {
@@ -30,13 +27,14 @@ impl Belief {
         put_in: LocalTime,
         times: impl Iterator<Item = LocalTime>,
     ) -> Vec<CourseBand> {
-        let few = self.thinned(FOLLOWED);
+        let few = self.few();
         let build = &few.epoch.build;
-        let running = few.pot.as_ref().map(|pot| &*pot.load);
         let put_in = put_in.max(few.at());
         let load = few.epoch.load(meal, put_in, few.air_c(put_in));
         let mut times = times.peekable();
-        let mut ensemble = few.ensemble.clone();
+        let running = few.pot.as_ref().map(|pot| &*pot.load);
+        let first = times.peek().map_or(put_in, |at| put_in.min(*at));
+        let mut ensemble = few.at_later(first);
         let mut course = Vec::new();
         while let Some(at) = times.next_if(|at| *at < put_in) {
             few.carry(&mut ensemble, running, false, at);
@@ -53,7 +51,7 @@ impl Belief {
 
     /// The same of the pot that is in; nothing where there is none.
     pub fn running_course(&self, times: impl Iterator<Item = LocalTime>) -> Vec<CourseBand> {
-        let few = self.thinned(FOLLOWED);
+        let few = self.few();
         let Some(pot) = &few.pot else {
             return Vec::new();
         };

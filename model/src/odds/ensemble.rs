@@ -319,6 +319,9 @@ impl Ensemble {
             let duration_s = seconds(next) - start_s;
             let one_node = course.build.row.count == 1;
             for member in 0..self.members {
+                if course.pots_only && self.phase[member] == Phase::NoPot {
+                    continue;
+                }
                 let sun_w = if is_off {
                     0.0
                 } else {

@@ -115,6 +115,8 @@ pub(super) struct Course<'a> {
     pub(super) load: Option<&'a Load>,
     /// Take the pot out once it is ready.
     pub(super) out_when_ready: bool,
+    /// Only the pots are asked about: a member without one is left where it is.
+    pub(super) pots_only: bool,
 }
 
 impl Course<'_> {

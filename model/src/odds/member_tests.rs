@@ -138,6 +138,7 @@ fn idle(cooker: &Cooker, store_c: f64, powers_w: &[f64]) -> (f64, f64) {
         build: &build,
         load: None,
         out_when_ready: false,
+        pots_only: false,
     };
     let before_j = stored_j(&build, None, &one);
     let mut account = Account::default();
@@ -202,6 +203,7 @@ fn cook(cooker: &Cooker, store_c: f64, meal: &Meal, hours: usize) -> [(f64, f64)
         build: &build,
         load: Some(&load),
         out_when_ready: false,
+        pots_only: false,
     };
     let before_j = stored_j(&build, Some(&load), &one);
     let (mut account, mut times) = (Account::default(), Times::default());

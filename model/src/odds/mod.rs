@@ -41,6 +41,7 @@
 //! [`Belief::learned`], [`Belief::doubts`]. The same diary gives the same answer: chance is looked up
 //! by what it is for and when, never consumed.
 
+mod ahead;
 mod ask;
 mod band;
 mod belief;
@@ -67,6 +68,7 @@ mod sky;
 mod solve;
 mod step;
 mod thermometer;
+mod trials;
 mod untold;
 #[cfg(test)]
 mod walk_tests;
@@ -81,6 +83,7 @@ pub use doubt::{Believed, Doubt, Report};
 pub use prior::Multiplier;
 pub use report::{Sits, Thermometer};
 pub use search::{Improvement, KINDS_OF_HELP};
+pub use trials::Trials;
 pub use worth::ReadingWorth;
 
 use crate::local_time::LocalTime;

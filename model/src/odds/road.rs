@@ -247,6 +247,7 @@ impl<'a> Road<'a> {
                 build: &epoch.build,
                 load: past.pot.as_ref().map(|pot| &*pot.load),
                 out_when_ready: false,
+                pots_only: false,
             };
             let ensemble = &mut past.ensemble;
             let last_air_c = sky.last().map_or(20.0, |step| step.air_c);

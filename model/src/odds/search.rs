@@ -4,6 +4,8 @@
 //! same slips of the hand, so that two plans differ by what was changed and nothing else. Searches go
 //! over a part of the members; what is told of a plan that was found, over all.
 
+use super::ask::Until;
+use super::trials::Trials;
 use super::{Belief, Chance};
 use crate::journal::Meal;
 use crate::local_time::LocalTime;
@@ -14,8 +16,6 @@ use crate::water::CP_J_KGK;
 /// How many kinds of changes there are.
 pub const KINDS_OF_HELP: usize = 12;
 
-/// Members that a search asks.
-const SEARCHED: usize = 128;
 /// Steps in which a time is sought, and how closely it is found. \[s\]
 const COARSE_S: i64 = 1800;
 const FINE_S: i64 = 300;
@@ -53,12 +53,20 @@ impl Belief {
     /// The latest the pot may go in for nine chances in ten that the meal is ready; `None` where it
     /// may not even now.
     pub fn latest_put_in(&self, meal: &Meal) -> Option<LocalTime> {
-        let few = self.thinned(SEARCHED);
+        self.latest_put_in_by(meal, &Trials::at_once())
+    }
+
+    /// The same as one of the bits of a search.
+    pub fn latest_put_in_by(&self, meal: &Meal, trials: &Trials) -> Option<LocalTime> {
+        let few = self.few();
         let meal = Meal {
             out: None,
             ..meal.clone()
         };
-        let works = |put_in| Chance::NINE_IN_TEN <= few.p_done(&(meal.clone(), put_in));
+        let works = |put_in| {
+            let plan = (meal.clone(), put_in);
+            Chance::NINE_IN_TEN <= trials.next(|| few.p_done(&plan))
+        };
         let earliest = self.at();
         let mut late = meal.eat_at;
         let mut early = late;
@@ -86,10 +94,16 @@ impl Belief {
     /// How much the pot may hold for nine chances in ten, as a multiple of food and water planned:
     /// at most what it holds, and four times the plan; `None` where not even a tenth of it.
     pub fn most(&self, meal: &Meal, put_in: LocalTime) -> Option<f64> {
+        self.most_by(meal, put_in, &Trials::at_once())
+    }
+
+    /// The same as one of the bits of a search.
+    pub fn most_by(&self, meal: &Meal, put_in: LocalTime, trials: &Trials) -> Option<f64> {
         let solver = Solver {
-            belief: &self.thinned(SEARCHED),
+            belief: self.few(),
             meal,
             put_in,
+            trials,
         };
         let litres = meal.food_kg + meal.water_kg;
         let room = FULLEST * meal.pot.size.props().volume_l / litres.max(1e-6);
@@ -125,16 +139,28 @@ impl Belief {
     /// The change of one kind, in the order of what it costs, from 0 to [`KINDS_OF_HELP`]; what
     /// takes long can be found one by one. None where it is not to be had.
     pub fn improvement(&self, meal: &Meal, put_in: LocalTime, kind: usize) -> Option<Improvement> {
+        self.improvement_by(meal, put_in, kind, &Trials::at_once())
+    }
+
+    /// The same as one of the bits of a search.
+    pub fn improvement_by(
+        &self,
+        meal: &Meal,
+        put_in: LocalTime,
+        kind: usize,
+        trials: &Trials,
+    ) -> Option<Improvement> {
         let attempt = ATTEMPTS.get(kind)?;
         let (help, plan) = attempt(&Solver {
-            belief: &self.thinned(SEARCHED),
+            belief: self.few(),
             meal,
             put_in,
+            trials,
         })?;
-        let p_done = match help {
+        let p_done = trials.next(|| match help {
             Help::TopUp { heat_w, for_s } => self.topped_up(heat_w, for_s).p_done(&plan),
             _ => self.p_done(&plan),
-        };
+        });
         Some(Improvement { help, p_done })
     }
 
@@ -166,7 +192,7 @@ impl Belief {
     }
 
     fn p_done(&self, (meal, put_in): &Plan) -> f64 {
-        self.fates(meal, *put_in, false).p_done()
+        self.fates(meal, *put_in, Until::PotsOut).p_done()
     }
 }
 
@@ -193,11 +219,16 @@ struct Solver<'a> {
     belief: &'a Belief,
     meal: &'a Meal,
     put_in: LocalTime,
+    trials: &'a Trials,
 }
 
 impl Solver<'_> {
+    fn p_done(&self, plan: &Plan) -> f64 {
+        self.trials.next(|| self.belief.p_done(plan))
+    }
+
     fn works(&self, plan: &Plan) -> bool {
-        Chance::NINE_IN_TEN <= self.belief.p_done(plan)
+        Chance::NINE_IN_TEN <= self.p_done(plan)
     }
 
     fn with(&self, change: impl FnOnce(&mut Meal)) -> Plan {
@@ -240,7 +271,7 @@ impl Solver<'_> {
     fn best_time(&self, times: impl Iterator<Item = LocalTime>) -> Option<LocalTime> {
         let mut best: Option<(f64, LocalTime)> = None;
         for put_in in times {
-            let p_done = self.belief.p_done(&(self.meal.clone(), put_in));
+            let p_done = self.p_done(&(self.meal.clone(), put_in));
             if Chance::NINE_IN_TEN <= p_done {
                 return Some(put_in);
             }
@@ -256,9 +287,9 @@ impl Solver<'_> {
     }
 
     fn more_water(&self) -> Option<(Help, Plan)> {
-        let planned = self.belief.ask(self.meal, self.put_in);
+        let p_dry = (self.trials).next(|| self.belief.ask(self.meal, self.put_in).p_dry);
         let room_kg = self.meal.pot.size.props().volume_l - self.meal.food_kg;
-        if planned.p_dry < LEAST_GAIN || room_kg <= self.meal.water_kg {
+        if p_dry < LEAST_GAIN || room_kg <= self.meal.water_kg {
             return None;
         }
         let poured = |water_kg| self.with(|meal| meal.water_kg = water_kg);
@@ -267,7 +298,7 @@ impl Solver<'_> {
         for step in 1..=WATER_STEPS {
             let share = f64::from(step) / f64::from(WATER_STEPS);
             let water_kg = self.meal.water_kg + share * (room_kg - self.meal.water_kg);
-            let p_done = self.belief.p_done(&poured(water_kg));
+            let p_done = self.p_done(&poured(water_kg));
             if best.is_none_or(|(most, _)| most < p_done) {
                 best = Some((p_done, water_kg));
             }
@@ -337,7 +368,7 @@ impl Solver<'_> {
 
     fn eat_later(&self) -> Option<(Help, Plan)> {
         let put_off = |by_s: i64| self.with(|meal| meal.eat_at = meal.eat_at.plus_s(by_s));
-        let whole = self.belief.p_done(&put_off(PUT_OFF_S));
+        let whole = self.p_done(&put_off(PUT_OFF_S));
         let mut by_s = PUT_OFF_S;
         if Chance::NINE_IN_TEN <= whole {
             let mut short_s = 0;
@@ -364,8 +395,8 @@ impl Solver<'_> {
             return None;
         }
         let works = |for_s| {
-            let topped_up = self.belief.topped_up(heat_w, for_s);
-            Chance::NINE_IN_TEN <= topped_up.p_done(&plan)
+            let topped_up = || self.belief.topped_up(heat_w, for_s);
+            Chance::NINE_IN_TEN <= self.trials.next(|| topped_up().p_done(&plan))
         };
         let (mut short_s, mut for_s) = (0, whole_s);
         if works(whole_s) {

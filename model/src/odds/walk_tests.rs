@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use proptest::prelude::*;
 
-use super::{Belief, Replay, Settings};
+use super::{Belief, KINDS_OF_HELP, Replay, Settings, Trials};
 use crate::dish::Dish;
 use crate::journal::{Event, Journal, Meal, Outcome, What};
 use crate::local_time::{Day, LocalTime};
@@ -230,4 +230,85 @@ proptest! {
             prop_assert_eq!(told(&restored), told(&cold));
         }
     }
+}
+
+/// Whatever was asked before, the way to a pot is kept and the answer is the same, to the last digit.
+#[test]
+fn what_was_carried_for_another_question_changes_no_answer() {
+    for preset in [
+        Preset::AluminiumInPerlite,
+        Preset::SandInPerlite,
+        Preset::NitrateCarried,
+    ] {
+        let cooker = preset.cooker(200.0, 11.0);
+        let mut journal = diary(3);
+        journal.events.push(Event {
+            at: now().plus_s(-600),
+            what: What::Meal(supper(TODAY, false)),
+        });
+        let at = now().plus_s(420);
+        let belief = Belief::replay(&site(), &cooker, &journal, at, &settings()).unwrap();
+        let tomorrow = supper(TODAY.plus(1), false);
+        let mut small = tomorrow.clone();
+        small.water_kg = 0.2;
+        // Later and earlier, at whole hours and between them, twice the same.
+        for minutes in [0, 1500, 61, 1440, 1403, 1500, 1403, 1501, 20] {
+            let put_in = at.plus_s(60 * minutes);
+            for meal in [&tomorrow, &small] {
+                let fresh = belief.clone();
+                assert_eq!(belief.ask(meal, put_in), fresh.ask(meal, put_in));
+                let times = || (0..9).map(|n| at.plus_s(n * 9000));
+                let kept = belief.course(meal, put_in, times());
+                assert_eq!(
+                    format!("{kept:?}"),
+                    format!("{:?}", fresh.course(meal, put_in, times()))
+                );
+            }
+            let mut direct = belief.ensemble.clone();
+            let running = belief.pot.as_ref().map(|pot| &*pot.load);
+            belief.carry(&mut direct, running, false, put_in);
+            assert_eq!(
+                format!("{:?}", belief.at_later(put_in)),
+                format!("{direct:?}")
+            );
+        }
+    }
+}
+
+/// A search in bits ends as one that is worked out at once, and each bit tries but one plan.
+#[test]
+fn a_search_in_bits_finds_the_same() {
+    let cooker = Preset::AluminiumAndGrid.cooker(200.0, 11.0);
+    let mut journal = diary(3);
+    for back in 0..3 {
+        let log = DayLog::SunHours(3.0);
+        journal.skies.insert(TODAY.plus(-back), log);
+    }
+    let belief = Belief::replay(&site(), &cooker, &journal, now(), &settings()).unwrap();
+    let mut large = supper(TODAY, false);
+    (large.food_kg, large.water_kg) = (1.2, 2.0);
+    let put_in = now().plus_s(3600);
+    fn in_bits<T>(mut bit: impl FnMut(&Trials) -> T) -> (T, usize) {
+        let trials = Trials::default();
+        let mut bits = 1;
+        loop {
+            if let Some(found) = trials.bit(&mut bit) {
+                return (found, bits);
+            }
+            bits += 1;
+        }
+    }
+    let (latest, bits) = in_bits(|trials| belief.latest_put_in_by(&large, trials));
+    assert_eq!(latest, belief.latest_put_in(&large));
+    assert!(2 < bits);
+    let (most, bits) = in_bits(|trials| belief.most_by(&large, put_in, trials));
+    assert_eq!(most, belief.most(&large, put_in));
+    assert!(1 < bits, "{most:?}");
+    let mut found = 0;
+    for kind in 0..KINDS_OF_HELP {
+        let (help, _) = in_bits(|trials| belief.improvement_by(&large, put_in, kind, trials));
+        assert_eq!(help, belief.improvement(&large, put_in, kind));
+        found += usize::from(help.is_some());
+    }
+    assert!(4 < found);
 }

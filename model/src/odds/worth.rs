@@ -1,5 +1,6 @@
 //! What one look at the thermometer would be worth.
 
+use super::ask::Until;
 use super::noise::{Noise, Purpose};
 use super::report;
 use super::{Band, Belief, Chance};
@@ -34,7 +35,7 @@ impl Belief {
     /// the others are weighed by that reading.
     pub fn reading_worth(&self, meal: &Meal, put_in: LocalTime) -> ReadingWorth {
         let build = &self.epoch.build;
-        let fates = self.fates(meal, put_in, false);
+        let fates = self.fates(meal, put_in, Until::PotsOut);
         let (weight, members) = (&self.ensemble.weight, self.ensemble.members());
         let all = &self.ensemble;
         let shown_c: Vec<f64> = (0..members)

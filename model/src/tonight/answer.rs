@@ -82,11 +82,15 @@ pub struct Answer {
     pub against: Forecast,
     /// Leaning in favour.
     pub in_favour: Forecast,
-    /// The latest the pot can go in and be ready in time, leaning against the cook; `None` where
-    /// it can't.
-    pub latest_put_in: Option<LocalTime>,
-    /// The same with the figures as they stand.
-    pub latest_put_in_as_told: Option<LocalTime>,
+}
+
+/// The latest that a pot can go in and be ready in time; `None` where it can't.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct LatestPutIn {
+    /// Leaning against the cook.
+    pub against: Option<LocalTime>,
+    /// With the figures as they stand.
+    pub as_told: Option<LocalTime>,
 }
 
 impl Forecast {
@@ -191,11 +195,17 @@ pub(super) fn answer(
     };
     Ok(Answer {
         verdict,
-        latest_put_in: latest_put_in(evening, against, meal)?,
-        latest_put_in_as_told: latest_put_in(evening, as_told, meal)?,
         as_told: told,
         against: least,
         in_favour: most,
+    })
+}
+
+pub(super) fn latest(evening: &Evening, meal: &Meal) -> Result<LatestPutIn, TonightError> {
+    let [as_told, against, _] = evening.sides(meal);
+    Ok(LatestPutIn {
+        against: latest_put_in(evening, against, meal)?,
+        as_told: latest_put_in(evening, as_told, meal)?,
     })
 }
 

@@ -5,7 +5,7 @@ use crate::journal::Meal;
 use crate::journal::{Journal, What};
 use crate::local_time::{Day, LocalTime};
 use crate::network::{Ledger, State};
-use crate::tonight::answer::{Answer, Forecast, answer};
+use crate::tonight::answer::{Answer, Forecast, LatestPutIn, answer, latest};
 use crate::tonight::course::{Act, Course, acts, seconds};
 use crate::tonight::help::{Offers, help};
 use crate::tonight::track::Track;
@@ -234,6 +234,16 @@ impl Evening {
     /// As [`Evening::new`], and for a pot that makes no sense.
     pub fn ask(&self, meal: &Meal, put_in: LocalTime) -> Result<Answer, TonightError> {
         answer(self, meal, put_in)
+    }
+
+    /// The latest that a pot can go in. Each time that is tried is worked out to its end, so this
+    /// takes many times as long as an answer.
+    ///
+    /// # Errors
+    ///
+    /// As [`Evening::ask`].
+    pub fn latest_put_in(&self, meal: &Meal) -> Result<LatestPutIn, TonightError> {
+        latest(self, meal)
     }
 
     /// At most three changes that would have the meal ready in time, even leaning against the

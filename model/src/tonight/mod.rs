@@ -26,7 +26,7 @@ mod weather;
 mod tests;
 
 pub use account::HeatAccount;
-pub use answer::{Answer, Forecast, Verdict};
+pub use answer::{Answer, Forecast, LatestPutIn, Verdict};
 pub use bottleneck::{Better, Trial};
 pub use evening::{Doubt, Evening, StoreNow};
 pub use figures::Figures;

@@ -141,7 +141,7 @@ fn rice_boils_after_a_clear_day() {
     let ready_at = answer.as_told.ready_at.unwrap();
     assert!(clock(18, 0) < boils_at && boils_at < ready_at && ready_at < clock(19, 30));
     assert!(evening.help(&rice, clock(18, 0)).unwrap().helps.is_empty());
-    let latest = answer.latest_put_in.unwrap();
+    let latest = evening.latest_put_in(&rice).unwrap().against.unwrap();
     assert!(clock(18, 0) < latest && latest < clock(19, 30));
     let later = evening.ask(&rice, latest.plus_s(180)).unwrap();
     assert!(!later.against.is_ready_by(rice.eat_at));
@@ -179,7 +179,7 @@ fn beans_do_not_boil_after_a_dark_day() {
     let answer = evening.ask(&beans, clock(17, 0)).unwrap();
     assert_eq!(answer.verdict, Verdict::No);
     assert_eq!(answer.as_told.boils_at, None);
-    assert_eq!(answer.latest_put_in, None);
+    assert_eq!(evening.latest_put_in(&beans).unwrap().against, None);
     assert!(evening.store().unwrap().litres < 0.5);
 }
 

@@ -129,7 +129,13 @@ fn in_english<T>(say: impl FnOnce(&Voice<'_>) -> T) -> T {
 }
 
 fn verdict_of(told: &Told) -> VerdictView {
-    in_english(|voice| verdict(voice, &told.question, &told.answer))
+    let latest = latest_of(told);
+    in_english(|voice| verdict(voice, &told.question, &told.answer, latest))
+}
+
+fn latest_of(told: &Told) -> Option<LocalTime> {
+    let latest = told.evening.latest_put_in(&told.question.meal).unwrap();
+    latest.against.or(latest.as_told)
 }
 
 #[test]
@@ -161,7 +167,7 @@ fn both_languages_say_something_else() {
     let now = clock(NOW.0, NOW.1);
     let say = |language| {
         saying(language, now, |voice| {
-            verdict(voice, &told.question, &told.answer).headline
+            verdict(voice, &told.question, &told.answer, None).headline
         })
     };
     assert_ne!(say(Language::English), say(Language::Spanish));
@@ -280,7 +286,7 @@ fn a_sentence_ends_with_one_full_stop_whatever_the_clock() {
         formats: &spanish,
         now: clock(NOW.0, NOW.1),
     };
-    let mut said = vec![verdict(&voice, &told.question, &told.answer).sentence];
+    let mut said = vec![verdict(&voice, &told.question, &told.answer, None).sentence];
     let (meal, put_in) = (&told.question.meal, told.question.put_in);
     let offers = told.evening.help(meal, put_in).unwrap();
     said.extend(

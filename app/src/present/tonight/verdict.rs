@@ -59,8 +59,13 @@ enum Course {
     Cold,
 }
 
-/// The answer to a question.
-pub fn verdict(voice: &Voice<'_>, question: &Question, answer: &Answer) -> VerdictView {
+/// The answer to a question; `latest` is the latest time to put the pot in, where it is known.
+pub fn verdict(
+    voice: &Voice<'_>,
+    question: &Question,
+    answer: &Answer,
+    latest: Option<LocalTime>,
+) -> VerdictView {
     let course = course(&answer.as_told, question.meal.eat_at);
     let said = sentence(voice, question, answer, course);
     let mut sentences = vec![said];
@@ -78,7 +83,7 @@ pub fn verdict(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Verdi
             .map(ended)
             .collect::<Vec<_>>()
             .join(" "),
-        facts: facts::facts(voice, question, answer, course),
+        facts: facts::facts(voice, question, answer, course, latest),
     }
 }
 

@@ -172,7 +172,7 @@ pub(super) fn Worn(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let line = Memo::new(move |_| {
         let evening = shell.estimates.evening().get()?.ok()?;
-        scene.asked.with(|asked| match asked {
+        scene.drawn.with(|(asked, _)| match asked {
             Asked::Answered(question, _) => {
                 let last = evening.last_boil(&question.meal, question.put_in).ok()?;
                 say(shell, |voice| {
@@ -208,13 +208,13 @@ const IN_SIGHT: usize = 2;
 pub(super) fn Course(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let view = Memo::new(move |_| {
-        scene.asked.with(|asked| match asked {
+        scene.drawn.with(|(asked, odds)| match asked {
             Asked::Answered(question, answer) => say(shell, |voice| {
-                let by_odds = scene.odds.get().and_then(|odds| {
-                    let belief = shell.estimates.belief().get()?;
+                let by_odds = odds.as_ref().and_then(|odds| {
+                    let belief = shell.estimates.belief().get_untracked()?;
                     let times = times(question, answer, voice.now)?;
                     let bands = belief.course(&question.meal, question.put_in, times.into_iter());
-                    banded(voice, question, answer, &odds, &bands)
+                    banded(voice, question, answer, odds, &bands)
                 });
                 by_odds.or_else(|| course(voice, question, answer))
             }),
@@ -244,7 +244,7 @@ pub(super) fn Course(scene: Scene) -> impl IntoView {
 pub(super) fn WhereHeatGoes(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let view = Memo::new(move |_| {
-        scene.asked.with(|asked| match asked {
+        scene.drawn.with(|(asked, _)| match asked {
             Asked::Answered(_, answer) => {
                 Some(say(shell, |voice| heat(voice, &answer.as_told.account)))
             }

@@ -4,11 +4,12 @@ use crate::reactive::*;
 use model::dish::Dish;
 use model::journal::{Meal, Outcome};
 use model::local_time::LocalTime;
-use model::odds::{Belief, Improvement, KINDS_OF_HELP};
+use model::odds::{Belief, Improvement, KINDS_OF_HELP, Trials};
 use model::pot::{Lid, Pot};
 
 use super::scene::{Asked, Scene, air_at, say};
 use crate::components::{FactList, Panel};
+use crate::platform::clock;
 use crate::present::tonight::chances::{Breakfast, Further, chances};
 use crate::present::tonight::verdict::is_good_enough;
 use crate::screens::later::bit_by_bit;
@@ -20,8 +21,28 @@ const BREAKFAST_L: f64 = 1.0;
 /// When it goes in, and by when it must boil. \[s\] of the day.
 const BREAKFAST_S: (i64, i64) = (6 * 3600, 7 * 3600);
 
-/// The bits before the changes that would help.
+/// The figures before the changes that would help.
 const FIGURES: usize = 4;
+/// A bit takes about so long at most, lest a tap has to wait. \[ms\]
+const BIT_MS: f64 = 12.0;
+
+/// How far it is worked out.
+#[derive(Debug, Default)]
+struct Reached {
+    /// The figure that is next.
+    figure: usize,
+    /// What was tried for it so far.
+    trials: Trials,
+    /// The changes that were found.
+    found: Vec<Improvement>,
+}
+
+impl Reached {
+    fn next(&mut self) {
+        self.figure += 1;
+        self.trials = Trials::default();
+    }
+}
 
 impl Scene {
     /// Works out, bit by bit, what takes longer than the answer.
@@ -30,8 +51,11 @@ impl Scene {
         let (further, found) = (self.further, self.found);
         let now = shell.clock.now();
         let turn = Memo::new(move |_| now.get().0.div_euclid(ANEW_S));
-        let is_asked = Memo::new(move |_| self.odds.with(Option::is_some));
-        let tried = StoredValue::new(Vec::<Improvement>::new());
+        let by_odds = Memo::new(move |_| {
+            let is_answered = (self.asked).with(|asked| matches!(asked, Asked::Answered(..)));
+            is_answered.then(|| self.odds.with(Option::is_some))
+        });
+        let reached = StoredValue::new(Reached::default());
         bit_by_bit(
             move || {
                 turn.track();
@@ -39,50 +63,82 @@ impl Scene {
                 shell.estimates.beliefs().follow_diary();
                 further.set(Further::default());
                 found.set(None);
-                tried.set_value(Vec::new());
-                is_asked.get()
+                reached.set_value(Reached::default());
+                by_odds.get().is_some()
             },
-            move |n| {
+            move |_| {
+                let begun_ms = clock::ms();
                 let Some((meal, put_in)) = self.meal_asked() else {
                     return false;
                 };
+                if by_odds.get_untracked() != Some(true) {
+                    self.latest_as_told(&meal);
+                    return false;
+                }
                 let Some(belief) = shell.estimates.belief().get_untracked() else {
                     return false;
                 };
-                let told = match n {
-                    0 => {
-                        let latest = belief.latest_put_in(&meal);
-                        further.try_update(|further| further.latest = latest)
-                    }
-                    1 => {
-                        let most = belief.most(&meal, put_in);
-                        further.try_update(|further| further.most = Some(most))
-                    }
-                    2 => {
-                        let worth = belief.reading_worth(&meal, put_in);
-                        further.try_update(|further| further.reading = Some(worth))
-                    }
-                    3 => {
-                        let breakfast = self.breakfast(&belief, &meal, put_in);
-                        further.try_update(|further| further.breakfast = breakfast)
-                    }
-                    _ => tried.try_update_value(|tried| {
-                        tried.extend(belief.improvement(&meal, put_in, n - FIGURES));
-                    }),
-                };
-                let is_needed = self
-                    .odds
-                    .with_untracked(|odds| odds.as_ref().is_some_and(|odds| !is_good_enough(odds)));
-                let n_bits = FIGURES + if is_needed { KINDS_OF_HELP } else { 0 };
-                if n + 1 < n_bits {
-                    return told.is_some();
+                let bit = |reached: &mut Reached| self.bit(reached, &belief, &meal, put_in);
+                let mut goes_on = true;
+                while goes_on && clock::ms() - begun_ms < BIT_MS {
+                    // The person may have left the page meanwhile.
+                    goes_on = reached.try_update_value(bit) == Some(true);
                 }
-                if let Some(tried) = tried.try_get_value() {
-                    found.try_set(Some(belief.best(&meal, put_in, tried)));
-                }
-                false
+                goes_on
             },
         );
+    }
+
+    /// One bit more; whether there is another.
+    fn bit(&self, reached: &mut Reached, belief: &Belief, meal: &Meal, put_in: LocalTime) -> bool {
+        let further = self.further;
+        let trials = &reached.trials;
+        let told = match reached.figure {
+            0 => {
+                let latest = trials.bit(|trials| belief.latest_put_in_by(meal, trials));
+                latest.map(|latest| further.try_update(|further| further.latest = latest))
+            }
+            1 => {
+                let most = trials.bit(|trials| belief.most_by(meal, put_in, trials));
+                most.map(|most| further.try_update(|further| further.most = Some(most)))
+            }
+            2 => {
+                let worth = belief.reading_worth(meal, put_in);
+                Some(further.try_update(|further| further.reading = Some(worth)))
+            }
+            3 => {
+                let breakfast = self.breakfast(belief, meal, put_in);
+                Some(further.try_update(|further| further.breakfast = breakfast))
+            }
+            figure => {
+                let kind = figure - FIGURES;
+                let help = trials.bit(|trials| belief.improvement_by(meal, put_in, kind, trials));
+                help.map(|help| {
+                    reached.found.extend(help);
+                    Some(())
+                })
+            }
+        };
+        let Some(told) = told else { return true };
+        reached.next();
+        let is_needed = self
+            .odds
+            .with_untracked(|odds| odds.as_ref().is_some_and(|odds| !is_good_enough(odds)));
+        if told.is_some() && reached.figure < FIGURES + if is_needed { KINDS_OF_HELP } else { 0 } {
+            return true;
+        }
+        let tried = std::mem::take(&mut reached.found);
+        self.found.try_set(Some(belief.best(meal, put_in, tried)));
+        false
+    }
+
+    /// The latest time where nothing is told by odds, as while a long diary is walked.
+    fn latest_as_told(&self, meal: &Meal) {
+        let evening = self.shell.estimates.evening().get_untracked();
+        let evening = evening.and_then(Result::ok);
+        let latest = evening.and_then(|evening| evening.latest_put_in(meal).ok());
+        let latest = latest.and_then(|latest| latest.against.or(latest.as_told));
+        (self.further).try_update(|further| further.latest = latest);
     }
 
     /// What is asked about, not followed.

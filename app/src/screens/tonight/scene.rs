@@ -13,6 +13,7 @@ use crate::present::tonight::help::{HelpView, help, that_fits, with_odds};
 use crate::present::tonight::now::lacks_sun;
 use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::{Question, is_good_enough, is_told_by_odds};
+use crate::screens::later::after_paint;
 use crate::shell::Shell;
 use crate::shell::estimates::SharedEvening;
 use crate::state::action::{Action, check_meal};
@@ -68,6 +69,8 @@ pub(super) struct Scene {
     pub(super) asked: Memo<Asked>,
     /// The odds of what is asked; none where the answer is told without.
     pub(super) odds: Memo<Option<Odds>>,
+    /// Both as they are drawn and accounted for below, which follows once the answer is painted.
+    pub(super) drawn: RwSignal<(Asked, Option<Odds>)>,
     pub(super) helps: Memo<Helps>,
     /// What takes longer than the answer.
     pub(super) further: RwSignal<Further>,
@@ -115,11 +118,32 @@ impl Scene {
                     None => scenery.helps(asked),
                 })
             }),
+            drawn: RwSignal::new((Asked::Nothing, None)),
             further: RwSignal::new(Further::default()),
             found,
         };
+        scene.draw_later();
         scene.work_further();
         scene
+    }
+
+    fn draw_later(self) {
+        let waits = StoredValue::new(false);
+        let draw = move || {
+            // The person may have left the page meanwhile.
+            if waits.try_update_value(|waits| *waits = false).is_some() {
+                let now = (self.asked.get_untracked(), self.odds.get_untracked());
+                self.drawn.set(now);
+            }
+        };
+        effect(move || {
+            self.asked.track();
+            self.odds.track();
+            if !waits.get_value() {
+                waits.set_value(true);
+                after_paint(draw);
+            }
+        });
     }
 
     /// Changes the plan.

@@ -19,22 +19,25 @@ fn after_clear_days_and(event: Event) -> Journal {
     }
 }
 
-/// Rice for four that goes in at 18:00, after rice for four that came out at `out`.
-fn after_a_pot_that_came_out(out: LocalTime) -> Answer {
+/// Rice for four that goes in at 18:00, after rice for four that came out at `out`; and the latest
+/// time for it.
+fn after_a_pot_that_came_out(out: LocalTime) -> (Answer, LocalTime) {
     let before = Meal {
         out: Some(out),
         ..meal(Dish::WhiteRice, 4.0)
     };
     let journal = after_clear_days_and(put_in_at(clock(16, 0), before));
     let rice = meal(Dish::WhiteRice, 4.0);
-    evening(&journal).ask(&rice, clock(18, 0)).unwrap()
+    let evening = evening(&journal);
+    let latest = evening.latest_put_in(&rice).unwrap().as_told.unwrap();
+    (evening.ask(&rice, clock(18, 0)).unwrap(), latest)
 }
 
 /// A pot that came out after the whole minute that is asked from is out all the same.
 #[test]
 fn a_pot_that_came_out_seconds_ago_is_not_in() {
-    let just_now = after_a_pot_that_came_out(clock(17, 0).plus_s(20));
-    let before = after_a_pot_that_came_out(clock(16, 59));
+    let (just_now, latest) = after_a_pot_that_came_out(clock(17, 0).plus_s(20));
+    let (before, latest_before) = after_a_pot_that_came_out(clock(16, 59));
     let put_in = clock(18, 0);
     let between = |point: &&crate::tonight::Point| clock(17, 1) < point.at && point.at < put_in;
     assert!(just_now.as_told.points.iter().any(|point| between(&point)));
@@ -44,11 +47,12 @@ fn a_pot_that_came_out_seconds_ago_is_not_in() {
     assert_eq!(just_now.verdict, before.verdict);
     let hottest = |answer: &Answer| answer.as_told.hottest_c;
     assert!((hottest(&just_now) - hottest(&before)).abs() < 0.5);
-    for when in [
-        |answer: &Answer| answer.as_told.ready_at.unwrap(),
-        |answer: &Answer| answer.latest_put_in_as_told.unwrap(),
+    let ready_at = |answer: &Answer| answer.as_told.ready_at.unwrap();
+    for (one, other) in [
+        (ready_at(&just_now), ready_at(&before)),
+        (latest, latest_before),
     ] {
-        let apart_s = when(&just_now).since_s(when(&before));
+        let apart_s = one.since_s(other);
         assert!(apart_s.abs() <= 120, "{apart_s} s");
     }
 }
@@ -57,11 +61,11 @@ fn a_pot_that_came_out_seconds_ago_is_not_in() {
 #[test]
 fn the_latest_time_leaves_time_to_cook() {
     for out in [clock(17, 0).plus_s(20), clock(17, 30)] {
-        let answer = after_a_pot_that_came_out(out);
+        let (answer, latest) = after_a_pot_that_came_out(out);
         let told = &answer.as_told;
         assert!(clock(18, 0) < told.boils_at.unwrap());
         let takes_s = told.ready_at.unwrap().since_s(clock(18, 0));
-        let left_s = clock(19, 30).since_s(answer.latest_put_in_as_told.unwrap());
+        let left_s = clock(19, 30).since_s(latest);
         // A store that has cooled for longer does not cook faster.
         assert!(takes_s - 300 <= left_s, "{takes_s} s against {left_s} s");
     }

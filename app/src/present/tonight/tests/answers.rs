@@ -75,7 +75,7 @@ fn an_unknown_sun_is_told_and_is_no_flat_no() {
     question.lacks_sun = true;
     let answer = evening.ask(&question.meal, question.put_in).unwrap();
     assert!(Verdict::No < answer.verdict && answer.verdict < Verdict::Yes);
-    let view = in_english(|voice| verdict(voice, &question, &answer));
+    let view = in_english(|voice| verdict(voice, &question, &answer, None));
     assert!(
         view.sentence
             .starts_with("Today\u{2019}s sun is not logged yet."),
@@ -126,11 +126,11 @@ fn each_time_that_is_not_todays_has_its_day() {
 fn the_latest_time_is_before_the_pot_must_be_out() {
     in_all_cases(|dish, sky, told, view| {
         let put_in = view.facts.first().unwrap();
-        let Some(latest) = told
-            .answer
-            .latest_put_in
-            .filter(|_| !put_in.detail.is_empty())
-        else {
+        if put_in.detail.is_empty() {
+            return;
+        }
+        let latest = told.evening.latest_put_in(&told.question.meal).unwrap();
+        let Some(latest) = latest.against else {
             return;
         };
         let out = crate::present::tonight::verdict::out_by(&told.answer, told.question.meal.eat_at);

@@ -32,6 +32,7 @@ pub(super) fn facts(
     question: &Question,
     answer: &Answer,
     course: Course,
+    latest: Option<LocalTime>,
 ) -> Vec<Fact> {
     let words = &voice.strings.tonight.verdict.facts;
     let boils = match course {
@@ -61,7 +62,7 @@ pub(super) fn facts(
         _ => None,
     };
     [
-        Some(put_in(voice, question, answer, course, out_by)),
+        Some(put_in(voice, question, answer, course, (latest, out_by))),
         boils.map(|when| fact(words.boils, Icon::PotBoils, when)),
         done.map(|when| fact(words.done, Icon::Bowl, when)),
         comes_out,
@@ -76,7 +77,7 @@ fn put_in(
     question: &Question,
     answer: &Answer,
     course: Course,
-    out_by: Option<OutBy>,
+    (latest, out_by): (Option<LocalTime>, Option<OutBy>),
 ) -> Fact {
     let words = &voice.strings.tonight.verdict.facts;
     let put_in = question.put_in;
@@ -87,9 +88,7 @@ fn put_in(
     };
     // What does not work is not told to be done.
     let is_advice = answer.verdict != Verdict::No && !matches!(course, Course::Spoils(_));
-    let latest = answer
-        .latest_put_in
-        .or(answer.latest_put_in_as_told)
+    let latest = latest
         .map(|latest| Sure::Near.floor(latest))
         .filter(|latest| is_advice && put_in < *latest)
         .filter(|latest| out_by.is_none_or(|out_by| *latest < out_by.at()));
