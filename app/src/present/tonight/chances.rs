@@ -98,7 +98,8 @@ pub fn chances(
         (words.breakfast_water)(
             &voice.formats.litres(breakfast.litres),
             &voice.time(breakfast.put_in, Sure::Known),
-            &voice.time(breakfast.by, Sure::Known),
+            // The day stands beside the first of the two.
+            &voice.formats.clock(breakfast.by, Sure::Known),
         )
     });
     let breakfast = further.breakfast.map(|breakfast| say(breakfast.chance));
@@ -225,7 +226,7 @@ mod tests {
         };
         let expected = [
             "The pot may hold: up to 1.5 L",
-            "A thermometer reading now: would settle it, 7 in 10",
+            "A thermometer reading now: would make it a near yes or a near no, 7 in 10 times",
             "Water for breakfast: hardly a chance, 1 in 50",
         ];
         assert_eq!(lines(Dish::WhiteRice, &further)[2..], expected);

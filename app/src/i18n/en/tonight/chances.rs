@@ -27,11 +27,11 @@ pub(super) const CHANCES: Chances = Chances {
     for_odds: |figure| format!("food and water together, to be ready {figure}"),
     nothing: "nothing yet",
     reading: "A thermometer reading now",
-    reading_settles: |figure| format!("would settle it, {figure}"),
+    reading_settles: |figure| format!("would make it a near yes or a near no, {figure} times"),
     reading_little: "would tell little more",
     breakfast: "Water for breakfast",
     breakfast_water: |litres, from, by| {
-        format!("{litres} in at {from}, boiling by {by}, with tonight’s pot cooked")
+        format!("{litres} in at {from}, boiling by {by}, after this pot")
     },
     then: |odds| format!("Then {odds}."),
     store_goes: |from, to, time| {

@@ -33,11 +33,11 @@ pub(super) const CHANCES: Chances = Chances {
     for_odds: |figure| format!("comida y agua juntas, para que esté lista {figure}"),
     nothing: "todavía nada",
     reading: "Leer ahora el termómetro",
-    reading_settles: |figure| format!("lo aclararía, {figure}"),
+    reading_settles: |figure| format!("lo dejaría en casi sí o casi no, {figure} veces"),
     reading_little: "diría poco más",
     breakfast: "Agua para el desayuno",
     breakfast_water: |litres, from, by| {
-        format!("{litres} adentro a las {from}, hirviendo a las {by}, con la olla de hoy cocida")
+        format!("{litres} adentro a las {from}, hirviendo a las {by}, después de esta olla")
     },
     then: |odds| format!("Entonces, {odds}."),
     store_goes: |from, to, time| format!("El depósito va de unos {from} a unos {to} a las {time}."),
