@@ -7,9 +7,10 @@
 
 use model::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
 use model::network::{
-    CookRate, Event, Layer, Ledger, Network, NetworkParts, NodeRow, OpenSurface, Pot, Seat, Span,
-    State, Watch, run,
+    CookRate, Event, Layer, Ledger, Network, NetworkParts, NodeRow, OpenSurface, Pot, Seat,
+    SeatJoint, SeatPath, Span, State, Watch, run,
 };
+use model::seat::{self, Gap};
 use proptest::prelude::*;
 
 /// A cooker with what is in it, and one evening's course.
@@ -17,6 +18,8 @@ use proptest::prelude::*;
 struct Household {
     media: Vec<(f64, MediumCurve)>,
     parts: NetworkParts,
+    /// In place of the one conductance of the seat.
+    path: Option<SeatPath>,
     store_c: f64,
     jacket_c: f64,
     pot: Pot,
@@ -72,7 +75,10 @@ impl Household {
     /// The evening run in spans that are these shares of the whole.
     fn evening(&self, shares: &[f64]) -> Evening {
         let curve = EnthalpyCurve::new(&self.media).unwrap();
-        let net = Network::new(&curve, self.parts).unwrap();
+        let plain = Network::new(&curve, self.parts).unwrap();
+        let net = self
+            .path
+            .map_or(plain, |path| plain.with_seat_path(path).unwrap());
         let mut state = State::new(&net, 0.0, self.store_c, self.jacket_c).unwrap();
         state.put_pot_in(self.pot).unwrap();
         let start_j = state.stored_j(&net);
@@ -176,29 +182,46 @@ fn parts() -> impl Strategy<Value = NetworkParts> {
 fn pot() -> impl Strategy<Value = Pot> {
     let surface = (0.0..0.08f64, 0.0..1.0f64, any::<bool>());
     (
-        0.0..4000.0f64,
+        (0.0..4000.0f64, 1.0..4.0f64),
         0.05..8.0f64,
         0.0..80.0f64,
         0.0..3.0f64,
         surface,
     )
-        .prop_map(|(dry, water, t_c, g_air, (area, share, open))| Pot {
-            c_dry_j_k: dry,
-            water_kg: water,
-            t_c,
-            g_air_w_k: g_air,
-            thickness: 1.0,
-            surface: open.then_some(OpenSurface {
-                area_m2: area,
-                open_share: share,
-                air_vapour_pa: 1500.0,
-            }),
-            cook: Some(CookRate::ZValue {
-                t_ref_s: 2400.0,
-                z_k: 18.0,
-                t_min_c: 70.0,
-            }),
+        .prop_map(
+            |((dry, thickness), water, t_c, g_air, (area, share, open))| Pot {
+                c_dry_j_k: dry,
+                water_kg: water,
+                t_c,
+                g_air_w_k: g_air,
+                thickness,
+                surface: open.then_some(OpenSurface {
+                    area_m2: area,
+                    open_share: share,
+                    air_vapour_pa: 1500.0,
+                }),
+                cook: Some(CookRate::ZValue {
+                    t_ref_s: 2400.0,
+                    z_k: 18.0,
+                    t_min_c: 70.0,
+                }),
+            },
+        )
+}
+
+/// A seat by its parts, its air following the temperatures; half of the time none.
+fn path() -> impl Strategy<Value = Option<SeatPath>> {
+    let seat = (0..seat::Seat::ALL.len()).prop_map(|idx| seat::Seat::ALL[idx]);
+    (seat, 0.0..0.3f64, 0.01..0.1f64, any::<bool>()).prop_map(|(seat, face, film, told)| {
+        let joint = Gap::of(seat, 0.2, 0.08).map_or(SeatJoint::Even(12.0), SeatJoint::Gap);
+        told.then_some(SeatPath {
+            face_k_w: face,
+            joint,
+            joint_k_w: 0.15,
+            film_k_w: film,
+            melt: None,
         })
+    })
 }
 
 fn household() -> impl Strategy<Value = Household> {
@@ -206,24 +229,27 @@ fn household() -> impl Strategy<Value = Household> {
     let temperatures = (10.0..380.0f64, 0.0..1.0f64, -10.0..40.0f64);
     (
         store,
-        parts(),
+        (parts(), path()),
         pot(),
         temperatures,
         60.0..90_000.0f64,
         0.0..1500.0f64,
     )
         .prop_map(
-            |(media, parts, pot, (store_c, nearness, air_c), duration_s, heater_w)| Household {
-                media,
-                parts,
-                store_c,
-                jacket_c: air_c + nearness * (store_c - air_c),
-                pot,
-                span: Span {
-                    duration_s,
-                    heater_w,
-                    air_c,
-                },
+            |(media, (parts, path), pot, (store_c, nearness, air_c), duration_s, heater_w)| {
+                Household {
+                    media,
+                    parts,
+                    path,
+                    store_c,
+                    jacket_c: air_c + nearness * (store_c - air_c),
+                    pot,
+                    span: Span {
+                        duration_s,
+                        heater_w,
+                        air_c,
+                    },
+                }
             },
         )
 }

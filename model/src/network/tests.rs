@@ -2,6 +2,7 @@ use super::flows::{Flows, Q, X};
 use super::*;
 use crate::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
 use crate::numerics::rosenbrock::System;
+use crate::seat::Gap;
 use crate::water::CP_J_KGK;
 
 const SUGAR_ALCOHOL: MediumCurve = MediumCurve {
@@ -109,15 +110,37 @@ fn jacobian_is_the_slope_of_the_rates() {
         area_m2: 0.045,
         elsewhere: 0.0,
     });
-    let net = Network::new(&curve, with_layer).unwrap();
-    for (store_c, phase, surface) in [
+    let plain = Network::new(&curve, with_layer).unwrap();
+    // The same by its parts, over air, without metal in the melt and with it.
+    let gap = Gap::of(crate::seat::Seat::DryOrdinary, 0.2, 0.0).unwrap();
+    let by_parts = |has_metal: bool| {
+        let path = SeatPath {
+            face_k_w: 0.02,
+            joint: SeatJoint::Gap(gap),
+            joint_k_w: 0.16,
+            film_k_w: 0.035,
+            melt: Some(MeltWay {
+                liquidus_c: 119.0,
+                k_w: 0.2,
+                has_metal,
+            }),
+        };
+        plain.with_seat_path(path).unwrap()
+    };
+    let nets = [plain, by_parts(false), by_parts(true)];
+    let cases = [
         (117.2, PotPhase::Simple, Some(OPEN)),
         (117.2, PotPhase::Boiling, Some(OPEN)),
         (117.2, PotPhase::Simple, None),
         (180.0, PotPhase::Simple, None),
+        (180.0, PotPhase::Boiling, None),
         (60.0, PotPhase::Dry, None),
-    ] {
-        let mut state = State::new(&net, 0.0, store_c, 60.0).unwrap();
+    ];
+    for (net, (store_c, phase, surface)) in nets
+        .iter()
+        .flat_map(|net| cases.iter().map(move |case| (net, *case)))
+    {
+        let mut state = State::new(net, 0.0, store_c, 60.0).unwrap();
         let pot = Pot {
             t_c: 85.0,
             surface,
@@ -125,7 +148,7 @@ fn jacobian_is_the_slope_of_the_rates() {
         };
         state.put_pot_in(pot).unwrap();
         state.pot.as_mut().unwrap().phase = phase;
-        let flows = Flows::new(&net, &state, 100.0, 20.0);
+        let flows = Flows::new(net, &state, 100.0, 20.0);
         let x = flows.pack(&state);
         let (mut df, mut dg) = ([[0.0; X]; X], [[0.0; X]; Q]);
         flows.jacobian(&x, &mut df, &mut dg);
