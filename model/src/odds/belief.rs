@@ -23,7 +23,7 @@ use crate::tonight::{Site, TonightError};
 
 /// Raise this with every change of the model that changes an answer: what was put away before is
 /// then walked anew.
-const MODEL: u64 = 2;
+const MODEL: u64 = 3;
 /// A diary is walked from so many days back at least, if it goes back so far, and from so many more at
 /// most. What drifts keeps a fifth of what was learned of it before; a season's reports teach the
 /// rest anew.
@@ -244,7 +244,7 @@ fn is_kept(day: Day, today: Day) -> bool {
 }
 
 /// The day a diary is walked from.
-fn first_day(journal: &Journal, today: Day) -> Day {
+pub(super) fn first_day(journal: &Journal, today: Day) -> Day {
     let first = journal.first_day().map_or(today, |day| day.min(today));
     let too_far = today.plus(-MOST_DAYS);
     if first < too_far {

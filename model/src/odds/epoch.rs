@@ -63,7 +63,9 @@ impl Epoch {
             .full_boil
             .map_or(0.0, |boil| 60.0 * boil.advised_min.value);
         let is_thick = meal.dish == Dish::MaizePorridge;
-        Load::new(&pot, (is_thick, full_boil_s), put_in, self.build.boiling_c)
+        let least_sd_k = meal.dish.props().least_c.spread;
+        let dish = (is_thick, full_boil_s, least_sd_k);
+        Load::new(&pot, dish, put_in, self.build.boiling_c)
     }
 }
 

@@ -2,7 +2,8 @@
 //! [`crate::network`].
 
 use super::build::Build;
-use super::load::Load;
+use super::load::{Load, Slowing};
+use super::prior::MOST_TILT;
 use super::step::{At, Fixed, Stage, Step, nodes};
 use crate::water::CP_J_KGK;
 
@@ -70,6 +71,8 @@ pub(super) struct Member<const N: usize> {
     pub(super) dry_at_s: f64,
     /// Multipliers.
     pub(super) capacity: f64,
+    /// How much more of the heat the far side of the store gets.
+    pub(super) tilt: f64,
     /// How far the thermostat is off. \[K\]
     pub(super) cut_out_k: f64,
     /// And the melting point. \[K\]
@@ -83,6 +86,7 @@ pub(super) struct Member<const N: usize> {
     pub(super) pot_air: f64,
     pub(super) pot_steam: f64,
     pub(super) cook_time: f64,
+    pub(super) slowing: Slowing,
 }
 
 /// A stretch of constant light and air.
@@ -290,6 +294,7 @@ impl Course<'_> {
             thickness: self.load.map_or(1.0, |load| load.thickness),
             inside: member.inside,
             melt_k: member.melt_k,
+            tilt: member.tilt.clamp(-MOST_TILT, MOST_TILT),
             g_pot_air_w_k: self
                 .load
                 .map_or(0.0, |load| load.g_air_w_k * member.pot_air),
@@ -417,7 +422,8 @@ impl Course<'_> {
             Phase::Boiling => {
                 member.pot_c = self.build.boiling_c;
                 member.water_kg -= step.steamed_kg;
-                self.cook(member, load.boil_rate_per_s, at_s, h_s);
+                let rate = load.cook_rate_per_s(member.pot_c, member.slowing);
+                self.cook(member, rate, at_s, h_s);
                 let before_s = member.boil_s;
                 member.boil_s += h_s;
                 if load.full_boil_s <= member.boil_s {
@@ -432,10 +438,8 @@ impl Course<'_> {
                     let along_k = h_s * step.pot_k_s;
                     let bend_k = step.pot_c - before_c - along_k;
                     let middle_c = before_c + 0.5 * along_k + 0.25 * bend_k;
-                    let rate = (load.cook_rate_per_s(before_c)
-                        + 4.0 * load.cook_rate_per_s(middle_c)
-                        + load.cook_rate_per_s(step.pot_c))
-                        / 6.0;
+                    let cooks = |pot_c| load.cook_rate_per_s(pot_c, member.slowing);
+                    let rate = (cooks(before_c) + 4.0 * cooks(middle_c) + cooks(step.pot_c)) / 6.0;
                     self.cook(member, rate, at_s, h_s);
                 }
             }
