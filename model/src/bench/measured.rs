@@ -67,7 +67,7 @@ impl Fit {
         } else {
             DOES_NOT_FOLLOW
         };
-        estimate.sd.hypot(times * model)
+        libm::hypot(estimate.sd, times * model)
     }
 
     /// The measured values, ready for the household's cooker; none of a fit that is worth nothing.
