@@ -78,7 +78,7 @@ fn day(net: &Network<'_>) -> Result<f64, ModelError> {
     let mut ledger = Ledger::default();
     for half_hour in 0..48 {
         let hour = f64::from(half_hour) / 2.0;
-        let height = (std::f64::consts::PI * (hour - 6.75) / 10.5).sin();
+        let height = libm::sin(std::f64::consts::PI * (hour - 6.75) / 10.5);
         let light = (7.0..17.0).contains(&hour);
         if half_hour == 36 {
             state.put_pot_in(POT)?;

@@ -88,14 +88,14 @@ impl Ageing {
     #[must_use]
     pub fn rate_per_h(&self, melt_c: f64) -> f64 {
         let inverse_k = 1.0 / (self.reference_c + ZERO_C_K) - 1.0 / (melt_c + ZERO_C_K);
-        self.rate_per_h * (self.activation_j_mol / GAS_J_MOLK * inverse_k).exp()
+        self.rate_per_h * libm::exp(self.activation_j_mol / GAS_J_MOLK * inverse_k)
     }
 
     /// Temperature at which so much of what is left is converted in an hour, degC: the other way
     /// round. As cold as can be for none.
     #[must_use]
     pub fn temperature_c(&self, rate_per_h: f64) -> f64 {
-        let log_ratio = (rate_per_h.max(1e-30) / self.rate_per_h).ln();
+        let log_ratio = libm::log(rate_per_h.max(1e-30) / self.rate_per_h);
         let inverse =
             1.0 / (self.reference_c + ZERO_C_K) - GAS_J_MOLK / self.activation_j_mol * log_ratio;
         (1.0 / inverse - ZERO_C_K).max(0.0)
@@ -112,7 +112,7 @@ impl Ageing {
         for spell in history {
             let hours = not_negative("molten_h", spell.molten_h)?;
             let melt_c = within("melt_c", spell.melt_c, 0.0, 400.0)?;
-            left *= (-self.rate_per_h(melt_c) * hours).exp();
+            left *= libm::exp(-self.rate_per_h(melt_c) * hours);
         }
         Ok(1.0 - left)
     }
@@ -131,7 +131,7 @@ impl Ageing {
         within("converted", converted, 0.0, 1.0)?;
         let left_a_day = 1.0 - self.converted(0.0, daily)?;
         let left_now = 1.0 - within("before", before, 0.0, 1.0)?;
-        let days = ((1.0 - converted) / left_now).ln() / left_a_day.ln();
+        let days = libm::log((1.0 - converted) / left_now) / libm::log(left_a_day);
         Ok((days.is_finite() && 0.0 < days).then_some(days))
     }
 
@@ -153,8 +153,8 @@ impl Ageing {
     /// share that is left. Ideal solution; Atkins, Physical Chemistry, freezing point of a solution.
     #[must_use]
     pub fn liquidus_c(&self, fresh_c: f64, converted: f64) -> f64 {
-        let inverse =
-            1.0 / (fresh_c + ZERO_C_K) - GAS_J_MOLK / self.fusion_j_mol * left(converted).ln();
+        let inverse = 1.0 / (fresh_c + ZERO_C_K)
+            - GAS_J_MOLK / self.fusion_j_mol * libm::log(left(converted));
         1.0 / inverse - ZERO_C_K
     }
 
@@ -162,7 +162,7 @@ impl Ageing {
     #[must_use]
     pub fn converted_at_liquidus(&self, fresh_c: f64, liquidus_c: f64) -> f64 {
         let gap = 1.0 / (liquidus_c + ZERO_C_K) - 1.0 / (fresh_c + ZERO_C_K);
-        (1.0 - (-self.fusion_j_mol / GAS_J_MOLK * gap).exp()).clamp(0.0, 1.0)
+        (1.0 - libm::exp(-self.fusion_j_mol / GAS_J_MOLK * gap)).clamp(0.0, 1.0)
     }
 
     /// Days of equal use until a pot no longer boils; `None` for never within thirty years, 0 for a
@@ -190,7 +190,7 @@ impl Ageing {
             return Ok(Some(0.0));
         }
         let left_a_day = 1.0 - self.converted(0.0, daily)?;
-        let after = |days: f64| 1.0 - (1.0 - before) * left_a_day.powf(days);
+        let after = |days: f64| 1.0 - (1.0 - before) * libm::pow(left_a_day, days);
         let (mut low, mut high) = (0.0, LONGEST_DAYS);
         if boils(&self.aged(fresh, after(high)))? {
             return Ok(None);

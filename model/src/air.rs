@@ -20,7 +20,7 @@ const STANDARD_PRESSURE_PA: f64 = 101_325.0;
 #[must_use]
 pub fn conductivity_w_mk(temperature_c: f64) -> f64 {
     let t_k = temperature_c + ZERO_C_K;
-    2.646_38e-3 * t_k.powf(1.5) / (t_k + 245.4 * 10.0_f64.powf(-12.0 / t_k))
+    2.646_38e-3 * libm::pow(t_k, 1.5) / (t_k + 245.4 * libm::pow(10.0_f64, -12.0 / t_k))
 }
 
 /// A temperature in degC, in K.
@@ -117,7 +117,7 @@ impl Steadiness {
 /// 1976, eq. 51.
 fn kinematic_viscosity_m2_s(temperature_c: f64) -> f64 {
     let t_k = temperature_c + ZERO_C_K;
-    let viscosity_pa_s = 1.458e-6 * t_k.powf(1.5) / (t_k + 110.4);
+    let viscosity_pa_s = 1.458e-6 * libm::pow(t_k, 1.5) / (t_k + 110.4);
     viscosity_pa_s * AIR_GAS_CONSTANT_J_KGK * t_k / STANDARD_PRESSURE_PA
 }
 
@@ -146,7 +146,7 @@ pub(crate) fn radiant_w_m2k4(hot_emissivity: f64, cold_emissivity: f64) -> f64 {
 /// Nusselt number of an upright air layer: 1 while the air stands still, then MacGregor and Emery
 /// (1969), Nu = 0.42 Ra^(1/4) Pr^0.012 (H/L)^-0.3, with the factor of the height taken at 10 gaps.
 fn gap_nusselt(gap_m: f64, hot_c: f64, cold_c: f64) -> f64 {
-    (0.42 * rayleigh(gap_m, hot_c, cold_c).powf(0.25) * 10.0_f64.powf(-0.3)).max(1.0)
+    (0.42 * libm::pow(rayleigh(gap_m, hot_c, cold_c), 0.25) * libm::pow(10.0_f64, -0.3)).max(1.0)
 }
 
 /// Rayleigh number of an air layer at one atmosphere.

@@ -18,7 +18,7 @@ pub fn cylinder_side_w_k(
     inner_radius_m: f64,
     outer_radius_m: f64,
 ) -> f64 {
-    2.0 * PI * conductivity_w_mk * length_m / (outer_radius_m / inner_radius_m).ln()
+    2.0 * PI * conductivity_w_mk * length_m / libm::log(outer_radius_m / inner_radius_m)
 }
 
 /// Hollow sphere, from the inner to the outer radius.

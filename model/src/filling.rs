@@ -93,7 +93,7 @@ fn maxwell_w_mk(outer: f64, inner: f64, inner_share: f64) -> f64 {
 #[must_use]
 pub fn fin_efficiency(h_w_m2k: f64, fin_w_mk: f64, thickness_m: f64, length_m: f64) -> f64 {
     let ml = (2.0 * h_w_m2k / (fin_w_mk * thickness_m)).sqrt() * length_m;
-    if ml < 1e-4 { 1.0 } else { ml.tanh() / ml }
+    if ml < 1e-4 { 1.0 } else { libm::tanh(ml) / ml }
 }
 
 /// From a finned seat into a melt of which a share has frozen, W/K.

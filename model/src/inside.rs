@@ -209,7 +209,7 @@ impl Way {
                 inner_radius_m,
                 outer_radius_m,
                 height_m,
-            } => (outer_radius_m / inner_radius_m).ln() / (2.0 * PI * height_m),
+            } => libm::log(outer_radius_m / inner_radius_m) / (2.0 * PI * height_m),
             Self::Cup {
                 radius_m,
                 deep_m,
@@ -298,7 +298,7 @@ impl Way {
                 let middle_m = (0.5 * (square(from) + square(to))).sqrt();
                 Shell {
                     share: (square(to) - square(from)) / (square(1.0) - square(0.0)),
-                    middle_k_w: (middle_m / inner_radius_m).ln() / (2.0 * PI * height_m),
+                    middle_k_w: libm::log(middle_m / inner_radius_m) / (2.0 * PI * height_m),
                 }
             }
             Self::Cup {

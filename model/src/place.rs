@@ -118,7 +118,8 @@ impl AirYear {
         };
         let mut middle_day = 15.0;
         for (day_c, night_c) in year.day_c.iter_mut().zip(&mut year.night_c) {
-            let month_c = mean_c + swing_k * (2.0 * PI * (middle_day - COLDEST_DAY) / 365.0).cos();
+            let month_c =
+                mean_c + swing_k * libm::cos(2.0 * PI * (middle_day - COLDEST_DAY) / 365.0);
             *day_c = month_c + HALF_DAILY_RANGE_K;
             *night_c = month_c - HALF_DAILY_RANGE_K;
             middle_day += 365.0 / 12.0;
@@ -173,9 +174,9 @@ impl AirYear {
         let since_sunrise_h = (hour - sunrise_h).rem_euclid(24.0);
         let rise_h = WARMEST_H - sunrise_h;
         let warmth = if since_sunrise_h < rise_h {
-            0.5 - 0.5 * (PI * since_sunrise_h / rise_h).cos()
+            0.5 - 0.5 * libm::cos(PI * since_sunrise_h / rise_h)
         } else {
-            0.5 + 0.5 * (PI * (since_sunrise_h - rise_h) / (24.0 - rise_h)).cos()
+            0.5 + 0.5 * libm::cos(PI * (since_sunrise_h - rise_h) / (24.0 - rise_h))
         };
         cool_c + (warm_c - cool_c) * warmth
     }

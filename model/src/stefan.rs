@@ -28,7 +28,7 @@ pub fn stefan_number(cp_solid_j_kgk: f64, melting_c: f64, wall_c: f64, latent_j_
 #[must_use]
 pub fn front_root(stefan_number: f64) -> f64 {
     let wanted = stefan_number.max(0.0) / PI.sqrt();
-    let value = |x: f64| x * (x * x).exp() * erf(x);
+    let value = |x: f64| x * libm::exp(x * x) * erf(x);
     let (mut low, mut high) = (0.0, 1.0);
     while value(high) < wanted && high < 5.0 {
         high *= 2.0;
@@ -83,7 +83,7 @@ fn erf(x: f64) -> f64 {
         term *= 2.0 * x * x / odd;
         sum += term;
     }
-    2.0 / PI.sqrt() * (-x * x).exp() * sum
+    2.0 / PI.sqrt() * libm::exp(-x * x) * sum
 }
 
 #[cfg(test)]

@@ -24,7 +24,7 @@ pub const ALTITUDE_MIN_M: f64 = -450.0;
 /// The altitude is not finite or lies outside [`ALTITUDE_MIN_M`] to [`ALTITUDE_MAX_M`].
 pub fn air_pressure_pa(altitude_m: f64) -> Result<f64, ModelError> {
     let h = within("altitude_m", altitude_m, ALTITUDE_MIN_M, ALTITUDE_MAX_M)?;
-    Ok(101_325.0 * (1.0 - 2.255_77e-5 * h).powf(5.255_88))
+    Ok(101_325.0 * libm::pow(1.0 - 2.255_77e-5 * h, 5.255_88))
 }
 
 /// Temperature at which water boils at a pressure, degC.
@@ -45,7 +45,7 @@ pub fn saturation_temperature_c(pressure_pa: f64) -> f64 {
         0.650_175_348_447_98e3,
     ];
     let [n1, n2, n3, n4, n5, n6, n7, n8, n9, n10] = N;
-    let beta = (pressure_pa.clamp(611.213, 22.064e6) / 1.0e6).powf(0.25);
+    let beta = libm::pow(pressure_pa.clamp(611.213, 22.064e6) / 1.0e6, 0.25);
     let e = (beta + n3) * beta + n6;
     let f = (n1 * beta + n4) * beta + n7;
     let g = (n2 * beta + n5) * beta + n8;
@@ -75,7 +75,7 @@ pub fn heat_of_vaporisation_j_kg(t_c: f64) -> f64 {
 ///
 /// Tetens' equation as in FAO Irrigation and Drainage Paper 56, equation 11; within 1 % up to 100 degC.
 pub fn vapour_pressure_pa(t_c: f64) -> f64 {
-    610.8 * (17.27 * t_c / (t_c + 237.3)).exp()
+    610.8 * libm::exp(17.27 * t_c / (t_c + 237.3))
 }
 
 /// Slope of [`vapour_pressure_pa`], Pa/K.

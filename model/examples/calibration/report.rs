@@ -26,6 +26,11 @@ impl Report<'_> {
             .collect()
     }
 
+    fn tenths(&self, claim: impl Fn(&Pot) -> Claim) -> [Tenth; 10] {
+        let claims = self.pots.iter().map(|pot| (pot.household, claim(pot)));
+        tenths(&claims.collect::<Vec<_>>())
+    }
+
     fn store_errors(&self, is_day: impl Fn(u32) -> bool) -> Vec<f64> {
         self.pots
             .iter()
@@ -130,14 +135,20 @@ impl Report<'_> {
             ));
         }
         for (what, claim) in questions() {
-            let worst = tenths(&self.claims(1, claim))
-                .into_iter()
-                .filter(|tenth| LEAST_COUNT <= tenth.count)
-                .map(|tenth| tenth.off())
-                .fold(0.0, f64::max);
+            let counted = |tenth: &Tenth| LEAST_COUNT <= tenth.count;
+            let all = self.tenths(claim).into_iter().filter(counted);
+            let worst = all.max_by(|a, b| a.off().total_cmp(&b.off()));
+            let worst = worst.unwrap_or_default();
+            let off = worst.off();
             lines.push((
-                format!("worst tenth of {what}: {worst:.3} off, asked 0.05 at most"),
-                worst <= 0.05,
+                format!(
+                    "worst tenth of {what}: {off:.3} off ({:.1} standard errors of {} pots in {} \
+                     households), asked 0.05 at most",
+                    worst.errors_off(),
+                    worst.count,
+                    worst.households
+                ),
+                off <= 0.05,
             ));
             let (_, _, skill) = brier(&self.claims(SETTLED_DAY, claim));
             lines.push((
@@ -177,20 +188,24 @@ impl Display for Report<'_> {
         for (what, claim) in questions() {
             writeln!(
                 f,
-                "\n{what}: forecast   n   mean   observed   (standard error)"
+                "\n{what}: forecast   pots  households   mean   observed     off   \
+                 standard error (by household)"
             )?;
-            for (place, tenth) in tenths(&self.claims(1, claim)).iter().enumerate() {
+            for (place, tenth) in self.tenths(claim).iter().enumerate() {
                 let Tenth {
                     count,
+                    households,
                     forecast,
                     observed,
+                    error,
                 } = tenth;
                 let low = 0.1 * place as f64;
                 writeln!(
                     f,
-                    "  {low:.1} to {:.1} {count:7}  {forecast:.3}  {observed:.3}  ({:.3})",
+                    "  {low:.1} to {:.1}         {count:5}  {households:10}  {forecast:.3}      {observed:.3}  \
+                     {:+.3}  {error:.3}",
                     low + 0.1,
-                    tenth.error()
+                    observed - forecast
                 )?;
             }
             for (when, from_day) in [("all days", 1), ("from day 7", SETTLED_DAY)] {

@@ -1,5 +1,7 @@
 //! What was said against what came.
 
+use std::collections::BTreeMap;
+
 use model::dish::Dish;
 
 use crate::diary::Asked;
@@ -48,8 +50,12 @@ pub(crate) type Claim = (f64, bool);
 #[derive(Debug, Clone, Copy, Default)]
 pub(crate) struct Tenth {
     pub(crate) count: usize,
+    /// How many households they are of.
+    pub(crate) households: usize,
     pub(crate) forecast: f64,
     pub(crate) observed: f64,
+    /// Standard error of the share observed, a household's pots taken together: they err alike.
+    pub(crate) error: f64,
 }
 
 impl Tenth {
@@ -58,26 +64,43 @@ impl Tenth {
         (self.forecast - self.observed).abs()
     }
 
-    /// Standard error of the share.
-    pub(crate) fn error(&self) -> f64 {
-        (self.forecast * (1.0 - self.forecast) / self.count.max(1) as f64).sqrt()
+    /// The same, in standard errors.
+    pub(crate) fn errors_off(&self) -> f64 {
+        self.off() / self.error
     }
 }
 
-pub(crate) fn tenths(claims: &[Claim]) -> [Tenth; 10] {
-    let mut tenths = [Tenth::default(); 10];
-    for (forecast, came) in claims {
-        let tenth = &mut tenths[((forecast * 10.0) as usize).min(9)];
-        tenth.count += 1;
-        tenth.forecast += forecast;
-        tenth.observed += f64::from(u8::from(*came));
-    }
-    for tenth in &mut tenths {
+/// Claims of each household, by its number, in tenths of their forecasts.
+///
+/// The standard error is that of a mean whose terms go together by household: the root of the sum of
+/// the squares of each household's sum of errors, over the count; and never less than the binomial
+/// one (K.-Y. Liang and S. L. Zeger, Biometrika 73 (1986) 13, for a mean, from memory).
+pub(crate) fn tenths(claims: &[(u64, Claim)]) -> [Tenth; 10] {
+    std::array::from_fn(|place| {
+        let mine = claims
+            .iter()
+            .filter(|(_, (forecast, _))| ((forecast * 10.0) as usize).min(9) == place);
+        let mut tenth = Tenth::default();
+        let mut households: BTreeMap<u64, (f64, f64)> = BTreeMap::new();
+        for &(household, (forecast, came)) in mine {
+            let came = f64::from(u8::from(came));
+            tenth.count += 1;
+            tenth.forecast += forecast;
+            tenth.observed += came;
+            let sums = households.entry(household).or_default();
+            *sums = (sums.0 + 1.0, sums.1 + came - forecast);
+        }
         let count = tenth.count.max(1) as f64;
+        tenth.households = households.len();
         tenth.forecast /= count;
         tenth.observed /= count;
-    }
-    tenths
+        let mean = tenth.observed - tenth.forecast;
+        let squares = households.values().map(|(n, sum)| (sum - n * mean).powi(2));
+        let clustered = squares.sum::<f64>().sqrt() / count;
+        let binomial = (tenth.forecast * (1.0 - tenth.forecast) / count).sqrt();
+        tenth.error = clustered.max(binomial);
+        tenth
+    })
 }
 
 /// Brier score, that of the base rate, and the skill of the one against the other: G. W. Brier,
@@ -173,12 +196,12 @@ mod tests {
         let (mut claims, mut bands) = (Vec::new(), Vec::new());
         for _ in 0..40_000 {
             let mean = random.between(10.0, 60.0);
-            let quantile = |p: f64| -mean * (1.0 - p).ln();
+            let quantile = |p: f64| -mean * libm::log(1.0 - p);
             let watched = random.between(10.0, 60.0);
-            let likely = 1.0 - (-watched / mean).exp();
+            let likely = 1.0 - libm::exp(-watched / mean);
             let time = random.wait(mean);
             let came = time <= watched;
-            claims.push((likely, came));
+            claims.push((claims.len() as u64, (likely, came)));
             bands.push(Banded {
                 band: [0.05, 0.25, 0.5, 0.75, 0.95].map(quantile),
                 truth: if came { time } else { f64::INFINITY },
@@ -186,12 +209,30 @@ mod tests {
             });
         }
         for tenth in tenths(&claims).iter().filter(|tenth| 0 < tenth.count) {
-            assert!(tenth.off() < 4.0 * tenth.error() + 1e-3, "{tenth:?}");
+            assert!(tenth.off() < 4.0 * tenth.error + 1e-3, "{tenth:?}");
         }
         let held = coverage(&bands);
         assert!((held.nine_tenths - 0.9).abs() < 0.006, "{held:?}");
         assert!((held.half - 0.5).abs() < 0.01, "{held:?}");
         assert!((held.below - 0.05).abs() < 0.005 && (held.above - 0.05).abs() < 0.005);
+    }
+
+    /// Ten households of ten pots each, all of a household alike: as good as ten pots.
+    #[test]
+    fn pots_that_go_together_count_as_one() {
+        let claim = |n: u64| (n / 10, (0.55, (n / 10).is_multiple_of(2)));
+        let claims: Vec<_> = (0..100).map(claim).collect();
+        let tenth = tenths(&claims)[5];
+        assert_eq!((tenth.count, tenth.households), (100, 10));
+        // Half of them came: 0.5 each way, over the root of ten.
+        assert!(
+            (tenth.error - 0.5 / 10_f64.sqrt()).abs() < 1e-12,
+            "{tenth:?}"
+        );
+        let alone: Vec<_> = (0..100).map(|n| (n, claim(n).1)).collect();
+        let tenth = tenths(&alone)[5];
+        assert!((tenth.error - 0.05).abs() < 1e-3, "{tenth:?}");
+        assert!((tenth.errors_off() - 1.0).abs() < 0.02, "{tenth:?}");
     }
 
     /// The score's own example of extremes: sure and right is 0, sure and wrong is 1, and who says

@@ -48,8 +48,8 @@ fn evening() -> String {
         String::from("# kind: boil\n# water_kg: 1.0\n# air_c: 20\ntime (min);store;pot\n");
     for minute in 0..60 {
         let t = f64::from(minute);
-        let store = 200.0 - 60.0 * (1.0 - (-t / 15.0).exp());
-        let pot = 90.0 - 70.0 * (-t / 15.0).exp();
+        let store = 200.0 - 60.0 * (1.0 - libm::exp(-t / 15.0));
+        let pot = 90.0 - 70.0 * libm::exp(-t / 15.0);
         text += &format!("{minute};{store:.1};{pot:.1}\n").replace('.', ",");
     }
     text

@@ -8,6 +8,7 @@ use model::cooker::{Cooker, Metal};
 use model::dish::{Basis, Dish, DoneWhen, Slowing};
 use model::jacket::Jacket as Described;
 use model::journal::Meal;
+use model::media::Chemistry;
 use model::panel::{HeatTable as PanelTable, Heater};
 use model::place::AirYear;
 use model::pot::Lid;
@@ -40,6 +41,9 @@ const FIN_SHARE: (f64, f64) = (0.5, 1.0);
 const FOAM_SHARE: (f64, f64) = (0.6, 1.1);
 /// Narrowest melting range that is reckoned with. \[K\]
 const LEAST_RANGE_K: f64 = 0.3;
+
+/// The least supercooling of a melt that supercools. From memory. \[K\]
+const LEAST_SUPERCOOLING_K: f64 = 2.0;
 
 /// A true cooker and what its pots truly are.
 pub(crate) struct Truth {
@@ -99,6 +103,7 @@ impl Truth {
                 .contact
                 .seat
                 .area_m2(diameter_m, cooker.store.depth_m),
+            is_in_melt: cooker.contact.seat == Seat::SunkInMelt,
         };
         let thermostat = (
             random.between(0.5, 0.9),
@@ -286,6 +291,10 @@ fn store(
         shares.iter().map(|share| share / sum).collect()
     };
     let table = HeatTable::new(&stuffs);
+    let table = match nucleation_c(cooker, &stuffs, width, random) {
+        Some(nucleation_c) => table.with_supercooling(&stuffs, nucleation_c),
+        None => table,
+    };
     Ok((
         Store {
             mass_kg: share.iter().map(|share| share * mass_kg).collect(),
@@ -298,6 +307,18 @@ fn store(
         },
         table,
     ))
+}
+
+/// Where this household's melt freezes by itself, if it stays liquid for long: a sugar alcohol alone.
+/// \[°C\]
+fn nucleation_c(cooker: &Cooker, stuffs: &[Stuff], width: f64, random: &mut Random) -> Option<f64> {
+    let mut both = cooker.store.charges.iter().zip(stuffs);
+    let (charge, stuff) =
+        both.find(|(charge, _)| charge.medium.props().chemistry == Chemistry::SugarAlcohol)?;
+    let below = charge.medium.supercooling_k()?;
+    let below_k = below.value + width * below.spread * random.normal();
+    let solidus_c = stuff.melt?.solidus_c;
+    Some(solidus_c - below_k.max(LEAST_SUPERCOOLING_K))
 }
 
 /// What the metal within a medium adds to its conductivity, as it was truly built. \[W/mK\]

@@ -63,6 +63,8 @@ impl Joint {
 pub(crate) struct Contact {
     pub(crate) joint: Joint,
     pub(crate) area_m2: f64,
+    /// The pot stands in the melt itself.
+    pub(crate) is_in_melt: bool,
 }
 
 /// A pot as it goes in, true figures.
@@ -356,6 +358,7 @@ impl Kitchen {
             contact_w_k: contact.joint.w_m2k(seat_c, inside.wall_c) * contact.area_m2,
             air_w_k: charge.air_w_k * (warmer_k.max(1.0) / 55.0).powf(0.2),
             evaporation,
+            is_in_melt: contact.is_in_melt,
             held_c: None,
         };
         if inside.boiling && !is_dry {

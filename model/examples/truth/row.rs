@@ -42,6 +42,8 @@ pub(crate) struct OnSeat {
     pub(crate) air_w_k: f64,
     /// Evaporation at `water_c` and its slope. \[W, W/K\]
     pub(crate) evaporation: (f64, f64),
+    /// The melt touches the pot itself, which is then as cold a wall in it as the pot is.
+    pub(crate) is_in_melt: bool,
     /// Held at the boil: the temperature.
     pub(crate) held_c: Option<f64>,
 }
@@ -66,11 +68,15 @@ pub(crate) struct Row {
     pub(crate) store: Store,
     pub(crate) jacket: Jacket,
     pub(crate) table: HeatTable,
+    /// All of a melt that supercools is liquid, above its melting point or below.
+    pub(crate) is_liquid: bool,
     store_c: Vec<f64>,
     store_j_k: Vec<f64>,
     store_link_w_k: Vec<f64>,
     columns: Vec<Column>,
     since_links_s: f64,
+    /// The face that meets the pot, in the last solution; infinite without a pot. \[°C\]
+    face_c: f64,
     /// Place of the first shell behind pot and wall.
     first: usize,
     upper: Vec<f64>,
@@ -133,12 +139,14 @@ impl Row {
             store_link_w_k: vec![0.0; n],
             columns: columns(&store.jacket_share, jacket.shells.len()),
             since_links_s: LINKS_S,
+            face_c: f64::INFINITY,
             first: 0,
             upper: vec![0.0; n + 2],
             right: vec![0.0; n + 2],
             store,
             jacket,
             table,
+            is_liquid: false,
         };
         row.read();
         row
@@ -160,7 +168,16 @@ impl Row {
             }
         }
         self.since_links_s = LINKS_S;
+        self.is_liquid = false;
+        self.melt_or_freeze(store_c);
         self.read();
+    }
+
+    /// Heats as they are, their temperatures by whether the melt is liquid.
+    fn melt_or_freeze(&mut self, coldest_c: f64) {
+        let each = self.store.heat_j.iter().zip(&self.store.mass_kg);
+        let heats_j_kg = each.map(|(heat_j, mass_kg)| heat_j / mass_kg);
+        self.is_liquid = self.table.is_liquid(self.is_liquid, coldest_c, heats_j_kg);
     }
 
     /// Temperatures and capacities from heats.
@@ -172,7 +189,7 @@ impl Row {
             .zip(&self.store.mass_kg)
             .enumerate()
         {
-            let (at_c, j_kgk) = self.table.at(heat_j / mass_kg);
+            let (at_c, j_kgk) = self.table.at(heat_j / mass_kg, self.is_liquid);
             self.store_c[idx] = at_c;
             self.store_j_k[idx] = j_kgk * mass_kg;
         }
@@ -185,12 +202,13 @@ impl Row {
 
     fn link(&mut self) {
         let n = self.store_c.len();
+        let liquid = self.is_liquid;
         let shells = &self.store.shells;
         for idx in 0..n {
-            let here = self.store.conducts.w_mk(self.store_c[idx]);
+            let here = self.store.conducts.w_mk(self.store_c[idx], liquid);
             let outward = shells[idx].outer_per_m / here;
             self.store_link_w_k[idx] = if idx + 1 < n {
-                let next = self.store.conducts.w_mk(self.store_c[idx + 1]);
+                let next = self.store.conducts.w_mk(self.store_c[idx + 1], liquid);
                 1.0 / (outward + shells[idx + 1].inner_per_m / next)
             } else {
                 0.0
@@ -202,7 +220,7 @@ impl Row {
             let jacket_w_k = here / jacket.shells[0].inner_per_m;
             // The heat that leaves through the outermost face crosses half a shell to get there.
             let own_k_w = if column.at + 1 == n {
-                let conducts_w_mk = self.store.conducts.w_mk(self.store_c[column.at]);
+                let conducts_w_mk = self.store.conducts.w_mk(self.store_c[column.at], liquid);
                 self.store.shells[column.at].outer_per_m / conducts_w_mk
             } else {
                 0.0
@@ -224,7 +242,7 @@ impl Row {
 
     /// Conductance from the middle of the first shell to the face that the pot meets. \[W/K\]
     fn face_w_k(&self) -> f64 {
-        self.store.conducts.w_mk(self.store_c[0]) / self.store.shells[0].inner_per_m
+        self.store.conducts.w_mk(self.store_c[0], self.is_liquid) / self.store.shells[0].inner_per_m
     }
 
     /// Solves one step of the whole row; nothing changes before [`Row::commit`].
@@ -324,9 +342,17 @@ impl Row {
             let leak_w_k = self.store.jacket_share[idx] * self.store.leak_w_k;
             flow.leak_j += leak_w_k * (self.right[self.first + idx] - air_c) * dt_s;
         }
+        self.face_c = f64::INFINITY;
         if let Some(pot) = pot {
             flow.water_c = self.right[0];
             flow.wall_c = self.right[1];
+            let (shell_c, face_w_k) = (self.right[2], self.face_w_k());
+            let both_w_k = pot.contact_w_k + face_w_k;
+            self.face_c = if pot.is_in_melt {
+                flow.wall_c
+            } else {
+                (face_w_k * shell_c + pot.contact_w_k * flow.wall_c) / both_w_k
+            };
             flow.pot_air_j = pot.air_w_k * (flow.water_c - air_c) * dt_s;
             let (evaporation_w, slope_w_k) = pot.evaporation;
             if let Some(held_c) = pot.held_c {
@@ -353,6 +379,14 @@ impl Row {
             self.store.heat_j[idx] += self.store_j_k[idx] * rise_k;
         }
         self.read();
+        let own_c = self.store_c.iter().copied();
+        let coldest_c = own_c.fold(self.face_c, f64::min);
+        let was_liquid = self.is_liquid;
+        self.melt_or_freeze(coldest_c);
+        if self.is_liquid != was_liquid {
+            self.since_links_s = LINKS_S;
+            self.read();
+        }
     }
 
     /// Temperature of the shell at this share of the mass from the seat. \[°C\]
@@ -372,7 +406,10 @@ impl Row {
     pub(crate) fn mixed_c(&self) -> f64 {
         let whole_kg: f64 = self.store.mass_kg.iter().sum();
         self.table
-            .at(self.store.heat_j.iter().sum::<f64>() / whole_kg)
+            .at(
+                self.store.heat_j.iter().sum::<f64>() / whole_kg,
+                self.is_liquid,
+            )
             .0
     }
 

@@ -10,9 +10,12 @@ pub(crate) struct Conducts {
 }
 
 impl Conducts {
-    pub(crate) fn w_mk(&self, at_c: f64) -> f64 {
+    /// `is_liquid`: it is, though it may be below its melting point.
+    pub(crate) fn w_mk(&self, at_c: f64, is_liquid: bool) -> f64 {
         let (solidus_c, liquidus_c) = self.range_c;
-        if at_c <= solidus_c {
+        if is_liquid {
+            self.melt_w_mk
+        } else if at_c <= solidus_c {
             self.solid_w_mk
         } else if liquidus_c <= at_c {
             self.melt_w_mk

@@ -133,6 +133,7 @@ fn a_front_freezes_as_neumann_says() {
         contact_w_k: 1e9,
         air_w_k: 0.0,
         evaporation: (0.0, 0.0),
+        is_in_melt: false,
         held_c: None,
     };
     let number = stefan::stefan_number(1400.0, melting_c, 60.0, latent);
@@ -327,6 +328,7 @@ fn a_pot_warms_by_its_time_constant() {
         contact_w_k: 20.0,
         air_w_k: 0.0,
         evaporation: (0.0, 0.0),
+        is_in_melt: false,
         held_c: None,
     };
     for second in 1..=1200_i32 {
@@ -357,6 +359,56 @@ fn a_true_cooker_works_like_its_preset() {
             "{preset:?}: {evening_c}"
         );
     }
+}
+
+/// Erythritol, 2760 J/kgK as a liquid: 49 K below its liquidus it has given away 135 kJ/kg of the
+/// latent 340 and is frozen by two fifths when it nucleates, back in its melting range.
+#[test]
+fn a_melt_stays_liquid_until_it_nucleates() {
+    let stuff = Stuff {
+        melt: Some(Melting {
+            solidus_c: 117.0,
+            liquidus_c: 119.0,
+            latent_j_kg: 340e3,
+            cp_liquid_j_kgk: 2760.0,
+        }),
+        cp_a_j_kgk: 1380.0,
+        ..stone(5.0)
+    };
+    let table = HeatTable::new(&[stuff]).with_supercooling(&[stuff], 70.0);
+    let liquid_j_kg = table.heat_j_kg(119.0);
+    let cold_j_kg = liquid_j_kg - 49.0 * 2760.0;
+    assert!((table.at(cold_j_kg, true).0 - 70.0).abs() < 0.1);
+    assert!((table.at(cold_j_kg, false).0 - (119.0 - 2.0 * 135.24 / 340.0)).abs() < 0.05);
+    let is_liquid = |was_liquid, coldest_c, heat_j_kg| {
+        table.is_liquid(was_liquid, coldest_c, std::iter::once(heat_j_kg))
+    };
+    assert!(is_liquid(true, 70.5, cold_j_kg) && !is_liquid(true, 69.5, cold_j_kg));
+    assert!(is_liquid(false, 120.0, liquid_j_kg + 1e3) && !is_liquid(false, 118.5, cold_j_kg));
+    // Once frozen on a cold wall it stays so, however hot the rest.
+    assert!(!is_liquid(false, 60.0, liquid_j_kg + 1e3));
+}
+
+/// The same in a cooker: it cools past its melting point, freezes 45 K below, and warms up again.
+#[test]
+fn a_store_of_erythritol_jumps_when_it_freezes() {
+    let (cooker, mut truth) = truth(Preset::ErythritolInGlassWool, 0.0);
+    let kitchen = &mut truth.kitchen;
+    kitchen.row.set(cooker.store.cutout_c, 18.0);
+    let before_j = kitchen.held_j();
+    let (mut coldest_c, mut jump_k) = (f64::INFINITY, 0.0_f64);
+    for _ in 0..72 * 6 {
+        let was_c = kitchen.row.mixed_c();
+        kitchen.run(kitchen.now_s + 600, &Steady(0.0));
+        if jump_k == 0.0 {
+            coldest_c = coldest_c.min(was_c);
+        }
+        jump_k = jump_k.max(kitchen.row.mixed_c() - was_c);
+    }
+    assert!((coldest_c - (117.0 - 45.0)).abs() < 2.0, "{coldest_c}");
+    assert!((30.0..48.0).contains(&jump_k), "{jump_k}");
+    let lost_j = before_j - kitchen.held_j() + kitchen.books.balance_j();
+    assert!(lost_j.abs() < 1.0, "{lost_j}");
 }
 
 #[test]

@@ -67,7 +67,7 @@ impl Fit {
         } else {
             DOES_NOT_FOLLOW
         };
-        estimate.sd.hypot(times * model)
+        libm::hypot(estimate.sd, times * model)
     }
 
     /// What was measured, and each value that was not as it is described, with the doubt of a description.

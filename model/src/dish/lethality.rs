@@ -16,7 +16,7 @@ pub fn minutes_at_70_c_per_minute(temperature_c: f64) -> f64 {
     if temperature_c < LEAST_C.value {
         return 0.0;
     }
-    10.0_f64.powf((temperature_c - 70.0) / Z_K.value)
+    libm::pow(10.0_f64, (temperature_c - 70.0) / Z_K.value)
 }
 
 #[cfg(test)]

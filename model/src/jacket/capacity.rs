@@ -47,7 +47,7 @@ impl Shell {
     fn ring_mean_c(&self, radius_m: f64) -> f64 {
         let [hot_c, cold_c] = self.wall_c;
         let ratio = (radius_m + self.outer_m) / (radius_m + self.inner_m);
-        let hot_share = 1.0 / (2.0 * ratio.ln()) - 1.0 / (ratio * ratio - 1.0);
+        let hot_share = 1.0 / (2.0 * libm::log(ratio)) - 1.0 / (ratio * ratio - 1.0);
         cold_c + (hot_c - cold_c) * hot_share
     }
 

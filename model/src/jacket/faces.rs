@@ -71,7 +71,7 @@ impl LayeredJacket {
             .map(|(layer, k)| {
                 let inside_m = radius_m;
                 radius_m += layer.thickness_m;
-                (radius_m / inside_m).ln() / (2.0 * PI * k)
+                libm::log(radius_m / inside_m) / (2.0 * PI * k)
             })
             .collect::<Vec<_>>()
             .into_iter()

@@ -94,7 +94,8 @@ impl LayeredJacket {
     fn side_share(&self, inner_m: f64, depth_m: f64, outer_m: f64) -> Option<f64> {
         match self.shape {
             JacketShape::Cylinder { inner_radius_m, .. } => {
-                let fall = |to_m: f64| ((inner_radius_m + to_m) / (inner_radius_m + inner_m)).ln();
+                let fall =
+                    |to_m: f64| libm::log((inner_radius_m + to_m) / (inner_radius_m + inner_m));
                 Some(fall(depth_m) / fall(outer_m))
             }
             JacketShape::Box { .. } => None,

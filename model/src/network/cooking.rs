@@ -53,7 +53,7 @@ impl CookRate {
         match *self {
             Self::ZValue { t_ref_s, z_k, .. } => {
                 let per_k = std::f64::consts::LN_10 / z_k;
-                let rate = ((t_c - T_REF_C) * per_k).exp() / t_ref_s;
+                let rate = libm::exp((t_c - T_REF_C) * per_k) / t_ref_s;
                 (rate, rate * per_k)
             }
             Self::Arrhenius {
@@ -63,7 +63,7 @@ impl CookRate {
             } => {
                 let over_r_k = activation_j_mol / GAS_CONSTANT_J_MOLK;
                 let t_k = t_c + KELVIN;
-                let rate = (over_r_k * (1.0 / (T_REF_C + KELVIN) - 1.0 / t_k)).exp() / t_ref_s;
+                let rate = libm::exp(over_r_k * (1.0 / (T_REF_C + KELVIN) - 1.0 / t_k)) / t_ref_s;
                 (rate, rate * over_r_k / (t_k * t_k))
             }
         }

@@ -131,7 +131,7 @@ fn accepted_step(
         let step = Step::new(flows, &x, h_s);
         let error = weighted_error(flows, state, &step);
         // The estimate is of third order, hence the fourth root.
-        let factor = (0.9 * error.powf(-0.25)).clamp(0.2, 6.0);
+        let factor = (0.9 * libm::pow(error, -0.25)).clamp(0.2, 6.0);
         if error <= 1.0 || (error.is_finite() && h_s <= SHORTEST_STEP_S) {
             let proposed_s = (h_s * factor).clamp(SHORTEST_STEP_S, LONGEST_STEP_S);
             // A step cut short by the end of the span says nothing against a longer one.

@@ -246,7 +246,7 @@ fn is_kept(day: Day, today: Day) -> bool {
 }
 
 /// The day a diary is walked from.
-fn first_day(journal: &Journal, today: Day) -> Day {
+pub(super) fn first_day(journal: &Journal, today: Day) -> Day {
     let first = journal.first_day().map_or(today, |day| day.min(today));
     let too_far = today.plus(-MOST_DAYS);
     if first < too_far {

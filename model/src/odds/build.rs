@@ -1,11 +1,12 @@
 //! A cooker made ready for many members: every figure that they share, in tables that take no more
 //! than a multiplication to read.
 //!
-//! What comes out of transcendental functions differs between platforms in its last digit. All of
-//! it passes this door and the sky's, and is rounded there to 24 binary digits; from here on there
-//! are only the four operations and square roots, which IEEE 754 fixes, and `libm`'s functions.
+//! What the platforms make of transcendental functions differs in its last digit, so they are `libm`'s
+//! throughout this crate; the rest are the four operations and square roots, which IEEE 754 fixes.
+//! What passes this door and the sky's is rounded to 24 binary digits besides.
 
 use super::digest::Digest;
+use super::tilt::lever;
 use crate::cooker::Carried;
 use crate::enthalpy::EnthalpyCurve;
 use crate::network::{
@@ -29,8 +30,8 @@ const VAPOUR_CELLS: u8 = 200;
 /// The loss of a cool store is taken at this temperature, in air at the next. [°C]
 const COOL_STORE_C: f64 = 50.0;
 const FRESH_WATER_C: f64 = 20.0;
-/// To 24 binary digits: what two platforms make of one formula is the same after it, but for one
-/// value in many millions.
+/// To 24 binary digits: what a compiler makes of one formula by another order of its sums is the same
+/// after it, but for one value in many millions.
 pub(super) fn rounded(value: f64) -> f64 {
     #[expect(clippy::cast_possible_truncation, reason = "rounding is the purpose")]
     let short = value as f32;
@@ -89,6 +90,8 @@ pub(super) struct Sleep {
     pub(super) nucleation_sd_k: f64,
     /// From the melt to a cold wall in it. \[W/K\]
     pub(super) film_w_k: f64,
+    /// The pot stands in the melt itself and chills what touches it to its own temperature.
+    pub(super) touches_pot: bool,
 }
 
 impl Sleep {
@@ -103,6 +106,7 @@ impl Sleep {
             nucleation_c: rounded(nucleation_c),
             nucleation_sd_k: rounded(rig.supercooling_sd_k()),
             film_w_k: rounded(rig.melt_film_w_k()),
+            touches_pot: rig.is_pot_in_melt(),
         })
     }
 }
@@ -127,6 +131,8 @@ pub(super) struct OnSeat {
 pub(super) struct Build {
     /// The store's nodes.
     pub(super) row: NodeRow,
+    /// Where each lies, -1 at the seat to 1 at the far end, by the heater's heat.
+    pub(super) lever: [f64; MAX_NODES],
     /// Half of the way from store to air, times two: store to jacket, and jacket to air. \[W/K\]
     pub(super) g_half_w_k: f64,
     loss_rise: LossRise,
@@ -200,6 +206,7 @@ impl Build {
             .map(|cell| rounded(vapour_pressure_pa(VAPOUR_FROM_C + f64::from(cell))));
         Ok(Self {
             row: rounded_row(parts.row),
+            lever: lever(&parts.row),
             g_half_w_k: rounded(2.0 * parts.g_loss_w_k),
             loss_rise: LossRise {
                 per_k: rounded(net.loss_rise.per_k),
@@ -269,6 +276,7 @@ impl Build {
                 sleep.nucleation_c,
                 sleep.nucleation_sd_k,
                 sleep.film_w_k,
+                f64::from(u8::from(sleep.touches_pot)),
             ]
         });
         let carried = self.carried.iter().flat_map(|carried| {

@@ -23,15 +23,21 @@ impl Ensemble {
         }
     }
 
-    /// A thermometer is put into another spot.
+    /// A thermometer is put into another spot: what it is off by there is another, and so is where it
+    /// sits in a store that is not at one temperature.
     pub(super) fn move_thermometer(&mut self, sd_k: f64, day: Day, seed: u64) {
         let noise = Noise::new(seed, Purpose::Thermometer).at(i64::from(day.0));
-        let place = column::OFFSET + Offset::Thermometer.index();
         let keeps = (1.0 - OFFSET_A_DAY * OFFSET_A_DAY).sqrt();
-        for member in 0..self.members() {
-            let off_k = keeps * self.get(place, member);
-            let moved_k = OFFSET_A_DAY * sd_k * noise.normal(member);
-            self.set(place, member, off_k + moved_k);
+        // The first draws are the offset's.
+        for (offset, sd, noise) in [
+            (Offset::Thermometer, sd_k, noise),
+            (Offset::Place, 1.0, noise.at(1)),
+        ] {
+            let place = column::OFFSET + offset.index();
+            for member in 0..self.members() {
+                let moved = OFFSET_A_DAY * sd * noise.normal(member);
+                self.set(place, member, keeps * self.get(place, member) + moved);
+            }
         }
     }
 }

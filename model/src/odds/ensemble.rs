@@ -2,12 +2,13 @@
 
 use super::build::{Build, small};
 use super::edges::{Edges, inside};
-use super::load::Load;
+use super::filter::systematic;
+use super::load::{Load, Slowing};
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
 use super::prior::{
     AIR_DAY_SD_K, CONTACT_POT_SD, DRY_SD, LOSS_DAY_SD, MULTIPLIERS, Multiplier, OFFSETS, Offset,
-    START_SD_K, THICK_POT_SD, WATER_SD, cook_log_sd, steam_log_sd,
+    START_SD_K, THICK_POT_SD, WATER_SD, cook_log_sd, slowing_sd, steam_log_sd,
 };
 use super::seconds;
 use super::sky::{STEP_S, SkyDay, SkyStep};
@@ -45,7 +46,10 @@ pub(super) mod column {
     pub(crate) const CONTACT_POT: usize = LOSS_DAY + 1;
     pub(crate) const POT_STEAM: usize = CONTACT_POT + 1;
     pub(crate) const COOK_TIME: usize = POT_STEAM + 1;
-    pub(crate) const DRY: usize = COOK_TIME + 1;
+    /// How it slows in the cold, and from where on it cooks.
+    pub(crate) const SLOWS: usize = COOK_TIME + 1;
+    pub(crate) const LEAST: usize = SLOWS + 1;
+    pub(crate) const DRY: usize = LEAST + 1;
     /// The multipliers, and their logarithms in standard deviations of nothing.
     pub(crate) const FACTOR: usize = DRY + 1;
     pub(crate) const LOG: usize = FACTOR + MULTIPLIERS;
@@ -239,14 +243,16 @@ impl Ensemble {
         let pot = Noise::new(seed, Purpose::Pot)
             .at(i64::from(meal.eat_at.day().0))
             .at(meal.dish as i64);
-        let [water, start, contact, steam, cook, dry] = [1, 2, 3, 4, 5, 6].map(|of| pot.at(of));
+        let [water, start, contact, steam, cook, dry, slows, least] =
+            [1, 2, 3, 4, 5, 6, 7, 8].map(|of| pot.at(of));
         let contact_sd = if 1.0 < load.thickness {
-            CONTACT_POT_SD.hypot(THICK_POT_SD)
+            libm::hypot(CONTACT_POT_SD, THICK_POT_SD)
         } else {
             CONTACT_POT_SD
         };
         let steam_sd = steam_log_sd(meal.lid);
         let (common_sd, own_sd) = cook_log_sd(meal.dish);
+        let (slows_sd, least_sd_k) = slowing_sd(meal.dish);
         let common = column::LOG + Multiplier::of_cooking(meal.dish).index();
         let safe_at_s = if 0.0 < load.full_boil_s {
             f64::INFINITY
@@ -271,6 +277,8 @@ impl Ensemble {
                 (column::CONTACT_POT, factor(contact_sd, contact)),
                 (column::POT_STEAM, factor(steam_sd, steam)),
                 (column::COOK_TIME, libm::exp(cook_log)),
+                (column::SLOWS, factor(slows_sd, slows)),
+                (column::LEAST, least_sd_k * least.normal(member)),
                 (column::DRY, factor(DRY_SD, dry)),
             ];
             for (column, value) in values {
@@ -403,6 +411,7 @@ impl Ensemble {
             safe_at_s: get(column::SAFE_AT),
             dry_at_s: get(column::DRY_AT),
             capacity: factor(Multiplier::Capacity),
+            tilt: self.offset(Offset::Heater, member),
             cut_out_k: self.offset(Offset::CutOut, member),
             melt_k: self.offset(Offset::Melt, member),
             loss: factor(Multiplier::Loss) * get(column::LOSS_DAY),
@@ -412,6 +421,10 @@ impl Ensemble {
             pot_air: factor(Multiplier::PotLoss),
             pot_steam: get(column::POT_STEAM),
             cook_time: get(column::COOK_TIME),
+            slowing: Slowing {
+                times: get(column::SLOWS),
+                least_k: get(column::LEAST),
+            },
         }
     }
 
@@ -472,23 +485,4 @@ impl Ensemble {
         }
         thin
     }
-}
-
-/// Systematic resampling: members by their weights, at even steps from a chance start in 0 to 1.
-/// Each is taken as often as its weight says, to within one.
-pub(super) fn systematic(weight: &[f64], count: usize, start: f64) -> Vec<usize> {
-    let whole: f64 = weight.iter().sum();
-    let step = whole / small(count);
-    let mut taken = Vec::with_capacity(count);
-    let mut reached = weight.first().copied().unwrap_or(0.0);
-    let mut member = 0;
-    for n in 0..count {
-        let wanted = (small(n) + start) * step;
-        while reached < wanted && member + 1 < weight.len() {
-            member += 1;
-            reached += weight[member];
-        }
-        taken.push(member);
-    }
-    taken
 }

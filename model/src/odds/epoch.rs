@@ -61,7 +61,9 @@ impl Epoch {
             .props()
             .full_boil
             .map_or(0.0, |boil| 60.0 * boil.advised_min.value);
-        Load::new(&pot, full_boil_s, put_in, self.build.boiling_c)
+        let least_sd_k = meal.dish.props().least_c.spread;
+        let dish = (full_boil_s, least_sd_k);
+        Load::new(&pot, dish, put_in, self.build.boiling_c)
     }
 }
 

@@ -150,7 +150,11 @@ impl Ensemble {
             melt_k: 0.0,
         });
         let fall_k = store_c - pot_c;
-        let wall_c = store_c - fall_k * seat_w_k / (seat_w_k + sleep.film_w_k);
+        let wall_c = if sleep.touches_pot {
+            pot_c
+        } else {
+            store_c - fall_k * seat_w_k / (seat_w_k + sleep.film_w_k)
+        };
         if self.get(column::NUCLEATION, member) <= wall_c {
             return;
         }

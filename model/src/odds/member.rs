@@ -2,7 +2,8 @@
 //! [`crate::network`].
 
 use super::build::Build;
-use super::load::Load;
+use super::load::{Load, Slowing};
+use super::prior::MOST_TILT;
 use super::step::{At, Fixed, Stage, Step, nodes};
 use crate::water::CP_J_KGK;
 
@@ -72,6 +73,8 @@ pub(super) struct Member<const N: usize> {
     pub(super) dry_at_s: f64,
     /// Multipliers.
     pub(super) capacity: f64,
+    /// How much more of the heat the far side of the store gets.
+    pub(super) tilt: f64,
     /// How far the thermostat is off. \[K\]
     pub(super) cut_out_k: f64,
     /// And the melting point. \[K\]
@@ -85,6 +88,7 @@ pub(super) struct Member<const N: usize> {
     pub(super) pot_air: f64,
     pub(super) pot_steam: f64,
     pub(super) cook_time: f64,
+    pub(super) slowing: Slowing,
 }
 
 /// A stretch of constant light and air.
@@ -296,6 +300,7 @@ impl Course<'_> {
             thickness: self.load.map_or(1.0, |load| load.thickness),
             inside: member.inside,
             melt_k: member.melt_k,
+            tilt: member.tilt.clamp(-MOST_TILT, MOST_TILT),
             g_pot_air_w_k: self
                 .load
                 .map_or(0.0, |load| load.g_air_w_k * member.pot_air),
@@ -423,7 +428,8 @@ impl Course<'_> {
             Phase::Boiling => {
                 member.pot_c = self.build.boiling_c;
                 member.water_kg -= step.steamed_kg;
-                self.cook(member, load.boil_rate_per_s, at_s, h_s);
+                let rate = load.cook_rate_per_s(member.pot_c, member.slowing);
+                self.cook(member, rate, at_s, h_s);
                 let before_s = member.boil_s;
                 member.boil_s += h_s;
                 if load.full_boil_s <= member.boil_s {
@@ -435,7 +441,8 @@ impl Course<'_> {
                 member.water_kg -= step.steamed_kg;
                 if load.cooks() {
                     let along_k = h_s * step.pot_k_s;
-                    let rate = load.mean_cook_rate_per_s(before_c, along_k, step.pot_c);
+                    let way = (before_c, along_k, step.pot_c);
+                    let rate = load.mean_cook_rate_per_s(way, member.slowing);
                     self.cook(member, rate, at_s, h_s);
                 }
             }

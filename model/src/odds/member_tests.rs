@@ -97,6 +97,8 @@ fn member(build: &Build, store_c: f64, capacity: f64) -> Member<MAX_NODES> {
         pot_air: 1.0,
         pot_steam: 1.0,
         cook_time: 1.0,
+        slowing: Slowing::AS_TOLD,
+        tilt: 0.0,
         water_kg: 0.0,
         doneness: 0.0,
         boil_s: 0.0,
@@ -195,7 +197,7 @@ fn cook(cooker: &Cooker, store_c: f64, meal: &Meal, hours: usize) -> [(f64, f64)
     let pot = rig.load(meal, &Leaning::AS_TOLD, AIR_C);
     let mut state = State::new(&net, 0.0, store_c, 0.5 * (store_c + AIR_C)).unwrap();
     state.put_pot_in(pot).unwrap();
-    let load = Load::new(&pot, 0.0, LocalTime(0), build.boiling_c);
+    let load = Load::new(&pot, (0.0, 0.0), LocalTime(0), build.boiling_c);
     let mut one = member(&build, store_c, 1.0);
     one.phase = Phase::Simple;
     one.water_kg = load.water_kg;

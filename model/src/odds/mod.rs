@@ -3,10 +3,16 @@
 //! An ensemble of members, each a cooker that may be, is carried through the household's diary with
 //! the equations of [`crate::network`]. Members differ in what is not known: multipliers on loss,
 //! contact, charging, capacity, pot and cooking times, drawn as wide as the tables say; where the
-//! thermometer sits and by how much it, the thermostat, the melting point and the air are off; the
-//! sky and the air of each day; water, food, start and lid of each pot; pots that nobody told. What
-//! the household reports weighs them. Of a day's sky nothing is kept; of the cooker what a season
-//! taught, until the part changes that it hangs on.
+//! thermometer sits and by how much it, the thermostat, the melting point and the air are off; where
+//! the heater lies in a store that conducts poorly; the sky and the air of each day; water, food, start and lid of each pot, how much the dish slows off the boil and
+//! from what temperature on it cooks; pots that nobody told. What the household reports weighs them.
+//! Of a day's sky nothing is kept; of the cooker what a season taught, until the part changes that it
+//! hangs on.
+//!
+//! An hour of sky that nobody told is not taken for one that was: what is told of a day says most of
+//! the next hour, half of that of a far one, and leaves most of the doubt until many hours are told. A
+//! day of which nothing was told is as the month before was told, which in a place of rains and dry
+//! seasons is known by some ten days of a diary.
 //!
 //! What a network of constant conductances leaves out is put back, by the same figures as in a single
 //! forecast ([`crate::network::SeatPath`]): the air under the pot conducts and its faces radiate as they
@@ -68,7 +74,9 @@ mod sky;
 mod solve;
 mod step;
 mod thermometer;
+mod tilt;
 mod trials;
+mod unseen;
 mod untold;
 #[cfg(test)]
 mod walk_tests;

@@ -1,7 +1,7 @@
 //! What is not known of a cooker before anything was reported, and of each day and pot.
 
 use crate::cooker::{Cooker, Spreads};
-use crate::dish::Dish;
+use crate::dish::{Dish, Slowing};
 use crate::flask::{BRIGHT_STEEL_EMISSIVITY, Flask, SILVERED_EMISSIVITY};
 use crate::insulation::Insulation;
 use crate::jacket::{Jacket, LayerKind, OUTER_FILM_W_M2K};
@@ -53,21 +53,30 @@ pub(super) enum Offset {
     Place = 3,
     /// The air of this place beside that of the tables.
     Air = 4,
+    /// How much more of the heater's heat the far side of a store of several nodes gets than the seat's,
+    /// in standard deviations.
+    Heater = 5,
 }
 
 /// How many offsets there are, and how many figures of a cooker that stay.
-pub(super) const OFFSETS: usize = 5;
+pub(super) const OFFSETS: usize = 6;
 pub(super) const STATICS: usize = MULTIPLIERS + OFFSETS;
 
 impl Offset {
     /// Every one, with its standard deviation before anything was reported. \[K\]
-    pub(super) fn all(thermometer_sd_k: f64, melt_sd_k: f64) -> [(Self, f64); OFFSETS] {
+    ///
+    /// `has_nodes`: the store is not at one temperature.
+    pub(super) fn all(
+        (thermometer_sd_k, melt_sd_k): (f64, f64),
+        has_nodes: bool,
+    ) -> [(Self, f64); OFFSETS] {
         [
             (Self::Thermometer, thermometer_sd_k),
             (Self::CutOut, CUT_OUT_SD_K),
             (Self::Melt, melt_sd_k),
             (Self::Place, 1.0),
             (Self::Air, AIR_SD_K),
+            (Self::Heater, if has_nodes { HEATER_TILT_SD } else { 0.0 }),
         ]
     }
 
@@ -85,8 +94,14 @@ const CUT_OUT_SD_K: f64 = 5.0;
 pub(super) const PLACE: (f64, f64) = (0.5, 0.3);
 /// The nearest to the seat and the farthest from it that it may be.
 pub(super) const PLACES: (f64, f64) = (0.05, 0.95);
-/// How much of its first doubt a thermometer gets back each day: it is not always put into the same
-/// spot. Inferred.
+/// Doubt of where in a store that conducts poorly its heater lies: elements are laid where there is
+/// room, and the middle of their heat is within a seventh of the depth of the middle of the mass,
+/// nineteen times of twenty. As the heat at the far end beside the mean. Inferred.
+const HEATER_TILT_SD: f64 = 0.4;
+/// The farthest end of it gets so much more or less at most.
+pub(super) const MOST_TILT: f64 = 0.9;
+/// How much of its first doubt a thermometer gets back each day, of its error and of where it sits: it
+/// is not always put into the same spot. Inferred.
 pub(super) const OFFSET_A_DAY: f64 = 0.3;
 /// Of the days of a diary without a pot, those on which one was cooked and not told, and how full it
 /// was beside the brim. Inferred.
@@ -108,7 +123,7 @@ const BUILT_SD: f64 = 0.1;
 /// Of the variance of a dish's cooking time, what the household's food and taste have in common
 /// from pot to pot. Inferred.
 const COOKING_IN_COMMON: f64 = 0.5;
-/// One batch from another, and how a dish slows below the boil. Inferred.
+/// One batch from another. Inferred.
 const COOKING_BATCH_SD: f64 = 0.08;
 
 /// What was learned grows old: each day these multipliers wander by this share of what was not known
@@ -132,8 +147,9 @@ const GRADE_SD_K: f64 = 1.0;
 pub(super) const WATER_SD: f64 = 0.07;
 /// Temperature of what goes in. Common practice, no source. \[K\]
 pub(super) const START_SD_K: f64 = 3.0;
-/// A pot sits a little otherwise each time. Inferred.
-pub(super) const CONTACT_POT_SD: f64 = 0.12;
+/// A pot sits a little otherwise each time: two boils of one pot on one plate differ by 5 to 10 %.
+/// Common practice, no source.
+pub(super) const CONTACT_POT_SD: f64 = 0.08;
 /// How much of a seat's conductance porridge leaves: stirred or not, thick or thin. Inferred.
 pub(super) const THICK_POT_SD: f64 = 0.2;
 /// Food by the cup or by eye, in a pot of the table's mass. Common practice, no source.
@@ -190,7 +206,7 @@ impl Multiplier {
             Self::Contact => log_of(contact_sd(cooker, rig)),
             // What was measured of a tracker says nothing of the day's dust and match.
             Self::Charging => {
-                let measured = spreads.charging.map(|spread| spread.hypot(DUST_SD));
+                let measured = spreads.charging.map(|spread| libm::hypot(spread, DUST_SD));
                 log_of(measured.unwrap_or(CHARGING_SD))
             }
             Self::Capacity => log_of(spreads.capacity.unwrap_or_else(|| capacity_sd(cooker))),
@@ -230,8 +246,16 @@ pub(super) fn cook_log_sd(dish: Dish) -> (f64, f64) {
     let whole = log_of(dish.props().minutes_at_100_c.spread_share());
     (
         whole * COOKING_IN_COMMON.sqrt(),
-        (whole * (1.0 - COOKING_IN_COMMON).sqrt()).hypot(COOKING_BATCH_SD),
+        libm::hypot(whole * (1.0 - COOKING_IN_COMMON).sqrt(), COOKING_BATCH_SD),
     )
+}
+
+/// Doubts of how a dish cooks below the boil: the standard deviations of the logarithm of how much it
+/// slows, and of the least temperature, as the tables have them. \[1, K\]
+pub(super) fn slowing_sd(dish: Dish) -> (f64, f64) {
+    let props = dish.props();
+    let (Slowing::Z(slowing) | Slowing::Arrhenius(slowing)) = props.slowing;
+    (log_of(slowing.spread_share()), props.least_c.spread)
 }
 
 /// The same for what steams off below the boil through this lid, mostly a habit: lifted to look,
@@ -272,7 +296,7 @@ fn flask_sd(flask: &Flask) -> f64 {
     } else {
         BRIGHT_STEEL_EMISSIVITY
     };
-    radiation.spread_share().hypot(BUILT_SD)
+    libm::hypot(radiation.spread_share(), BUILT_SD)
 }
 
 /// Contact and inner film one behind the other: each counts with its share of the resistance.
@@ -297,7 +321,10 @@ fn contact_sd(cooker: &Cooker, rig: &Rig) -> f64 {
     }
     let film = film_share * INNER_FILM_W_M2K.spread_share();
     let contact = (1.0 - film_share) * cooker.contact.seat.spread_share();
-    (film.hypot(contact) * (1.0 - body_share)).hypot(body_sd(cooker) * body_share)
+    libm::hypot(
+        libm::hypot(film, contact) * (1.0 - body_share),
+        body_sd(cooker) * body_share,
+    )
 }
 
 /// Doubt of the way through the store itself: its conductivity, or its metal's workmanship.
@@ -322,7 +349,7 @@ fn capacity_sd(cooker: &Cooker) -> f64 {
                 .max(spread(melt.latent_j_kg))
         })
     });
-    MASS_SD.hypot(heats.fold(0.0, f64::max))
+    libm::hypot(MASS_SD, heats.fold(0.0, f64::max))
 }
 
 /// Doubt of where the heaviest of the melts melts. \[K\]
@@ -331,7 +358,9 @@ pub(super) fn melt_sd_k(cooker: &Cooker) -> f64 {
     let melts = charges.filter_map(|charge| Some((charge.mass_kg, charge.medium.props().melt?)));
     melts
         .max_by(|a, b| a.0.total_cmp(&b.0))
-        .map_or(0.0, |(_, melt)| melt.solidus_c.spread.hypot(GRADE_SD_K))
+        .map_or(0.0, |(_, melt)| {
+            libm::hypot(melt.solidus_c.spread, GRADE_SD_K)
+        })
 }
 
 fn pot_loss_sd(pot: Pot) -> f64 {

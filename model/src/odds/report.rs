@@ -4,6 +4,7 @@
 //! thermometer in the air, the wrong pot). So a report that no member can explain moves little, and
 //! is kept as a doubt to be asked about.
 
+use super::doubt::Report;
 use crate::journal::Felt;
 
 /// The household's thermometer.
@@ -112,7 +113,10 @@ impl Mixture {
 pub(super) fn reading(read_c: f64, shown_c: f64, thermometer: Thermometer) -> f64 {
     // What a hot store differs from place to place.
     let place_k = 0.015 * (shown_c - 20.0);
-    normal_density(read_c - shown_c, thermometer.own_sd_k().hypot(place_k))
+    normal_density(
+        read_c - shown_c,
+        libm::hypot(thermometer.own_sd_k(), place_k),
+    )
 }
 
 /// Seen to boil, or to be done, so many minutes after it did; it took so many since it went in.
@@ -121,7 +125,7 @@ fn seen_at(late_min: f64, took_min: f64, lag_min: f64, sd_min: f64) -> f64 {
     if !late_min.is_finite() {
         return 0.0;
     }
-    let sd_min = sd_min.hypot(MODEL_SD * took_min);
+    let sd_min = libm::hypot(sd_min, MODEL_SD * took_min);
     late_density(late_min, lag_min, sd_min)
 }
 
@@ -139,22 +143,36 @@ fn late_density(late: f64, wait: f64, sd: f64) -> f64 {
     0.5 / wait * libm::exp(by_wait * (0.5 * by_wait - late / sd)) * tail
 }
 
-pub(super) fn boiled_at(late_min: f64, took_min: f64) -> f64 {
+fn boiled_at(late_min: f64, took_min: f64) -> f64 {
     seen_at(late_min, took_min, BOIL_LAG_MIN, BOIL_SD_MIN)
 }
 
-pub(super) fn done_at(late_min: f64, took_min: f64) -> f64 {
+fn done_at(late_min: f64, took_min: f64) -> f64 {
     seen_at(late_min, took_min, DONE_LAG_MIN, DONE_SD_MIN)
 }
 
 /// Seen not to boil yet, so many minutes before it does.
-pub(super) fn not_boiled(early_min: f64, took_min: f64) -> f64 {
-    below(early_min, BOIL_SD_MIN.hypot(model_min(took_min)))
+fn not_boiled(early_min: f64, took_min: f64) -> f64 {
+    below(early_min, libm::hypot(BOIL_SD_MIN, model_min(took_min)))
 }
 
 /// Tasted and not done yet.
-pub(super) fn not_done(early_min: f64, took_min: f64) -> f64 {
-    below(early_min, DONE_SD_MIN.hypot(model_min(took_min)))
+fn not_done(early_min: f64, took_min: f64) -> f64 {
+    below(early_min, libm::hypot(DONE_SD_MIN, model_min(took_min)))
+}
+
+/// How likely a report of a pot is by how late it is and how long that took, both in minutes.
+pub(super) fn of_pot(what: Report) -> (Mixture, fn(f64, f64) -> f64) {
+    match what {
+        Report::NotBoiledBy(_) => (Mixture::SEEN, |late_min, took_min| {
+            not_boiled(-late_min, took_min)
+        }),
+        Report::NotDoneBy(_) => (Mixture::SEEN, |late_min, took_min| {
+            not_done(-late_min, took_min)
+        }),
+        Report::BoiledAt(_) => (Mixture::CLOCK, boiled_at),
+        Report::DoneAt(_) | Report::Reading { .. } | Report::Felt(_) => (Mixture::CLOCK, done_at),
+    }
 }
 
 fn model_min(took_min: f64) -> f64 {

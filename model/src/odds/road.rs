@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::belief::first_day;
 use super::doubt::{Believed, Doubt, Report};
 use super::edges::Edges;
 use super::ensemble::{Ensemble, column};
@@ -72,6 +73,8 @@ pub(super) struct Road<'a> {
     pub(super) now: LocalTime,
     acts: Vec<(LocalTime, Act)>,
     edges: Edges,
+    /// The first day that anything hangs on.
+    begins: Day,
     /// The days that were last needed.
     skies: Vec<(Day, usize, SkyDay)>,
 }
@@ -107,6 +110,7 @@ impl<'a> Road<'a> {
             epochs,
             settings,
             now,
+            begins: first_day(journal, now.day()),
             acts,
             edges: Edges::new(journal, first, now.day()),
             skies: Vec::new(),
@@ -164,7 +168,9 @@ impl<'a> Road<'a> {
 
     /// What is off by so much, before anything was reported.
     fn offsets(&self, epoch: &Epoch) -> [(Offset, f64); OFFSETS] {
-        Offset::all(self.settings.thermometer.offset_sd_k(), epoch.melt_sd_k)
+        let thermometer_sd_k = self.settings.thermometer.offset_sd_k();
+        let has_nodes = 1 < epoch.build.row.count;
+        Offset::all((thermometer_sd_k, epoch.melt_sd_k), has_nodes)
     }
 
     /// The reading that a diary begins with, where nothing was told before it on its first day:
@@ -185,7 +191,7 @@ impl<'a> Road<'a> {
             Some(place) => place,
             None => {
                 let of = self.epoch(epoch)?;
-                let sky = sky_day(&of.rig, self.journal, day, self.now)?;
+                let sky = sky_day(&of.rig, self.journal, (self.begins, day))?;
                 if 4 < self.skies.len() {
                     self.skies.remove(0);
                 }
@@ -421,14 +427,7 @@ impl<'a> Road<'a> {
             let took_min = move |ensemble: &Ensemble, member: usize| {
                 (time_s(ensemble, member) - put_in_s) / 60.0
             };
-            let (mixture, meant): (Mixture, fn(f64, f64) -> f64) = match what {
-                Report::NotBoiledBy(_) => {
-                    (Mixture::SEEN, |late, took| report::not_boiled(-late, took))
-                }
-                Report::NotDoneBy(_) => (Mixture::SEEN, |late, took| report::not_done(-late, took)),
-                Report::BoiledAt(_) => (Mixture::CLOCK, report::boiled_at),
-                _ => (Mixture::CLOCK, report::done_at),
-            };
+            let (mixture, meant) = report::of_pot(what);
             self.hear(
                 past,
                 at,

@@ -1,12 +1,13 @@
 //! A day's light as members see it: what was logged, and how far it may be from what was.
 
 use super::build::{rounded, small};
+use super::unseen::{Unseen, Usual, unseen_hours};
 use crate::journal::Journal;
-use crate::local_time::{Day, LocalTime};
+use crate::local_time::Day;
 use crate::sun::{
     DayLog, IrradianceSeries, PlaneState, SeriesStep, SunError, Unlogged, haurwitz_ghi_w_m2,
 };
-use crate::tonight::{Guess, Rig, completed};
+use crate::tonight::{ORDINARY_SKY, Rig};
 
 /// Step of light and air. \[min\]
 const STEP_MIN: u32 = 30;
@@ -20,8 +21,6 @@ const FAN_PER_SD: f64 = 2.0;
 /// No light is brighter than this beside a clear sky's: the edges of clouds add some per cent over
 /// an hour. From memory.
 const BRIGHTEST: f64 = 1.06;
-/// Least relative deviation of an hour that is still to come. From memory.
-const COMING_SD: f64 = 0.45;
 /// What a word or a count is off by beside what the sky itself may do, as a share of a clear sky's
 /// light: a neighbour's word, an hour's slip, one word for a morning. Inferred.
 const WORD_SD: f64 = 0.15;
@@ -31,18 +30,10 @@ const TO_USUAL: f64 = 0.05;
 const USUAL_INDEX: f64 = 0.65;
 /// Greatest relative deviation of an hour that was looked at: beyond it a lognormal is all tail.
 const MOST_SD: f64 = 0.9;
-/// Share of a clear sky's light in an hour that nobody saw, at each place of the fan. Such hours are
-/// bright or dull, seldom between: a third clear, two fifths thin or patchy, a quarter grey or dark,
-/// with the light that those words stand for. From memory: sunny places in all seasons.
-const UNSEEN_INDEX: [f64; FAN] = [
-    0.08, 0.1, 0.13, 0.18, 0.27, 0.45, 0.74, 0.92, 1.0, 1.02, 1.04, 1.05, 1.06,
-];
 /// Share of the variance of an hour that the whole day has in common: of an hour that was looked
-/// at, of a day known by its hours of sun, and of one that nobody saw, whose weather is one weather.
-/// Inferred.
+/// at, and of a day known by its hours of sun. Inferred.
 const COMMON_SEEN: f64 = 0.4;
 const COMMON_SUN_HOURS: f64 = 0.4;
-const COMMON_UNSEEN: f64 = 0.5;
 
 /// Light and air of half an hour.
 #[derive(Debug, Clone)]
@@ -82,7 +73,7 @@ impl SkyStep {
 /// The 48 half hours of a day.
 pub(super) type SkyDay = Vec<SkyStep>;
 
-/// A day as it was logged, looked at from `now`.
+/// A day as it was logged; what is usual at the place by days from `first` on.
 ///
 /// # Errors
 ///
@@ -90,42 +81,36 @@ pub(super) type SkyDay = Vec<SkyStep>;
 pub(super) fn sky_day(
     rig: &Rig,
     journal: &Journal,
-    day: Day,
-    now: LocalTime,
+    (first, day): (Day, Day),
 ) -> Result<SkyDay, SunError> {
-    let log = journal.skies.get(&day);
-    let (completed, unlogged) = completed(log, day, now, Guess::Ordinary);
-    let series = IrradianceSeries::new(&rig.setting, day.0, &completed, unlogged, STEP_MIN)?;
+    // Hours that nobody saw stand by their own light, not by a mixture of the others.
+    let log = journal.skies.get(&day).copied();
+    let log = log.unwrap_or(DayLog::Hourly([None; 24]));
+    let unlogged = Unlogged::As(ORDINARY_SKY);
+    let series = IrradianceSeries::new(&rig.setting, day.0, &log, unlogged, STEP_MIN)?;
+    let hourly = match &log {
+        DayLog::SunHours(_) => None,
+        DayLog::Hourly(skies) => {
+            let latitude_deg = rig.setting.place.latitude_deg;
+            let usual = Usual::before(&journal.skies, (first, day), latitude_deg);
+            Some((skies, unseen_hours(skies, usual)))
+        }
+    };
     Ok(series
         .steps
         .iter()
         .map(|step| {
-            let at = day.at_s(i64::from(step.start_s));
-            let common = match (log, unlogged) {
-                (None, _) => COMMON_UNSEEN,
-                (Some(DayLog::SunHours(_)), _) => COMMON_SUN_HOURS,
-                (Some(DayLog::Hourly(_)), Unlogged::As(_)) => COMMON_UNSEEN,
-                (Some(DayLog::Hourly(skies)), Unlogged::MeanOfLogged) => {
-                    match skies.get(at.hour()) {
-                        Some(Some(_)) => COMMON_SEEN,
-                        _ => COMMON_UNSEEN,
+            let hour = day.at_s(i64::from(step.start_s)).hour();
+            let seen = Light::Seen(step.relative_sd);
+            let (light, common) = match &hourly {
+                None => (seen, COMMON_SUN_HOURS),
+                Some((skies, unseen)) => match (skies.get(hour), unseen.get(hour)) {
+                    (Some(None), Some(unseen)) => {
+                        let common = unseen.day_sd / unseen.sd();
+                        (Light::Unseen(*unseen), common * common)
                     }
-                }
-            };
-            let is_coming = now < at && !matches!(log, Some(DayLog::SunHours(_)));
-            let was_seen = common < COMMON_UNSEEN;
-            let relative_sd = if is_coming && !was_seen {
-                step.relative_sd.max(COMING_SD)
-            } else {
-                step.relative_sd
-            };
-            let nobody_saw = matches!(unlogged, Unlogged::As(_)) && !was_seen;
-            let light = if nobody_saw {
-                Light::Unseen
-            } else if was_seen {
-                Light::Seen(relative_sd)
-            } else {
-                Light::About(relative_sd)
+                    _ => (seen, COMMON_SEEN),
+                },
             };
             SkyStep {
                 fan_w: fan_w(rig, step, light),
@@ -140,12 +125,10 @@ pub(super) fn sky_day(
 /// What is known of a step's light.
 #[derive(Debug, Clone, Copy)]
 enum Light {
-    /// Its mean, with a relative standard deviation.
-    About(f64),
-    /// The same from somebody's word.
+    /// Its mean from somebody's word, with a relative standard deviation.
     Seen(f64),
-    /// Nothing but that it is day.
-    Unseen,
+    /// What others of the day say of it.
+    Unseen(Unseen),
 }
 
 /// Heat by brightness, from the darkest to the brightest.
@@ -156,27 +139,26 @@ fn fan_w(rig: &Rig, step: &SeriesStep, light: Light) -> Option<[f64; FAN]> {
     let clear = haurwitz_ghi_w_m2(step.sun.zenith_deg);
     let index = (step.ghi_w_m2 / clear).max(1e-3);
     let brightest = (BRIGHTEST / index).max(1.0);
-    let (mean, relative_sd) = match light {
-        Light::About(relative_sd) => (1.0, relative_sd),
-        Light::Seen(relative_sd) => (
-            1.0 + TO_USUAL * (USUAL_INDEX / index - 1.0),
-            relative_sd.hypot(WORD_SD / index).min(MOST_SD),
-        ),
-        Light::Unseen => (1.0, 0.0),
-    };
-    let log_sd = libm::log(1.0 + relative_sd * relative_sd).sqrt();
+    let at_sd = |place: usize| small(place) / FAN_PER_SD - FAN_SD;
     let mut factors = [0.0; FAN];
-    if let Light::Unseen = light {
-        factors = UNSEEN_INDEX.map(|of_clear| of_clear / index);
-    } else {
-        // No hour is brighter than the brightest, and the mean stays what was told all the same.
-        let mut middle = mean;
-        for _ in 0..4 {
+    match light {
+        Light::Unseen(unseen) => {
             for (place, factor) in factors.iter_mut().enumerate() {
-                let sd = small(place) / FAN_PER_SD - FAN_SD;
-                *factor = (middle * libm::exp(log_sd * sd)).min(brightest);
+                *factor = unseen.index(at_sd(place)) / index;
             }
-            middle *= mean.min(brightest) / mean_of_fan(&factors);
+        }
+        Light::Seen(relative_sd) => {
+            let mean = 1.0 + TO_USUAL * (USUAL_INDEX / index - 1.0);
+            let relative_sd = libm::hypot(relative_sd, WORD_SD / index).min(MOST_SD);
+            let log_sd = libm::log(1.0 + relative_sd * relative_sd).sqrt();
+            // No hour is brighter than the brightest, and the mean stays what was told all the same.
+            let mut middle = mean;
+            for _ in 0..4 {
+                for (place, factor) in factors.iter_mut().enumerate() {
+                    *factor = (middle * libm::exp(log_sd * at_sd(place))).min(brightest);
+                }
+                middle *= mean.min(brightest) / mean_of_fan(&factors);
+            }
         }
     }
     let fan = factors.map(|factor| rounded(mean_heat_w(rig, step, factor)));

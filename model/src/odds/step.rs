@@ -78,6 +78,8 @@ pub(super) struct Fixed<'a, const N: usize> {
     pub(super) inside: f64,
     /// How far the melting point is off. \[K\]
     pub(super) melt_k: f64,
+    /// How much more of the heat the far side gets.
+    pub(super) tilt: f64,
     pub(super) g_pot_air_w_k: f64,
     pub(super) surface_w_pa: f64,
     pub(super) air_c: f64,
@@ -113,7 +115,8 @@ impl<const N: usize> Fixed<'_, N> {
             out.node_k_j[node] = slope * self.whole[node];
             let lost_w = self.g_half_w_k * to_jacket * row.jacket_share[node] * (t_c - at.jacket_c);
             into_jacket += lost_w;
-            out.rates.node[node] = self.heater_w * row.heater_share[node] - lost_w;
+            let tilted = 1.0 + self.tilt * build.lever[node];
+            out.rates.node[node] = self.heater_w * tilted * row.heater_share[node] - lost_w;
         }
         out.face_c = node_c[0];
         for node in 1..n {

@@ -48,7 +48,7 @@ pub struct SingleDiode {
 impl SingleDiode {
     /// Current and its slope at a diode voltage. \[A\], \[A/V\]
     fn at_diode(&self, diode_v: f64) -> (f64, f64) {
-        let grown = self.saturation_a * (diode_v / self.thermal_v).exp();
+        let grown = self.saturation_a * libm::exp(diode_v / self.thermal_v);
         let current = self.light_a + self.saturation_a - grown - self.shunt_s * diode_v;
         (current, -grown / self.thermal_v - self.shunt_s)
     }
@@ -57,7 +57,7 @@ impl SingleDiode {
     fn beyond_open_v(&self) -> f64 {
         // Without a shunt the logarithm is the answer, with one it is above it. A negative shunt
         // adds a current that is known once the voltage is, to within a factor of two.
-        let open = |current_a: f64| self.thermal_v * (current_a / self.saturation_a).ln_1p();
+        let open = |current_a: f64| self.thermal_v * libm::log1p(current_a / self.saturation_a);
         let extra_a = (-self.shunt_s).max(0.0) * 2.0 * open(self.light_a);
         open(self.light_a + extra_a)
     }
@@ -147,7 +147,7 @@ impl SingleDiode {
         // power has one maximum. Newton's steps, halving where one would leave the bracket, from
         // the answer for a diode without resistances.
         let (mut low, mut high) = (0.0, open_v);
-        let mut v = open_v - self.thermal_v * (open_v / self.thermal_v).ln_1p();
+        let mut v = open_v - self.thermal_v * libm::log1p(open_v / self.thermal_v);
         for _ in 0..MAX_STEPS {
             let (current, slope) = self.at_diode(v);
             let curvature = (slope + self.shunt_s) / self.thermal_v;

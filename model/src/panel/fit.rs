@@ -83,7 +83,7 @@ impl DeSoto {
         let refuse = || PanelError::NoDiode(sheet.fill_factor());
         let a_at = |idx: u32| {
             let share = f64::from(idx) / f64::from(SCAN);
-            sheet.v_oc_v * A_OF_VOC.0 * (A_OF_VOC.1 / A_OF_VOC.0).powf(share)
+            sheet.v_oc_v * A_OF_VOC.0 * libm::pow(A_OF_VOC.1 / A_OF_VOC.0, share)
         };
         let mut nearest: Option<(f64, Candidate)> = None;
         let mut keep = |candidate: Candidate| {
@@ -134,7 +134,7 @@ impl DeSoto {
     }
 
     fn of(sheet: &Datasheet, best: &Candidate) -> Self {
-        let saturation_a = best.knee * (-sheet.v_oc_v / best.a).exp();
+        let saturation_a = best.knee * libm::exp(-sheet.v_oc_v / best.a);
         Self {
             light_a: best.knee - saturation_a + best.g * sheet.v_oc_v,
             saturation_a,
@@ -174,7 +174,7 @@ fn saturation_growth(warmer_k: f64) -> f64 {
     let reference_k = REFERENCE_CELL_C + ZERO_C_K;
     let gap_ev = BAND_GAP_EV * (1.0 + BAND_GAP_SLOPE_K * warmer_k);
     let barrier = BAND_GAP_EV / reference_k - gap_ev / (reference_k + warmer_k);
-    thermal_growth(warmer_k).powi(3) * (barrier / BOLTZMANN_EV_K).exp()
+    thermal_growth(warmer_k).powi(3) * libm::exp(barrier / BOLTZMANN_EV_K)
 }
 
 /// Current that a candidate gives too much at its open-circuit voltage of a cell 2 K warmer, by
@@ -185,8 +185,9 @@ fn temperature_miss(sheet: &Datasheet, candidate: &Candidate) -> f64 {
     let saturation_of_knee = saturation_growth(PROBE_K);
     let offset = sheet.v_oc_v / candidate.a;
     // I0 exp(V/a) as one exponential: I0 alone can be smaller than any number.
-    let diode = candidate.knee * saturation_of_knee * ((v / a - offset).exp() - (-offset).exp());
-    let light = candidate.knee * (1.0 - (-offset).exp())
+    let diode =
+        candidate.knee * saturation_of_knee * (libm::exp(v / a - offset) - libm::exp(-offset));
+    let light = candidate.knee * (1.0 - libm::exp(-offset))
         + candidate.g * sheet.v_oc_v
         + sheet.alpha_sc_a_k * PROBE_K;
     (light - diode - candidate.g * v) / sheet.i_sc_a
@@ -230,7 +231,7 @@ fn through_points(sheet: &Datasheet, a: f64) -> Option<Candidate> {
 /// For one a and Rs the three points fix IL, I0 and the shunt. How far the curve's slope at
 /// maximum power is from Imp/Vmp, as a share of it.
 fn slope_miss(sheet: &Datasheet, a: f64, rs: f64) -> Option<(f64, Candidate)> {
-    let grown = |diode_v: f64| ((diode_v - sheet.v_oc_v) / a).exp();
+    let grown = |diode_v: f64| libm::exp((diode_v - sheet.v_oc_v) / a);
     let (sc_v, mp_v) = (sheet.i_sc_a * rs, sheet.v_mp_v + sheet.i_mp_a * rs);
     // I(Vd) less I(Voc) = 0 at two points: knee (1 - grown) + g (Voc - Vd) = I.
     let (sc_diode, sc_shunt) = (1.0 - grown(sc_v), sheet.v_oc_v - sc_v);

@@ -62,7 +62,7 @@ proptest! {
     ) {
         let array = Array::new(&sheet, 1, 1).unwrap();
         let scale = sheet.v_mp_v / sheet.i_mp_a;
-        let heater = direct(scale * 10_f64.powf(ohms), scale * wire);
+        let heater = direct(scale * libm::pow(10_f64, ohms), scale * wire);
         let heat = heater.heat_w(&array, light, cell_c);
         let most = array.max_power(light, cell_c).power_w();
         prop_assert!(0.0 <= heat && heat <= most * (1.0 + 1e-9), "{heat} of {most}");
@@ -78,7 +78,7 @@ proptest! {
         let array = Array::new(&sheet, 1, 1).unwrap();
         let most = |light: f64| array.max_power(light, cell_c).power_w();
         prop_assert!(most(light) <= most(light + more) * (1.0 + 1e-9));
-        let heater = direct(sheet.v_mp_v / sheet.i_mp_a * 10_f64.powf(ohms), 0.0);
+        let heater = direct(sheet.v_mp_v / sheet.i_mp_a * libm::pow(10_f64, ohms), 0.0);
         let heat = |light: f64| heater.heat_w(&array, light, cell_c);
         prop_assert!(heat(light) <= heat(light + more) * (1.0 + 1e-9));
     }

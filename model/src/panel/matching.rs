@@ -67,9 +67,12 @@ pub fn best_resistance(
     };
     heater(scale_ohm).checked()?;
     let no_light = PanelError::NoLight(days.len());
-    let taken = |log_ohm: f64| share(array, &heater(log_ohm.exp()), &light, most);
+    let taken = |log_ohm: f64| share(array, &heater(libm::exp(log_ohm)), &light, most);
 
-    let (low, high) = ((SEARCHED.0 * scale_ohm).ln(), (SEARCHED.1 * scale_ohm).ln());
+    let (low, high) = (
+        libm::log(SEARCHED.0 * scale_ohm),
+        libm::log(SEARCHED.1 * scale_ohm),
+    );
     let width = (high - low) / f64::from(SCAN);
     let mut best = (low, taken(low).ok_or(no_light)?);
     for idx in 1..=SCAN {
@@ -99,7 +102,7 @@ pub fn best_resistance(
     }
     let log_ohm = 0.5 * (from + to);
     Ok(BestResistance {
-        resistance_ohm: log_ohm.exp(),
+        resistance_ohm: libm::exp(log_ohm),
         share: value(log_ohm),
     })
 }

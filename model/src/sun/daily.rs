@@ -64,17 +64,16 @@ impl SolarDay {
     pub(crate) fn at(latitude_deg: f64, day_of_year: f64) -> Self {
         let latitude = latitude_deg.to_radians();
         let season = TAU * day_of_year / 365.0;
-        let inverse_distance = 1.0 + 0.033 * season.cos();
-        let declination = 0.409 * (season - 1.39).sin();
+        let inverse_distance = 1.0 + 0.033 * libm::cos(season);
+        let declination = 0.409 * libm::sin(season - 1.39);
         // Beyond the polar circles the sun does not cross the horizon: the clamp gives 0 or 24 h.
-        let sunset = (-latitude.tan() * declination.tan())
-            .clamp(-1.0, 1.0)
-            .acos();
+        let hour_angle = -libm::tan(latitude) * libm::tan(declination);
+        let sunset = libm::acos(hour_angle.clamp(-1.0, 1.0));
         let extraterrestrial_mj_m2 = 24.0 * 60.0 / PI
             * FAO_SOLAR_CONSTANT_MJ_M2_MIN
             * inverse_distance
-            * (sunset * latitude.sin() * declination.sin()
-                + latitude.cos() * declination.cos() * sunset.sin());
+            * (sunset * libm::sin(latitude) * libm::sin(declination)
+                + libm::cos(latitude) * libm::cos(declination) * libm::sin(sunset));
         Self {
             extraterrestrial_mj_m2: extraterrestrial_mj_m2.max(0.0),
             daylight_h: 24.0 / PI * sunset,

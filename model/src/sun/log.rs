@@ -17,9 +17,14 @@ pub enum DayLog {
 pub enum Unlogged {
     /// This sky.
     As(Sky),
-    /// A mixture of the hours of daylight that were logged that day.
+    /// A mixture of the hours of daylight that were logged that day and of an ordinary sky, the less
+    /// of this the more hours were logged.
     MeanOfLogged,
 }
+
+/// Share of the variance of an hour's light that the whole day has in common: two hours of one day
+/// are correlated by it. Inferred.
+pub(crate) const HOURS_IN_COMMON: f64 = 0.5;
 
 /// Least relative deviation of an hour that nobody looked at. From memory.
 const UNSEEN_RELATIVE_SD: f64 = 0.50;
@@ -60,7 +65,7 @@ pub(super) fn hourly_skies(
             if seen.is_empty() && !dark {
                 return Err(SunError::NothingLogged);
             }
-            mean_of(&seen)
+            unseen_beside(&seen)
         }
     };
     Ok(logged
@@ -69,29 +74,53 @@ pub(super) fn hourly_skies(
         .collect())
 }
 
-/// The mixture of some hours: each of their states, with the deviation that is both within and
-/// between the hours.
-fn mean_of(hours: &[HourSky]) -> HourSky {
-    let count = hours.len().max(1);
+/// An hour that nobody saw beside some that were seen: their mixture as far as hours of one day go
+/// together, an ordinary sky for the rest, with the deviation that is both within and between all
+/// these.
+///
+/// Of hours that are correlated by r, the best guess at one more from n of them is their mean by the
+/// share n r / (1 + (n - 1) r), the usual one for the rest: the shrunken mean of any text on random
+/// effects.
+fn unseen_beside(seen: &[HourSky]) -> HourSky {
     #[expect(clippy::cast_precision_loss, reason = "at most 24 hours")]
-    let share = 1.0 / count as f64;
+    let count = seen.len() as f64;
+    let seen_share = count * HOURS_IN_COMMON / (1.0 + (count - 1.0) * HOURS_IN_COMMON);
+    let ordinary = Sky::ORDINARY.hour();
+    let ordinary = HourSky {
+        relative_sd: ordinary.relative_sd.max(UNSEEN_RELATIVE_SD),
+        ..ordinary
+    };
+    let mut hours: Vec<(f64, &HourSky)> = Vec::with_capacity(seen.len() + 1);
+    hours.extend(seen.iter().map(|hour| (seen_share / count, hour)));
+    hours.push((1.0 - seen_share, &ordinary));
+    mixture_of(&hours)
+}
+
+/// The mixture of some hours by their shares, which add up to 1.
+fn mixture_of(hours: &[(f64, &HourSky)]) -> HourSky {
     let mut states: Vec<SkyState> = Vec::new();
-    for state in hours.iter().flat_map(|hour| &hour.states) {
-        let weight = state.weight * share;
-        let same = states
-            .iter_mut()
-            .find(|held| (held.clear_sky_index - state.clear_sky_index).abs() < 1e-12);
-        match same {
-            Some(held) => held.weight += weight,
-            None => states.push(SkyState { weight, ..*state }),
+    for (share, hour) in hours {
+        for state in &hour.states {
+            let weight = state.weight * share;
+            let same = states
+                .iter_mut()
+                .find(|held| (held.clear_sky_index - state.clear_sky_index).abs() < 1e-12);
+            match same {
+                Some(held) => held.weight += weight,
+                None => states.push(SkyState { weight, ..*state }),
+            }
         }
     }
-    let mean: f64 = hours.iter().map(|hour| share * hour.mean_index()).sum();
+    let mean: f64 = hours
+        .iter()
+        .map(|(share, hour)| share * hour.mean_index())
+        .sum();
     let variance: f64 = hours
         .iter()
-        .map(|hour| {
+        .map(|(share, hour)| {
             let index = hour.mean_index();
-            share * ((hour.relative_sd * index).powi(2) + (index - mean).powi(2))
+            let (within, between) = (hour.relative_sd * index, index - mean);
+            share * (within * within + between * between)
         })
         .sum();
     let relative_sd = if 0.0 < mean {
@@ -160,7 +189,7 @@ pub(super) fn sky_of_sun_hours(
     .collect();
     Ok(HourSky {
         states,
-        relative_sd: ANGSTROM_RELATIVE_SD.hypot(between),
+        relative_sd: libm::hypot(ANGSTROM_RELATIVE_SD, between),
     })
 }
 
@@ -175,18 +204,20 @@ mod tests {
     use proptest::prelude::*;
 
     #[test]
-    fn unlogged_hours_take_the_mixture_of_the_logged() {
-        let mut logged = [None; 24];
-        logged[3] = Some(Sky::Dark);
-        logged[10] = Some(Sky::Clear);
-        logged[11] = Some(Sky::Grey);
+    fn unlogged_hours_lie_between_the_logged_and_the_usual() {
         let mut clear = [0.0; 24];
         clear[6..18].fill(1.0);
-        let skies = hourly_skies(&logged, Unlogged::MeanOfLogged, &clear).unwrap();
-        let expected = 0.5 * (Sky::Clear.hour().mean_index() + Sky::Grey.hour().mean_index());
-        assert!((skies[12].mean_index() - expected).abs() < 1e-12);
-        assert!(Sky::Grey.hour().relative_sd < skies[12].relative_sd);
-        assert_eq!(skies[10], Sky::Clear.hour());
+        let usual = Sky::ORDINARY.hour().mean_index();
+        for (told, seen_share) in [(1, 0.5), (2, 2.0 / 3.0), (9, 0.9)] {
+            let mut logged = [None; 24];
+            logged[3] = Some(Sky::Dark);
+            logged[6..6 + told].fill(Some(Sky::Clear));
+            let skies = hourly_skies(&logged, Unlogged::MeanOfLogged, &clear).unwrap();
+            let expected = seen_share + (1.0 - seen_share) * usual;
+            assert!((skies[17].mean_index() - expected).abs() < 1e-12, "{told}");
+            assert!(Sky::Clear.hour().relative_sd < skies[17].relative_sd);
+            assert_eq!(skies[6], Sky::Clear.hour());
+        }
     }
 
     #[test]

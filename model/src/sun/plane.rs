@@ -46,10 +46,10 @@ impl Plane {
     ///
     /// B. Y. H. Liu and R. C. Jordan, Solar Energy 7 (1963) 53.
     pub fn irradiance_w_m2(&self, sun: SunPosition, ghi_w_m2: f64, split: Split) -> f64 {
-        let (sin_tilt, cos_tilt) = self.tilt_deg.to_radians().sin_cos();
-        let (sin_zenith, cos_zenith) = sun.zenith_deg.to_radians().sin_cos();
+        let (sin_tilt, cos_tilt) = libm::sincos(self.tilt_deg.to_radians());
+        let (sin_zenith, cos_zenith) = libm::sincos(sun.zenith_deg.to_radians());
         let turn = (sun.azimuth_deg - self.azimuth_deg).to_radians();
-        let cos_incidence = cos_zenith * cos_tilt + sin_zenith * sin_tilt * turn.cos();
+        let cos_incidence = cos_zenith * cos_tilt + sin_zenith * sin_tilt * libm::cos(turn);
         split.dni_w_m2 * cos_incidence.max(0.0)
             + split.dhi_w_m2 * 0.5 * (1.0 + cos_tilt)
             + ghi_w_m2 * self.albedo * 0.5 * (1.0 - cos_tilt)

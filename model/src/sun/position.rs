@@ -44,7 +44,7 @@ impl SunPosition {
     /// Cosine of the zenith angle: the share of a sunbeam that falls on level ground. Negative
     /// by night.
     pub fn cos_zenith(&self) -> f64 {
-        self.zenith_deg.to_radians().cos()
+        libm::cos(self.zenith_deg.to_radians())
     }
 }
 
@@ -83,48 +83,51 @@ pub fn sun_position(utc_s: f64, latitude_deg: f64, longitude_deg: f64) -> SunPos
 
     let mean_longitude = 280.466_46 + t * (36_000.769_83 + t * 0.000_303_2);
     let anomaly = (357.529_11 + t * (35_999.050_29 - t * 0.000_153_7)).to_radians();
-    let centre = (1.914_602 - t * (0.004_817 + t * 0.000_014)) * anomaly.sin()
-        + (0.019_993 - t * 0.000_101) * (2.0 * anomaly).sin()
-        + 0.000_289 * (3.0 * anomaly).sin();
+    let centre = (1.914_602 - t * (0.004_817 + t * 0.000_014)) * libm::sin(anomaly)
+        + (0.019_993 - t * 0.000_101) * libm::sin(2.0 * anomaly)
+        + 0.000_289 * libm::sin(3.0 * anomaly);
     let node = (125.04 - 1_934.136 * t).to_radians();
-    let nutation_deg = -0.004_78 * node.sin();
+    let nutation_deg = -0.004_78 * libm::sin(node);
     let pull: f64 = PERTURBATIONS
         .iter()
-        .map(|(amplitude, phase, frequency)| amplitude * (phase + frequency * 0.1 * t).cos())
+        .map(|(amplitude, phase, frequency)| amplitude * libm::cos(phase + frequency * 0.1 * t))
         .sum();
     // 0.00569 deg is the aberration.
     let longitude = (mean_longitude + centre - 0.005_69 + nutation_deg).to_radians() + 1e-8 * pull;
     let obliquity = (23.439_291_1 - t * (0.013_004_17 + t * (1.64e-7 - t * 5.04e-7))
-        + 0.002_56 * node.cos())
+        + 0.002_56 * libm::cos(node))
     .to_radians();
 
-    let right_ascension = (obliquity.cos() * longitude.sin()).atan2(longitude.cos());
+    let right_ascension = libm::atan2(
+        libm::cos(obliquity) * libm::sin(longitude),
+        libm::cos(longitude),
+    );
     let (sin_decl, cos_decl) = {
-        let declination = (obliquity.sin() * longitude.sin()).asin();
-        declination.sin_cos()
+        let declination = libm::asin(libm::sin(obliquity) * libm::sin(longitude));
+        libm::sincos(declination)
     };
 
     let sidereal_deg = 280.460_618_37
         + 360.985_647_366_29 * days_ut
         + 0.000_387_933 * t * t
-        + nutation_deg * obliquity.cos();
+        + nutation_deg * libm::cos(obliquity);
     let hour_angle = (sidereal_deg + longitude_deg)
         .rem_euclid(360.0)
         .to_radians()
         - right_ascension;
-    let (sin_hour, cos_hour) = hour_angle.sin_cos();
-    let (sin_lat, cos_lat) = latitude_deg.to_radians().sin_cos();
+    let (sin_hour, cos_hour) = libm::sincos(hour_angle);
+    let (sin_lat, cos_lat) = libm::sincos(latitude_deg.to_radians());
 
     // The sun's direction in the frame of the place: towards north, east and up.
     let north = sin_decl * cos_lat - cos_decl * cos_hour * sin_lat;
     let east = -cos_decl * sin_hour;
     let up = sin_lat * sin_decl + cos_lat * cos_decl * cos_hour;
-    let level = north.hypot(east);
+    let level = libm::hypot(north, east);
     // The arc tangent keeps its digits near the zenith, where an arc cosine loses half of them.
-    let zenith_deg = level.atan2(up).to_degrees() + PARALLAX_DEG * level;
+    let zenith_deg = libm::atan2(level, up).to_degrees() + PARALLAX_DEG * level;
     SunPosition {
         zenith_deg,
-        azimuth_deg: east.atan2(north).to_degrees().rem_euclid(360.0),
+        azimuth_deg: libm::atan2(east, north).to_degrees().rem_euclid(360.0),
     }
 }
 

@@ -58,6 +58,9 @@ impl Sky {
         Self::Dark,
     ];
 
+    /// The sky of an hour that nobody saw: sun and clouds by turns, the middle of the five.
+    pub const ORDINARY: Self = Self::Patchy;
+
     /// The mixture of states that this sky stands for.
     ///
     /// The means follow what overcast skies of one type of cloud let through by Kasten and

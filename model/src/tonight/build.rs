@@ -142,6 +142,8 @@ pub(super) struct SeatOf {
     pub(super) to_food_w_k: f64,
     /// Radius of a pot that is let into the store. \[m\]
     pub(super) let_in_radius_m: Option<f64>,
+    /// The pot stands in the melt itself.
+    pub(super) is_in_melt: bool,
 }
 
 /// The seat under a warming pot, of a store half-way between the boil and the cut-out: the state by
@@ -165,6 +167,7 @@ pub(super) fn seat(cooker: &Cooker, working_c: f64) -> SeatOf {
         to_food_w_k: area_m2 * in_series(&[contact_w_m2k, INNER_FILM_W_M2K.value]),
         let_in_radius_m: matches!(kind, Seat::Sleeve | Seat::SunkInMelt)
             .then_some(0.5 * diameter_m),
+        is_in_melt: kind == Seat::SunkInMelt,
     }
 }
 

@@ -74,7 +74,7 @@ impl Leaning {
             None => cooker.contact.seat.spread_share(),
         };
         let cooking_sd = dish.map_or(0.0, |dish| dish.props().minutes_at_100_c.spread_share());
-        let factor = |sd: f64| ((1.0 + sd).ln() * by_sd).exp();
+        let factor = |sd: f64| libm::exp(libm::log(1.0 + sd) * by_sd);
         Self {
             loss: 1.0 / factor(loss_sd),
             contact: factor(contact_sd),

@@ -40,7 +40,6 @@ pub use rig::{Rig, Site};
 pub use take::{DayTake, LightLine, YearTake, day_take, light_lines, year_take};
 pub use track::Point;
 pub use wear::{LastBoil, Wear, worn};
-pub(crate) use weather::{Guess, completed};
 pub use weather::{ORDINARY_SKY, Weather};
 
 use crate::concentrator::ConcentratorError;

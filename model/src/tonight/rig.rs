@@ -236,6 +236,11 @@ impl Rig {
         MELT_FILM_W_M2K * self.seat.area_m2
     }
 
+    /// Whether the pot stands in the melt itself, and chills what touches it to its own temperature.
+    pub(crate) fn is_pot_in_melt(&self) -> bool {
+        self.seat.is_in_melt
+    }
+
     /// A pot goes in. Where it chills the melt on its wall below the point where that freezes, it is
     /// the seed that a supercooled melt waits for.
     pub(super) fn put_in(
@@ -255,7 +260,11 @@ impl Rig {
                 is_hot_melt: self.is_above_melting(store_c),
             })
             .w_k;
-        let wall_c = store_c - (store_c - pot.t_c) * seat_w_k / (seat_w_k + film_w_k);
+        let wall_c = if self.is_pot_in_melt() {
+            pot.t_c
+        } else {
+            store_c - (store_c - pot.t_c) * seat_w_k / (seat_w_k + film_w_k)
+        };
         state.put_pot_in(pot)?;
         if let Some((nucleation_c, _)) = net.curve().supercooled_range_c()
             && wall_c < nucleation_c

@@ -88,7 +88,7 @@ impl Wear {
         };
         let used_days = used_days(store, journal, today);
         let left_a_day = 1.0 - ageing.converted(0.0, &[daily])?;
-        let converted = 1.0 - (1.0 - store.converted) * left_a_day.powf(used_days);
+        let converted = 1.0 - (1.0 - store.converted) * libm::pow(left_a_day, used_days);
         Ok(Some(Self {
             medium: melting.medium,
             converted,
@@ -151,7 +151,7 @@ impl Wear {
             #[expect(clippy::cast_possible_truncation, reason = "below ten years")]
             Ok(days.map(|days| today.plus(days.floor() as i32)))
         };
-        let spread = RATE_LOG_SPREAD.value.exp();
+        let spread = libm::exp(RATE_LOG_SPREAD.value);
         let (Some(day), Some(earliest)) = (after(1.0)?, after(spread)?) else {
             return Ok(None);
         };

@@ -11,12 +11,12 @@ const STEP_MIN: u32 = 30;
 /// The same. \[s\]
 pub(super) const STEP_S: i64 = 60 * STEP_MIN as i64;
 
-/// The sky of a day nobody wrote down: sun and clouds by turns, the middle of the five.
-pub const ORDINARY_SKY: Sky = Sky::Patchy;
+/// The sky of a day nobody wrote down.
+pub const ORDINARY_SKY: Sky = Sky::ORDINARY;
 
 /// How the sky is guessed where nobody wrote it down: what is unknown of a day is mostly its sky.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Guess {
+pub(super) enum Guess {
     /// The middle of what may be.
     Ordinary,
     /// A grey day; a step darker than the sky was last, where that is known. Common practice, no
@@ -168,7 +168,7 @@ impl Weather {
 }
 
 /// The log of a day with what nobody wrote down filled in as well as can be.
-pub(crate) fn completed(
+pub(super) fn completed(
     log: Option<&DayLog>,
     day: Day,
     now: LocalTime,

@@ -68,8 +68,8 @@ fn cell(datum: Datum) -> String {
     if datum.spread <= 0.0 {
         return format!("{value} [{key}]");
     }
-    let first_digit = datum.spread.log10().floor();
-    let lead = datum.spread / 10.0_f64.powf(first_digit);
+    let first_digit = libm::log10(datum.spread).floor();
+    let lead = datum.spread / libm::pow(10.0, first_digit);
     let digits = if lead < 3.0 { 1.0 } else { 0.0 };
     let places = (digits - first_digit).max(0.0) as usize;
     format!("{value} ± {:.places$} [{key}]", datum.spread)

@@ -195,7 +195,10 @@ fn careful(fit: &Fit) -> Values {
     ] {
         if let Some(estimate) = fit.estimate(parameter).filter(|estimate| !estimate.held) {
             let share = fit.sd_with_model(estimate) / estimate.value;
-            values.set(parameter, estimate.value * (sign * EACH_SD * share).exp());
+            values.set(
+                parameter,
+                estimate.value * libm::exp(sign * EACH_SD * share),
+            );
         }
     }
     values

@@ -208,7 +208,7 @@ impl Axis {
     /// The value at a place on the axis.
     pub(super) fn value(&self, x: f64) -> f64 {
         if self.ratio {
-            self.centre * (self.sd * x).clamp(-FARTHEST_LN, FARTHEST_LN).exp()
+            self.centre * libm::exp((self.sd * x).clamp(-FARTHEST_LN, FARTHEST_LN))
         } else {
             self.centre + self.sd * x
         }

@@ -178,7 +178,7 @@ pub(super) fn judge(
         let ratio = estimate.value / estimate.described.value;
         let sds = match estimate.parameter {
             Parameter::MeltingPoint => far / estimate.described.sd,
-            _ => ratio.ln().abs() * estimate.described.value / estimate.described.sd,
+            _ => libm::log(ratio).abs() * estimate.described.value / estimate.described.sd,
         };
         if sds > UNLIKELY_SDS {
             worth = worth.min(Worth::Rough);
