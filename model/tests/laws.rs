@@ -214,10 +214,14 @@ fn path() -> impl Strategy<Value = Option<SeatPath>> {
     let seat = (0..seat::Seat::ALL.len()).prop_map(|idx| seat::Seat::ALL[idx]);
     (seat, 0.0..0.3f64, 0.01..0.1f64, any::<bool>()).prop_map(|(seat, face, film, told)| {
         let joint = Gap::of(seat, 0.2, 0.08).map_or(SeatJoint::Even(12.0), SeatJoint::Gap);
+        let joint_k_w = match joint {
+            SeatJoint::Even(w_k) => 1.0 / w_k,
+            SeatJoint::Gap(gap) => 1.0 / gap.through(200.0, 80.0).w_k,
+        };
         told.then_some(SeatPath {
             face_k_w: face,
             joint,
-            joint_k_w: 0.15,
+            joint_k_w,
             film_k_w: film,
             melt: None,
         })

@@ -178,3 +178,22 @@ fn a_changed_cooker_is_asked_from_when_on_it_is_so() {
         Ok(())
     });
 }
+
+#[test]
+fn what_a_store_was_measured_to_hold_is_a_line_within_limits() {
+    story(async |page| {
+        room(page).await?;
+        let before = said(page, "cooker-in-short").await?;
+        tap(page, "parts-store").await?;
+        type_over(page, "part-held", "400").await?;
+        page.see("At most 300").await?;
+        assert_eq!(said(page, "cooker-in-short").await?, before);
+        type_over(page, "part-held", "80").await?;
+        assert_ne!(said(page, "cooker-in-short").await?, before);
+        page.reload().await?;
+        tap(page, "parts-store").await?;
+        let kept = page.test("part-held").await?.prop("value").await?;
+        assert_eq!(kept.as_deref(), Some("80"));
+        page.screenshot("cooker-held").await
+    });
+}
