@@ -9,7 +9,7 @@ use crate::story::{Outcome, story_on};
 type Answer<T> = Result<T, Box<dyn std::error::Error>>;
 
 /// A thermometer's reading on the day that is shown, at the time of day that it is now.
-async fn read(page: &Page, shows: &str) -> Outcome {
+pub(crate) async fn read(page: &Page, shows: &str) -> Outcome {
     tap(page, "add-reading").await?;
     page.test("entry-number").await?.send_keys(shows).await?;
     tap(page, "entry-save").await?;
@@ -39,7 +39,7 @@ async fn later(page: &Page, test: &str, minutes: u32) -> Answer<String> {
 }
 
 /// A pot on the day before the one that is shown, under a clear sky.
-async fn pot_of_the_day_before(page: &Page, seen: &str, after_min: u32) -> Outcome {
+pub(crate) async fn pot_of_the_day_before(page: &Page, seen: &str, after_min: u32) -> Outcome {
     tap(page, "previous-day").await?;
     tap(page, "day-clear").await?;
     tap(page, "add-meal").await?;
@@ -53,7 +53,7 @@ async fn pot_of_the_day_before(page: &Page, seen: &str, after_min: u32) -> Outco
 }
 
 /// How sure tonight is, once all of it is worked out.
-async fn chances(page: &Page) -> Answer<String> {
+pub(crate) async fn chances(page: &Page) -> Answer<String> {
     page.open("#/tonight").await?;
     page.until(
         "all that is worked out of tonight",

@@ -23,4 +23,6 @@ mod learning;
 mod measuring;
 mod offline;
 mod opening;
+mod same;
+mod saved;
 mod updates;

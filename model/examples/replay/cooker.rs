@@ -11,7 +11,7 @@ use model::pot::Pot;
 use model::seat::Seat;
 use serde::Deserialize;
 
-use crate::when::maybe_day;
+use super::when::maybe_day;
 
 #[derive(Deserialize)]
 pub(crate) struct SavedCooker {

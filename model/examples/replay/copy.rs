@@ -13,8 +13,8 @@ use model::tonight::Site;
 use serde::de::Error;
 use serde::{Deserialize, Deserializer};
 
-use crate::cooker::SavedCooker;
-use crate::when::{day, instant, maybe_instant};
+use super::cooker::SavedCooker;
+use super::when::{day, instant, maybe_instant};
 
 /// A household as far as its cookers are concerned.
 pub(crate) struct Household {

@@ -1,0 +1,8 @@
+//! The reader of copies that the headless program has, by its own parts.
+
+#[path = "../../../model/examples/replay/cooker.rs"]
+mod cooker;
+#[path = "../../../model/examples/replay/copy.rs"]
+pub(crate) mod copy;
+#[path = "../../../model/examples/replay/when.rs"]
+mod when;
