@@ -1,5 +1,7 @@
 //! What may become of a pot.
 
+use std::ops::Range;
+
 use super::belief::Belief;
 use super::ensemble::{Ensemble, column};
 use super::load::Load;
@@ -151,13 +153,19 @@ impl Belief {
     /// Follows every member's pot.
     pub(super) fn fates(&self, meal: &Meal, put_in: LocalTime, until: Until) -> Fates {
         let put_in = put_in.max(self.at());
+        let (before, load) = self.pots_in(meal, put_in);
+        self.follow(before, &load, meal, put_in, until)
+    }
+
+    /// Every member with its pot just put in.
+    fn pots_in(&self, meal: &Meal, put_in: LocalTime) -> (Ensemble, Load) {
         let mut before = self.at_later(put_in);
         before.take_out();
         let air_c = self.air_c(put_in);
         before.bring_in(&self.epoch.build, air_c);
         let load = self.epoch.load(meal, put_in, air_c);
         before.put_in(&self.epoch.build, &load, meal, self.settings.seed);
-        self.follow(before, &load, meal, put_in, until)
+        (before, load)
     }
 
     /// Follows pots that are in.
@@ -200,6 +208,24 @@ impl Belief {
             leaves_at,
             eat_at: meal.eat_at,
         }
+    }
+
+    /// Weight of the members among some whose meal is ready in time, each added in turn to `before`:
+    /// pot by pot, so that all of them may be asked part by part.
+    pub(super) fn add_done(
+        &self,
+        before: f64,
+        (meal, put_in): (&Meal, LocalTime),
+        members: &Range<usize>,
+    ) -> f64 {
+        let put_in = put_in.max(self.at());
+        let (mut pots, load) = self.pots_in(meal, put_in);
+        pots.keep_pots(members);
+        let fates = self.follow(pots, &load, meal, put_in, Until::PotsOut);
+        members
+            .clone()
+            .filter(|member| fates.is_ready(*member))
+            .fold(before, |sum, member| sum + fates.followed.weight[member])
     }
 
     /// Carries members through coming time.

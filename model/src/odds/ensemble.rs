@@ -1,5 +1,7 @@
 //! All members side by side.
 
+use std::ops::Range;
+
 use super::build::{Build, small};
 use super::edges::{Edges, inside};
 use super::filter::systematic;
@@ -286,6 +288,15 @@ impl Ensemble {
             }
             self.phase[member] = Phase::Simple;
             self.seed_with(build, member);
+        }
+    }
+
+    /// All pots but those of some members are left out of account.
+    pub(super) fn keep_pots(&mut self, of: &Range<usize>) {
+        for (member, phase) in self.phase.iter_mut().enumerate() {
+            if !of.contains(&member) {
+                *phase = Phase::NoPot;
+            }
         }
     }
 

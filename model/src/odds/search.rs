@@ -16,6 +16,8 @@ use crate::water::CP_J_KGK;
 /// How many kinds of changes there are.
 pub const KINDS_OF_HELP: usize = 12;
 
+/// Members that are asked at once, of all.
+const PART: usize = 128;
 /// Steps in which a time is sought, and how closely it is found. \[s\]
 const COARSE_S: i64 = 1800;
 const FINE_S: i64 = 300;
@@ -157,10 +159,12 @@ impl Belief {
             put_in,
             trials,
         })?;
-        let p_done = trials.next(|| match help {
-            Help::TopUp { heat_w, for_s } => self.topped_up(heat_w, for_s).p_done(&plan),
-            _ => self.p_done(&plan),
-        });
+        let p_done = match help {
+            Help::TopUp { heat_w, for_s } => {
+                trials.next(|| self.topped_up(heat_w, for_s).p_done(&plan))
+            }
+            _ => self.p_done_by(&plan, trials),
+        };
         Some(Improvement { help, p_done })
     }
 
@@ -189,6 +193,16 @@ impl Belief {
         let from = self.at();
         topped_up.edges.top_up(from, from.plus_s(for_s), heat_w);
         topped_up
+    }
+
+    /// The same as [`Belief::p_done`], part by part.
+    fn p_done_by(&self, (meal, put_in): &Plan, trials: &Trials) -> f64 {
+        let members = self.ensemble.members();
+        let parts = (0..members).step_by(PART);
+        parts.fold(0.0, |sum, from| {
+            let part = from..members.min(from + PART);
+            trials.next(|| self.add_done(sum, (meal, *put_in), &part))
+        })
     }
 
     fn p_done(&self, (meal, put_in): &Plan) -> f64 {

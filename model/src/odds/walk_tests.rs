@@ -275,6 +275,34 @@ fn what_was_carried_for_another_question_changes_no_answer() {
     }
 }
 
+/// All members asked part by part come to the same as all at once, to the last digit.
+#[test]
+fn the_odds_are_the_same_part_by_part() {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+    let mut journal = diary(3);
+    // Weights that differ.
+    let read = What::Reading { store_c: 190.0 };
+    journal.events.push(Event {
+        at: now().plus_s(-600),
+        what: read,
+    });
+    let belief = Belief::replay(&site(), &cooker, &journal, now(), &settings()).unwrap();
+    for water_kg in [0.5, 1.3, 2.2] {
+        let mut meal = supper(TODAY, false);
+        meal.water_kg = water_kg;
+        let put_in = now().plus_s(3600);
+        let whole = belief.ask(&meal, put_in).p_done;
+        let parts = [0..5, 5..6, 6..31, 31..32];
+        let sum = |sum, part| belief.add_done(sum, (&meal, put_in), &part);
+        let added: f64 = parts.into_iter().fold(0.0, sum);
+        assert_eq!(
+            added.to_bits() << 1,
+            whole.to_bits() << 1,
+            "{added} {whole}"
+        );
+    }
+}
+
 /// A search in bits ends as one that is worked out at once, and each bit tries but one plan.
 #[test]
 fn a_search_in_bits_finds_the_same() {
