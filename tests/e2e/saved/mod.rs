@@ -2,6 +2,7 @@
 
 #[path = "../../../model/examples/replay/cooker.rs"]
 mod cooker;
+#[allow(dead_code, reason = "names are for people")]
 #[path = "../../../model/examples/replay/copy.rs"]
 pub(crate) mod copy;
 #[path = "../../../model/examples/replay/when.rs"]
