@@ -6,9 +6,10 @@
 //! effective is taken in parts, with new members between them.
 
 use super::build::{Build, small};
-use super::ensemble::{Ensemble, column, systematic};
+use super::ensemble::{Ensemble, column};
 use super::noise::{Noise, Purpose};
 use super::prior::{Multiplier, STATICS};
+use super::systematic::systematic;
 
 /// Effective members below this share are too few.
 const LEAST_EFFECTIVE: f64 = 1.0 / 3.0;

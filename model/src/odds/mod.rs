@@ -66,6 +66,7 @@ mod search;
 mod sky;
 mod solve;
 mod step;
+mod systematic;
 mod thermometer;
 mod trials;
 mod untold;

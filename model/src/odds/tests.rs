@@ -472,7 +472,7 @@ proptest! {
         let mut taken = vec![0.0; weight.len()];
         for n in 0..starts {
             let start = (f64::from(n) + 0.5) / f64::from(starts);
-            let of = ensemble::systematic(&weight, 50, start);
+            let of = systematic::systematic(&weight, 50, start);
             prop_assert!(of.is_sorted() && of.len() == 50);
             for member in of {
                 taken[member] += 1.0 / f64::from(starts);
