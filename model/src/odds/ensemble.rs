@@ -4,7 +4,6 @@ use std::ops::Range;
 
 use super::build::{Build, small};
 use super::edges::{Edges, inside};
-use super::filter::systematic;
 use super::load::{Load, Slowing};
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
@@ -14,6 +13,7 @@ use super::prior::{
 };
 use super::seconds;
 use super::sky::{STEP_S, SkyDay, SkyStep};
+use super::systematic::systematic;
 use crate::journal::Meal;
 use crate::local_time::{Day, LocalTime};
 use crate::network::MAX_NODES;

@@ -73,6 +73,7 @@ mod search;
 mod sky;
 mod solve;
 mod step;
+mod systematic;
 mod thermometer;
 mod tilt;
 mod trials;

@@ -2,7 +2,8 @@
 
 use proptest::prelude::*;
 
-use super::filter::{effective, systematic};
+use super::filter::effective;
+use super::systematic::systematic;
 use super::*;
 use crate::cooker::{Cooker, SecondCharge};
 use crate::dish::Dish;

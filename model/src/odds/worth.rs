@@ -44,7 +44,7 @@ impl Belief {
         let ready: Vec<bool> = (0..members).map(|member| fates.is_ready(member)).collect();
         let thermometer = self.settings.thermometer;
         let noise = Noise::new(self.settings.seed, Purpose::Reading).at(self.at().0);
-        let truths = super::filter::systematic(weight, IMAGINED, noise.uniform(0));
+        let truths = super::systematic::systematic(weight, IMAGINED, noise.uniform(0));
         let after: Vec<f64> = truths
             .iter()
             .enumerate()

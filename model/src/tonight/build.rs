@@ -24,6 +24,8 @@ const COOL_STORE_C: f64 = 50.0;
 /// Share of the loss that follows the conductivity of the insulation; the lid's gap does not.
 /// Inferred.
 const FOLLOWS_STORE: f64 = 0.75;
+/// Of a melt, what a usual pot freezes; the layer on its seat is right for that. Inferred.
+const FROZEN_SHARE: f64 = 0.5;
 /// Rise of a measured loss with the store: that of mineral insulation. From memory. \[1/K\]
 const MEASURED_RISE_K: f64 = 0.0012;
 
@@ -238,7 +240,8 @@ pub(super) fn frozen_layer(
     let share = melt_m3 / volume_m3(store);
     let bare_w_mk = props.conductivity_w_mk.value;
     let seat_m2 = seat.area_m2;
-    let depth_m = (seat_m2 * way(store, seat).through_k_w()).min(melt_m3 / seat_m2);
+    let front_k_w = way(store, seat, FROZEN_SHARE).through_k_w();
+    let depth_m = (seat_m2 * front_k_w / FROZEN_SHARE).min(melt_m3 / seat_m2);
     let through_w_mk = match store.metal {
         Some(metal) => metal.layer_w_mk(bare_w_mk, depth_m, seat_m2)?,
         None if share < 0.5 => {
@@ -267,13 +270,13 @@ pub(super) fn frozen_layer(
     }))
 }
 
-/// Which way the heat comes to the pot.
-fn way(store: &Store, seat: &SeatOf) -> Way {
+/// Which way the heat comes to the pot from the share of the store that is nearest to it.
+fn way(store: &Store, seat: &SeatOf, share: f64) -> Way {
     let volume_m3 = volume_m3(store);
     match seat.let_in_radius_m {
-        Some(radius_m) => Way::cup(volume_m3, radius_m, store.depth_m),
+        Some(radius_m) => Way::cup(share * volume_m3, radius_m, store.depth_m),
         None => Way::Disc {
-            depth_m: store.depth_m,
+            depth_m: share * store.depth_m,
             face_m2: volume_m3 / store.depth_m,
             seat_m2: seat.area_m2,
         },
@@ -294,7 +297,7 @@ pub(super) fn inside(store: &Store, seat: &SeatOf) -> Result<Inside, ModelError>
         None => props.conductivity_w_mk.value,
     };
     Ok(Inside::new(
-        way(store, seat),
+        way(store, seat, 1.0),
         conductivity_w_mk,
         seat.contact_w_m2k,
     ))
@@ -313,7 +316,7 @@ pub(super) fn body_k_w(store: &Store, seat: &SeatOf) -> Result<f64, ModelError> 
         (None, Some(_)) => return Ok(1.0 / (MELT_FILM_W_M2K * seat.area_m2)),
         (None, None) => props.conductivity_w_mk.value,
     };
-    Ok(way(store, seat).through_k_w() / (3.0 * conductivity_w_mk))
+    Ok(way(store, seat, 1.0).through_k_w() / (3.0 * conductivity_w_mk))
 }
 
 /// Conductivity of the heaviest medium that does not melt; 0 without one. \[W/mK\]
