@@ -101,6 +101,11 @@ impl Forecast {
             .is_some_and(|ready_at| ready_at <= eat_at && moist(ready_at))
     }
 
+    /// Whether the food has stood too long between cold and hot before its hour, be it ready or not.
+    pub fn is_spoilt_by(&self, eat_at: LocalTime) -> bool {
+        self.spoils_at.is_some_and(|spoils_at| spoils_at <= eat_at)
+    }
+
     /// `later` are the acts after the state's time; of those after the pot went in, only readings
     /// count.
     pub(super) fn run(

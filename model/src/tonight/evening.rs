@@ -257,6 +257,18 @@ impl Evening {
         help(self, meal, put_in)
     }
 
+    /// Whether a meal would stand too long between cold and hot before it is eaten, as things stand:
+    /// what nobody may be advised to do.
+    ///
+    /// # Errors
+    ///
+    /// As [`Evening::ask`].
+    pub fn spoils(&self, meal: &Meal, put_in: LocalTime) -> Result<bool, TonightError> {
+        let [as_told, ..] = self.sides(meal);
+        let forecast = self.forecast(as_told, meal, put_in, false)?;
+        Ok(forecast.is_spoilt_by(meal.eat_at))
+    }
+
     /// The three ways an evening with a dish may go: as told, against, in favour.
     pub(super) fn sides(&self, meal: &Meal) -> [Side<'_>; 3] {
         let [as_told, against, in_favour] = &self.states;

@@ -96,6 +96,13 @@ pub enum Help {
     },
 }
 
+impl Help {
+    /// Whether the food is in the cooker for longer with it.
+    pub const fn is_earlier(&self) -> bool {
+        matches!(self, Self::EarlierIn { .. } | Self::EatLater { .. })
+    }
+}
+
 /// One change to try: the meal and the time it goes in.
 type Plan = (Meal, LocalTime);
 
@@ -186,7 +193,7 @@ impl Solver<'_> {
         let (hardest, other) = self.sides(meal);
         for side in [Some(hardest), other].into_iter().flatten() {
             let forecast = self.evening.forecast(side, meal, *put_in, false)?;
-            if !forecast.is_ready_by(meal.eat_at) {
+            if !forecast.is_ready_by(meal.eat_at) || forecast.is_spoilt_by(meal.eat_at) {
                 return Ok(false);
             }
         }

@@ -63,7 +63,7 @@ impl<'a> Stay<'a> {
             found_j: 0.0,
             hottest_c: f64::NEG_INFINITY,
             stood_s: 0,
-            // Dry food does not spoil in cold water.
+            // Dry food does not spoil in cold water, nor within the hours for which it is soaked.
             can_spoil: meal.dish.props().basis != Basis::Dry,
             spoils_at: None,
         }
@@ -96,9 +96,10 @@ impl<'a> Stay<'a> {
         let Some(pot) = self.state.pot() else { return };
         let pot_c = pot.t_c();
         self.hottest_c = self.hottest_c.max(pot_c);
+        let is_lukewarm = self.can_spoil || LUKEWARM_C <= pot_c;
         if HOLD_HOT_C.value <= pot_c {
             self.can_spoil = true;
-        } else if self.can_spoil && self.meal.dish.props().hold != Hold::Free {
+        } else if is_lukewarm && self.meal.dish.props().hold != Hold::Free {
             self.stood_s += since_s;
             if MOST_STOOD_S <= self.stood_s {
                 self.spoils_at.get_or_insert(now);
@@ -128,6 +129,9 @@ impl<'a> Stay<'a> {
         account
     }
 }
+
+/// Dry food in water this warm is food that stands. Common practice, no source. [°C]
+const LUKEWARM_C: f64 = 35.0;
 
 /// Food may stand between cold and hot for so long. \[s\]
 #[expect(clippy::cast_possible_truncation, reason = "four hours")]

@@ -45,7 +45,7 @@ enum Course {
     Boils,
     /// It is done in time without boiling.
     Cooks,
-    /// It is done in time, but then stands too long too cold before it is eaten.
+    /// It stands too long too cold before it is eaten.
     Spoils(LocalTime),
     /// It is done only after the meal's hour, without boiling.
     CooksLate(LocalTime),
@@ -106,11 +106,15 @@ pub fn refused(voice: &Voice<'_>, why: Refused) -> VerdictView {
 
 fn course(told: &Forecast, eat_at: LocalTime) -> Course {
     let boils_in_time = told.boils_at.is_some_and(|boils_at| boils_at <= eat_at);
+    // What has stood too long is thrown away, done or not.
+    if let Some(spoils_at) = told.spoils_at.filter(|at| *at <= eat_at) {
+        return Course::Spoils(spoils_at);
+    }
     if told.is_ready_by(eat_at) {
-        return match told.spoils_at {
-            Some(spoils_at) if spoils_at <= eat_at => Course::Spoils(spoils_at),
-            _ if boils_in_time => Course::Boils,
-            _ => Course::Cooks,
+        return if boils_in_time {
+            Course::Boils
+        } else {
+            Course::Cooks
         };
     }
     match (told.dry_at, told.boils_at, told.ready_at) {

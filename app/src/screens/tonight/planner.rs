@@ -131,7 +131,10 @@ fn StartDock(scene: Scene) -> impl IntoView {
             Asked::Answered(question, answer) => {
                 let will_do = match scene.odds.get() {
                     Some(odds) => is_worth_starting(&odds),
-                    None => answer.verdict != Found::No,
+                    None => {
+                        let eat_at = question.meal.eat_at;
+                        answer.verdict != Found::No && !answer.as_told.is_spoilt_by(eat_at)
+                    }
                 };
                 will_do && question.put_in.since_s(now) <= SOON_S
             }

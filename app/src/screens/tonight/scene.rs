@@ -251,7 +251,12 @@ impl Scenery {
                 say(self.shell, |voice| {
                     let found = found.unwrap_or_default().into_iter();
                     found
-                        .map(|found| with_odds(voice, plan, &question.meal, &found))
+                        .map(|found| {
+                            let view = with_odds(voice, plan, &question.meal, &found);
+                            (found.help.is_earlier(), view)
+                        })
+                        .filter(|(is_earlier, view)| !is_earlier || !self.spoils(&view.plan))
+                        .map(|(_, view)| view)
                         .collect()
                 })
             }),
@@ -261,6 +266,17 @@ impl Scenery {
             reach: Verdict::Yes,
             views,
         }
+    }
+
+    /// Whether a plan leaves food standing for too long; what can't be told is not advised.
+    fn spoils(&self, plan: &Plan) -> bool {
+        let now = self.shell.clock.now().get_untracked();
+        let usual = self.cooker.with(|cooker| cooker.as_ref().map(|it| it.pot));
+        let evening = self.evening();
+        evening.zip(usual).is_none_or(|(evening, usual)| {
+            let meal = plan.meal(usual, self.air_c.get_untracked(), now);
+            evening.spoils(&meal, plan.put_in_at(now)).unwrap_or(true)
+        })
     }
 
     fn helps(&self, asked: &Asked) -> Helps {

@@ -83,6 +83,29 @@ fn the_pot_stays_in_until_the_meal() {
     assert!(rice.eat_at.since_s(last.unwrap().at) <= 120);
 }
 
+/// Food that warms and never cooks stands as long as food that cools.
+#[test]
+fn rice_that_only_gets_lukewarm_spoils_undone_and_nobody_is_advised_to_leave_it() {
+    let evening = evening(&under(Sky::Grey));
+    let large = Meal {
+        eat_at: clock(24 + 12, 0),
+        ..meal(Dish::WhiteRice, 12.0)
+    };
+    let told = evening.ask(&large, clock(19, 0)).unwrap().as_told;
+    assert!(!told.is_ready_by(large.eat_at), "{told:?}");
+    assert!((35.0..95.0).contains(&told.hottest_c), "{}", told.hottest_c);
+    assert!(told.is_spoilt_by(large.eat_at));
+    assert!(evening.spoils(&large, clock(19, 0)).unwrap());
+    let tonight = Meal {
+        eat_at: clock(21, 0),
+        ..large.clone()
+    };
+    assert!(!evening.spoils(&tonight, clock(19, 0)).unwrap());
+    for help in evening.help(&large, clock(19, 0)).unwrap().helps {
+        assert!(!matches!(help, Help::EarlierIn { .. }), "{help:?}");
+    }
+}
+
 /// FDA Food Code, 3-501.19: out of temperature control for four hours at most.
 #[test]
 fn rice_that_is_left_in_overnight_spoils_and_rice_for_tonight_does_not() {

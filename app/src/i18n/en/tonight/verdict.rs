@@ -41,7 +41,7 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         },
         spoils: |least, from| {
             format!(
-                "It is done, but then stands below {least} in the cooker: {from} it has stood too long, and must be thrown away."
+                "In the cooker it stands for hours neither cold nor above {least}: {from} it has stood too long, and must be thrown away."
             )
         },
         done_later: |eaten, done| format!("It boils, but at {eaten} it is not done: {done} it is."),

@@ -41,7 +41,7 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         },
         spoils: |least, from| {
             format!(
-                "Queda lista, pero luego pasa demasiado tiempo en la cocina por debajo de {least}: {from} ya hay que botarla."
+                "En la cocina pasa horas ni fría ni por encima de {least}: {from} ya hay que botarla."
             )
         },
         done_later: |eaten, done| {
