@@ -125,8 +125,8 @@ const LEVEL_WORDS: f64 = SIDE * 0.35;
 const LINE_IN_POINTS: usize = 10;
 /// Part of the width that a letter of a label of the x axis takes on the narrowest phone, and what
 /// stays free between two labels.
-const X_LETTER: f64 = SIDE * 0.034;
-const X_FREE: f64 = SIDE * 0.02;
+const X_LETTER: f64 = SIDE * 0.036;
+const X_FREE: f64 = SIDE * 0.05;
 
 /// A letter stands so many parts of its line before the one of the line before.
 const LETTER_PARTS: usize = 8;

@@ -15,7 +15,7 @@ use crate::i18n::strings::report::found::HangTogether;
 use crate::state::bench::KeptFit;
 
 /// Standard deviations to the tenth and the ninetieth percentile of a normal distribution.
-const TENTH_SD: f64 = 1.2816;
+pub(super) const TENTH_SD: f64 = 1.2816;
 
 /// All that a fit came to.
 pub struct Told<'a> {

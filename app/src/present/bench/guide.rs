@@ -217,7 +217,7 @@ pub fn cautions(
     let lines: &[Line] = match kind {
         RunKind::CoolDown => &[LIVE, HOT, BURN],
         RunKind::HeatUp => &[LIVE, HOT, BURN],
-        RunKind::Boil => &[STEAM, HOT, BURN],
+        RunKind::Boil => &[LIVE, STEAM, HOT, BURN],
         RunKind::Free => &[LIVE, STEAM, HOT, BURN],
     };
     let mut told: Vec<CautionView> = own.collect();

@@ -3,7 +3,7 @@
 use model::bench::ForCooker;
 
 use super::Speech;
-use super::found::Told;
+use super::found::{TENTH_SD, Told};
 use crate::bench::sheet::Block;
 use crate::components::Fact;
 use crate::i18n::format::Sure;
@@ -49,7 +49,7 @@ fn own(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
     let n_litres = f64::from(figures.litres_per_charge);
     let (overnight, sun) = (figures.overnight_loss, figures.sun_to_food);
     let spread = told.kept.spread.unwrap_or_default();
-    // Name, value, its spread, how both are said, and what stands where there is no value.
+    // The middle 8 of 10 of what may be, as in all tables. Name, value, its spread, how both are said, and what stands where there is no value.
     let rows = [
         (
             words.litres,
@@ -100,7 +100,7 @@ fn own(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
             value: value.map_or_else(|| none.to_owned(), say),
             detail: sd
                 .filter(|sd| 0.0 < *sd)
-                .map_or_else(String::new, |sd| (words.give_or_take)(&say(sd))),
+                .map_or_else(String::new, |sd| (words.give_or_take)(&say(TENTH_SD * sd))),
             icon: None,
         };
     rows.into_iter().map(fact).collect()

@@ -67,7 +67,7 @@ const COOL_DOWN: KindWords = KindWords {
 const BOIL: KindWords = KindWords {
     tells: "How the heat gets from the store into the pot, and what the pot loses. A pot of weighed water goes in.",
     steps: &[
-        "Begin with a hot store, the heater off.",
+        "Begin with a hot store, the heater off and the panel covered.",
         "Weigh the water: a kilogram is a litre. Read how warm it is.",
         "Lead a second thermometer through the lid into the water, off the pot’s base.",
         "Read the store, start the run, put the pot in, and tell it here at once.",

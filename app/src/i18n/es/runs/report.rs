@@ -16,7 +16,7 @@ pub(super) const REPORT: Report = Report {
     at_start: "empieza la prueba",
     at_pot: "entra la olla",
     drawn: "Se dibuja",
-    plot_store: "El acumulador",
+    plot_store: "El depósito",
     plot_pot: "La olla",
     curve: |name, from, to, time| format!("{name} va de {from} a {to} en {time}."),
     in_file: |name| format!("Las lecturas de {name} se están trayendo de su archivo."),
@@ -41,7 +41,7 @@ pub(super) const REPORT: Report = Report {
     parameter: |parameter| match parameter {
         Parameter::Loss => "Pérdida de calor",
         Parameter::JacketCapacity => "Calor en el aislamiento",
-        Parameter::StoreCapacity => "Acumulador, frente a lo descrito",
+        Parameter::StoreCapacity => "Depósito, frente a lo descrito",
         Parameter::MeltingPoint => "Punto de fusión",
         Parameter::MeltingRange => "Margen de fusión",
         Parameter::Heater => "Resistencia, frente a lo medido",
@@ -59,11 +59,11 @@ pub(super) const REPORT: Report = Report {
     named: FigureNames {
         litres: Named {
             name: "Litros hervidos por carga",
-            means: "Litros que un acumulador lleno lleva al hervor uno tras otro; cada uno entra cuando sale el anterior. Enteros, de 4 horas como mucho cada uno.",
+            means: "Litros que un depósito lleno lleva al hervor uno tras otro; cada uno entra cuando sale el anterior. Enteros, de 4 horas como mucho cada uno.",
         },
         first_litre: Named {
             name: "Tiempo del primer litro",
-            means: "Desde que el primer litro entra en un acumulador lleno hasta que hierve.",
+            means: "Desde que el primer litro entra en un depósito lleno hasta que hierve.",
         },
         power_50: Named {
             name: "Potencia 50 K por debajo del hervor",
@@ -71,11 +71,11 @@ pub(super) const REPORT: Report = Report {
         },
         hold: Named {
             name: "Tiempo hasta la línea del hervor",
-            means: "Desde el acumulador lleno hasta que no guarda más calor que al hervor, sin olla.",
+            means: "Desde el depósito lleno hasta que no guarda más calor que al hervor, sin olla.",
         },
         overnight: Named {
             name: "Pérdida de la noche",
-            means: "Parte del calor de un acumulador lleno, por encima del aire, que se pierde en 12 horas, sin olla.",
+            means: "Parte del calor de un depósito lleno, por encima del aire, que se pierde en 12 horas, sin olla.",
         },
         sun_to_food: Named {
             name: "Parte del sol del día que llega a la comida",
@@ -91,7 +91,7 @@ pub(super) const REPORT: Report = Report {
         },
         efficiency: Named {
             name: "Rendimiento del hervor",
-            means: "Calor en el agua y en lo que se evaporó, entre lo que dieron mientras tanto el acumulador y la resistencia (Water Boiling Test 4.2.3).",
+            means: "Calor en el agua y en lo que se evaporó, entre lo que dieron mientras tanto el depósito y la resistencia (Water Boiling Test 4.2.3).",
         },
         standard: Named {
             name: "Potencia de cocción normalizada",
@@ -123,9 +123,9 @@ pub(super) const REPORT: Report = Report {
     },
     methods: "Cómo se midió y con qué seguridad",
     method: &[
-        "Cada prueba es una tabla de temperaturas y horas. Las cifras de una cocina son aquellas con las que una red de acumulador, aislamiento, asiento, olla y aire muestra esas lecturas, halladas por mínimos cuadrados no lineales en los que las lecturas sueltas muy apartadas cuentan menos (soft-L1).",
+        "Cada prueba es una tabla de temperaturas y horas. Las cifras de una cocina son aquellas con las que una red de depósito, aislamiento, asiento, olla y aire muestra esas lecturas, halladas por mínimos cuadrados no lineales en los que las lecturas sueltas muy apartadas cuentan menos (soft-L1).",
         "Tras cada cifra está la banda que contiene 8 de cada 10 valores posibles. Sale de la dispersión de las lecturas, de cómo se arrastran en el tiempo y del error propio del modelo. De lo que las pruebas dicen menos de la mitad se escribe «no lo dicen».",
-        "Las cifras en las mismas condiciones se calculan con lo medido, fuera cual fuera el tiempo de las pruebas: un acumulador lleno está a la temperatura de corte, con el aislamiento a medio camino hacia el aire, el aire a 20 °C y la resistencia apagada; un litro es 1,000 kg de agua a 20 °C en la olla de la casa, con la tapa puesta. Lo que las pruebas no dicen queda como en la descripción y ensancha las bandas tanto como suelen errar las descripciones.",
+        "Las cifras en las mismas condiciones se calculan con lo medido, fuera cual fuera el tiempo de las pruebas: un depósito lleno está a la temperatura de corte, con el aislamiento a medio camino hacia el aire, el aire a 20 °C y la resistencia apagada; un litro es 1,000 kg de agua a 20 °C en la olla de la casa, con la tapa puesta. Lo que las pruebas no dicen queda como en la descripción y ensancha las bandas tanto como suelen errar las descripciones.",
     ],
     definitions: "Qué son las cifras",
 };

@@ -61,8 +61,16 @@ pub(in super::super) fn awaited(voice: &Voice<'_>, meal: &Meal, odds: &Odds) -> 
     let judged = if is_boil {
         Judged::of_boil(odds)
     } else {
-        let boils = false;
-        Judged { boils, ..of_food }
+        // Who saw it boil is not told that it will not.
+        let wrong = match of_food.wrong {
+            Wrong::Cold | Wrong::Late if meal.outcome.boiled_at.is_some() => Wrong::NotDone,
+            wrong => wrong,
+        };
+        Judged {
+            boils: false,
+            wrong,
+            ..of_food
+        }
     };
     Awaited {
         is_boil,
