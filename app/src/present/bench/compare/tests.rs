@@ -5,6 +5,7 @@ use crate::bench::answer::CurveLines;
 use crate::bench::sheet::Points;
 use crate::i18n::Language;
 use crate::present::bench::results::csv;
+use crate::present::bench::typing::Channel;
 use crate::present::tests::speaking;
 use crate::state::bench::Found;
 use crate::state::sample::{at, full, kept_fit, kept_text, test_run};
