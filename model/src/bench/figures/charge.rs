@@ -152,7 +152,7 @@ pub fn charge_spread(
             let Some(value) = part(&mut off).as_mut().filter(|value| 0.0 < value.sd) else {
                 return Ok(None);
             };
-            value.value *= (sign * value.sd / value.value).exp();
+            value.value *= libm::exp(sign * value.sd / value.value);
             // Only a tracker's efficiency has a place for the share of the heat.
             if off.heater != doubted.heater && !has_tracker {
                 return Ok(None);
