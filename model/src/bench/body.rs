@@ -181,22 +181,26 @@ impl Body {
         store_c: f64,
         (pot_c, boils): (f64, bool),
     ) -> f64 {
-        let contact = match self.seat.joint() {
-            Joint::Film { .. } => 1.0,
-            Joint::Gap { .. } | Joint::Open { .. } => {
-                let working = self.seat.contact_w_m2k(self.rig.working_c(), POT_IN_SEAT_C);
-                self.seat.contact_w_m2k(store_c, pot_c) / working
-            }
-        };
         let film = if boils {
             BOILING_FILM_W_M2K.value / INNER_FILM_W_M2K.value
         } else {
             warming_film_w_m2k(pot_c).0 / warming_film_w_m2k(POT_IN_SEAT_C).0
         };
-        let film_k_w = 1.0 / (INNER_FILM_W_M2K.value * self.rig.seat_m2());
-        let here_k_w = 1.0 / (contact_w_m2k * contact * self.rig.seat_m2())
-            + (self.rest_k_w - film_k_w).max(0.0)
-            + film_k_w / film;
+        let mean_film_k_w = 1.0 / (INNER_FILM_W_M2K.value * self.rig.seat_m2());
+        let face_k_w = (self.rest_k_w - mean_film_k_w).max(0.0);
+        let film_k_w = mean_film_k_w / film;
+        let contact_k_w = 1.0 / (contact_w_m2k * self.rig.seat_m2());
+        let contact = match self.seat.joint() {
+            Joint::Film { .. } => 1.0,
+            Joint::Gap { .. } | Joint::Open { .. } => {
+                // The faces lie between store and water as the fall is shared out.
+                let per_k_w = (store_c - pot_c) / (face_k_w + contact_k_w + film_k_w);
+                let (hot_c, cold_c) = (store_c - face_k_w * per_k_w, pot_c + film_k_w * per_k_w);
+                let working = self.seat.contact_w_m2k(self.rig.working_c(), POT_IN_SEAT_C);
+                self.seat.contact_w_m2k(hot_c, cold_c) / working
+            }
+        };
+        let here_k_w = contact_k_w / contact + face_k_w + film_k_w;
         1.0 / (here_k_w * self.seat_w_k(contact_w_m2k))
     }
 }
