@@ -96,10 +96,10 @@ impl<'a> Stay<'a> {
         let Some(pot) = self.state.pot() else { return };
         let pot_c = pot.t_c();
         self.hottest_c = self.hottest_c.max(pot_c);
-        let is_lukewarm = self.can_spoil || LUKEWARM_C <= pot_c;
-        if HOLD_HOT_C.value <= pot_c {
-            self.can_spoil = true;
-        } else if is_lukewarm && self.meal.dish.props().hold != Hold::Free {
+        // What was warm once stands from then on, however cold it gets again.
+        self.can_spoil |= LUKEWARM_C <= pot_c;
+        let is_hot = HOLD_HOT_C.value <= pot_c;
+        if !is_hot && self.can_spoil && self.meal.dish.props().hold != Hold::Free {
             self.stood_s += since_s;
             if MOST_STOOD_S <= self.stood_s {
                 self.spoils_at.get_or_insert(now);
