@@ -14,6 +14,12 @@
 //! 4.5 W/mK, depths of 4 to 12 cm, contacts of 60 to 800 W/m2K, stores of 200 to 400 degC and pots
 //! of 1 to 4 L on a disc of 20 cm (366 cases that boil within six hours, worst 2.8 %). Six nodes of
 //! one thickness were up to 28 % off, and 92 % without the way to the face.
+//!
+//! A melt among metal is cut too where the metal carries less than the pot could take: it freezes
+//! nearest to the seat while the rest is still hot. Against 1-D conduction with its melting in 60 cells,
+//! time to boil is within 3 % for a nitrate and a sugar alcohol from far above the melting range to half
+//! frozen (95 cases that take two minutes or more, worst 2.7 %). One node with a layer
+//! that begins to freeze when all is at the melting point was 7 to 23 % too fast.
 
 use std::f64::consts::PI;
 
@@ -23,10 +29,29 @@ use crate::network::{MAX_NODES, NodeRow};
 /// body is 0.1 for the half thickness; 0.3 for a body that is heated and drained on one side keeps
 /// the same error. Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.2.
 pub const LUMPED_BIOT: f64 = 0.3;
-/// Each node is this many times as thick as the one before.
-const GROWTH: f64 = 1.5;
-/// Share of the first node's thickness that the heat crosses to the face.
-const TO_FACE: f64 = 0.4;
+/// How a store is cut.
+struct Cut {
+    /// Each node is this many times as thick as the one before.
+    growth: f64,
+    /// Where in a node its heat leaves from and comes to, as a share of the way through it.
+    at: f64,
+    /// Share of the first node's way that the heat crosses to the face.
+    to_face: f64,
+}
+
+const SOLID: Cut = Cut {
+    growth: 1.5,
+    at: 0.5,
+    to_face: 0.4,
+};
+
+/// What freezes gives its heat where it freezes, first at the near side of its node: the mean of the
+/// flow is that from before its middle. Chosen by the fine solution.
+const MELT: Cut = Cut {
+    growth: 1.35,
+    at: 0.39,
+    to_face: 0.35,
+};
 
 /// Which way the heat comes to the pot.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -97,12 +122,26 @@ impl Inside {
     /// * `contact_w_m2k`: between the face and the pot.
     #[must_use]
     pub fn new(way: Way, conductivity_w_mk: f64, contact_w_m2k: f64) -> Self {
+        Self::cut(way, conductivity_w_mk, contact_w_m2k, &SOLID)
+    }
+
+    /// Cuts a melt among metal, which conducts alike molten and frozen.
+    ///
+    /// # Arguments
+    ///
+    /// As [`Inside::new`]'s.
+    #[must_use]
+    pub fn of_melt(way: Way, conductivity_w_mk: f64, contact_w_m2k: f64) -> Self {
+        Self::cut(way, conductivity_w_mk, contact_w_m2k, &MELT)
+    }
+
+    fn cut(way: Way, conductivity_w_mk: f64, contact_w_m2k: f64, cut: &Cut) -> Self {
         if biot(way.depth_m(), conductivity_w_mk, contact_w_m2k) <= LUMPED_BIOT {
             return Self::LUMPED;
         }
         let mut thickness = [1.0; MAX_NODES];
         for idx in 1..MAX_NODES {
-            thickness[idx] = GROWTH * thickness[idx - 1];
+            thickness[idx] = cut.growth * thickness[idx - 1];
         }
         let whole: f64 = thickness.iter().sum();
         // Where each node begins and its middle lies, as shares of the depth.
@@ -121,11 +160,15 @@ impl Inside {
             thermostat_node: MAX_NODES - 2,
         };
         let node = |idx: usize| way.shell(begins[idx], begins[idx + 1]);
+        // From the face to where the heat of a node leaves from, for a conductivity of 1 W/mK.
+        let to_k_w = |idx: usize| {
+            let begin_k_w = way.shell(begins[idx], begins[idx]).middle_k_w;
+            begin_k_w + 2.0 * cut.at * (node(idx).middle_k_w - begin_k_w)
+        };
         for idx in 0..MAX_NODES {
             row.mass_share[idx] = node(idx).share;
             if idx + 1 < MAX_NODES {
-                let far = node(idx + 1).middle_k_w;
-                row.link_w_k[idx] = conductivity_w_mk / (far - node(idx).middle_k_w);
+                row.link_w_k[idx] = conductivity_w_mk / (to_k_w(idx + 1) - to_k_w(idx));
             }
         }
         // What rounding leaves belongs to the last.
@@ -140,7 +183,7 @@ impl Inside {
         let to_middle_k_w = node(0).middle_k_w * way.narrowing();
         Self {
             row,
-            face_w_k: conductivity_w_mk / (2.0 * TO_FACE * to_middle_k_w),
+            face_w_k: conductivity_w_mk / (2.0 * cut.to_face * to_middle_k_w),
         }
     }
 }

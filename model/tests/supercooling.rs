@@ -145,8 +145,9 @@ fn a_pot_on_a_supercooled_store_waits_for_the_crystals() {
     assert!(!boils(false));
 }
 
+/// One crystal is enough for a melt that hangs together: where its coldest part freezes, the rest does.
 #[test]
-fn several_nodes_freeze_each_in_its_turn() {
+fn several_nodes_freeze_together() {
     let curve = plain().with_supercooling(0, 80.0).unwrap();
     let row = NodeRow {
         count: 3,
@@ -164,7 +165,59 @@ fn several_nodes_freeze_each_in_its_turn() {
         .events
         .iter()
         .filter(|(event, _)| *event == Event::Freezes);
-    assert_eq!(freezes.count(), 3, "{:?}", course.events);
+    assert_eq!(freezes.count(), 1, "{:?}", course.events);
+
+    // What is still hot then does not stay liquid either.
+    let links = [0.3, 0.3, 0.0, 0.0, 0.0, 0.0];
+    let apart = NodeRow {
+        link_w_k: links,
+        ..row
+    };
+    let net = Network::new(
+        &curve,
+        NetworkParts {
+            row: apart,
+            ..PARTS
+        },
+    )
+    .unwrap();
+    let mut state = State::new(&net, 0.0, 125.0, 70.0).unwrap();
+    let mut frozen = false;
+    for _ in 0..80 {
+        cool(&net, &mut state, 0.25);
+        frozen |= state.solid_fraction(&net, 0) > 0.0;
+        assert!(!frozen || !state.is_supercooled(&net));
+    }
+    assert!(frozen);
+}
+
+/// Turned over, the far end is at the seat with its heat.
+#[test]
+fn a_store_of_nodes_is_turned_over() {
+    let curve = plain();
+    let row = NodeRow {
+        count: 3,
+        mass_share: [0.1, 0.3, 0.6, 0.0, 0.0, 0.0],
+        link_w_k: [1.0, 1.0, 0.0, 0.0, 0.0, 0.0],
+        heater_share: [0.0, 0.0, 1.0, 0.0, 0.0, 0.0],
+        jacket_share: [1.0, 0.0, 0.0, 0.0, 0.0, 0.0],
+        thermostat_node: 0,
+    };
+    let net = Network::new(&curve, NetworkParts { row, ..PARTS }).unwrap();
+    let mut state = State::new(&net, 0.0, 60.0, 40.0).unwrap();
+    let span = Span {
+        duration_s: 1800.0,
+        heater_w: 300.0,
+        air_c: 20.0,
+    };
+    run(&net, &mut state, &span, &mut Ledger::default(), &mut ()).unwrap();
+    let (near_c, far_c) = (state.node_c(&net, 0), state.node_c(&net, 2));
+    assert!(near_c + 5.0 < far_c, "{near_c} {far_c}");
+    let before_j = state.store_j();
+    state.turn_over(&net);
+    assert!((state.store_j() / before_j - 1.0).abs() < 1e-12);
+    assert!((state.node_c(&net, 0) - far_c).abs() < 1e-9);
+    assert!(state.node_c(&net, 2) < far_c);
 }
 
 #[test]

@@ -5,7 +5,7 @@ use crate::cooker::Cooker;
 use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::error::ModelError;
 use crate::jacket::Jacket;
-use crate::network::{Network, NetworkParts};
+use crate::network::{Network, NetworkParts, NodeRow};
 use crate::seat::{BOILING_FILM_W_M2K, INNER_FILM_W_M2K, Joint, Seat, warming_film_w_m2k};
 use crate::tonight::{Leaning, POT_IN_SEAT_C, Rig, Site, TonightError};
 
@@ -151,6 +151,29 @@ impl Body {
         parts.c_jacket_j_k = (1.0 - 2.0 * JACKET_IN_STORE) * values.jacket_j_k;
         parts.seat.g_contact_w_k = self.seat_w_k(values.contact_w_m2k);
         Network::new(curve, parts)
+    }
+
+    /// Whether a melt freezes in the way of its own heat: on the seat, or among metal that carries less
+    /// than the pot could take.
+    pub(crate) fn freezes(&self) -> bool {
+        let is_cut = 1 < self.parts.row.count && self.rig.melting_medium().is_some();
+        is_cut || self.parts.seat.layer.is_some()
+    }
+
+    /// The same network with nothing frozen in the way.
+    ///
+    /// # Errors
+    ///
+    /// As [`Body::network`].
+    pub(crate) fn unfrozen<'a>(&self, net: &Network<'a>) -> Result<Network<'a>, ModelError> {
+        let mut parts = *net.parts();
+        parts.seat.layer = None;
+        if 1 < parts.row.count {
+            parts.row = NodeRow::SINGLE;
+            let face_k_w = self.rig.seat_path().face_k_w;
+            parts.seat.g_contact_w_k = 1.0 / (1.0 / parts.seat.g_contact_w_k - face_k_w);
+        }
+        Network::new(net.curve(), parts)
     }
 
     /// From the store to the food for a contact conductance. \[W/K\]

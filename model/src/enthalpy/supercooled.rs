@@ -98,6 +98,13 @@ impl EnthalpyCurve {
         self.branch.as_ref().map(|_| self.segments.len())
     }
 
+    /// Whether there are crystals of a melt that supercools on a stretch: it is not all liquid.
+    pub(crate) fn has_crystals(&self, index: usize) -> bool {
+        self.branch
+            .as_ref()
+            .is_some_and(|branch| index < branch.liquid)
+    }
+
     /// The stretch that follows when a store warms past the end of one.
     pub(crate) fn segment_above(&self, index: usize) -> usize {
         match &self.branch {

@@ -4,8 +4,12 @@ use proptest::prelude::*;
 
 use super::*;
 use crate::conduction::in_series;
-use crate::enthalpy::{EnthalpyCurve, MediumCurve};
+use crate::enthalpy::{EnthalpyCurve, MediumCurve, Melt};
 use crate::network::{Event, Ledger, Network, NetworkParts, Pot, Seat, Span, State, Watch, run};
+
+mod melts;
+
+use melts::{Melts, fine_melt_s};
 
 const BOILING_C: f64 = 99.974;
 const LONGEST_S: f64 = 6.0 * 3600.0;
@@ -19,6 +23,7 @@ struct Case {
     contact_w_m2k: f64,
     store_c: f64,
     water_kg: f64,
+    melts: Option<Melts>,
 }
 
 impl Case {
@@ -72,9 +77,21 @@ fn coarse_s(case: Case) -> Option<f64> {
             }
         }
     }
-    let inside = Inside::new(case.way, case.conductivity_w_mk, case.contact_w_m2k);
+    let cut = match case.melts {
+        None => Inside::new,
+        Some(_) => Inside::of_melt,
+    };
+    let inside = cut(case.way, case.conductivity_w_mk, case.contact_w_m2k);
     // One kilogram per joule and kelvin of the whole, so that nothing is rounded.
-    let medium = MediumCurve::solid(case.volumetric_j_m3k, 0.0);
+    let medium = MediumCurve {
+        melt: case.melts.map(|melts| Melt {
+            t_solidus_c: melts.from_c,
+            t_liquidus_c: melts.to_c,
+            latent_j_kg: melts.latent_j_m3,
+            cp_liquid_j_kgk: case.volumetric_j_m3k,
+        }),
+        ..MediumCurve::solid(case.volumetric_j_m3k, 0.0)
+    };
     let curve = EnthalpyCurve::new(&[(case.volume_m3(), medium)]).unwrap();
     let contact_w_k = case.contact_w_m2k * case.seat_m2();
     let parts = NetworkParts {
@@ -165,7 +182,11 @@ fn fine_s(case: Case) -> Option<f64> {
 }
 
 fn agree(case: Case) {
-    let (fine, coarse) = (fine_s(case), coarse_s(case));
+    let fine = match case.melts {
+        None => fine_s(case),
+        Some(_) => fine_melt_s(case),
+    };
+    let coarse = coarse_s(case);
     let (Some(fine), Some(coarse)) = (fine, coarse) else {
         panic!("{fine:?} {coarse:?} {case:?}");
     };
@@ -195,6 +216,7 @@ fn slabs_of_stone_concrete_and_sand() {
                     contact_w_m2k,
                     store_c,
                     water_kg: 0.5,
+                    melts: None,
                 };
                 if fine_s(case).is_some_and(|fine_s| 120.0 < fine_s) {
                     agree(case);
@@ -223,6 +245,7 @@ fn rings_round_a_pot() {
                     contact_w_m2k,
                     store_c: 350.0,
                     water_kg: 1.0,
+                    melts: None,
                 };
                 if fine_s(case).is_some_and(|fine_s| 120.0 < fine_s) {
                     agree(case);
@@ -261,6 +284,7 @@ fn cups_and_wide_discs() {
                     contact_w_m2k,
                     store_c: 330.0,
                     water_kg: 1.0,
+                    melts: None,
                 };
                 if fine_s(case).is_some_and(|fine_s| 120.0 < fine_s) {
                     agree(case);

@@ -87,7 +87,7 @@ fn store_changes(net: &Network<'_>, state: &State, step: &Step<X, Q>, earliest: 
             );
         }
         if segment.low_j.is_finite() {
-            let to = if state.seeded && net.curve.supercooled_segment() != Some(index) {
+            let to = if state.has_crystals(net) && net.curve.supercooled_segment() != Some(index) {
                 index.saturating_sub(1)
             } else {
                 net.curve.segment_below(index)

@@ -246,6 +246,10 @@ fn apply(
             let from = state.segment[node];
             let was = net.curve.supercooled_segment() == Some(from);
             state.segment[node] = to;
+            if was && net.curve.has_crystals(to) {
+                // Crystals grow through the whole of it.
+                state.freeze(net);
+            }
             (was && to < net.curve.segment_above(from)).then_some(Event::Freezes)
         }
         (Change::Heater(on), _) => {

@@ -117,6 +117,12 @@ impl State {
     /// now, and warms up; what is still hot freezes at its melting point, while the pot is in.
     pub fn seed_crystal(&mut self, net: &Network<'_>) {
         self.seeded = true;
+        self.freeze(net);
+        self.step_s = FIRST_STEP_S;
+    }
+
+    /// What is supercooled freezes.
+    pub(crate) fn freeze(&mut self, net: &Network<'_>) {
         let row = &net.parts.row;
         for node in 0..row.count {
             let heat_j = self.node_j[node] / row.mass_share[node];
@@ -124,7 +130,12 @@ impl State {
                 self.segment[node] = net.curve.segment_of(heat_j);
             }
         }
-        self.step_s = FIRST_STEP_S;
+    }
+
+    /// Whether a melt that cools has crystals to freeze on, in any of its nodes.
+    pub(crate) fn has_crystals(&self, net: &Network<'_>) -> bool {
+        let mut nodes = self.segment.iter().take(net.parts.row.count);
+        self.seeded || nodes.any(|place| net.curve.has_crystals(*place))
     }
 
     /// The pot goes in; one that is already in is taken out and returned.
@@ -146,9 +157,41 @@ impl State {
     ///
     /// A can is charged from the top, since salt that melts at the bottom first has nowhere to grow;
     /// so what did not melt lies where the pot would be.
+    /// Where the store is several nodes, the far end comes to the seat as it is.
     pub fn turn_over(&mut self, net: &Network<'_>) {
         if let Some(layer) = net.parts.seat.layer {
             self.elsewhere = self.solid_fraction(net, layer.medium);
+        }
+        let row = &net.parts.row;
+        let ends = {
+            let mut ends = [0.0; MAX_NODES + 1];
+            for node in 0..row.count {
+                ends[node + 1] = ends[node] + row.mass_share[node];
+            }
+            ends
+        };
+        let (was_j, was_on) = (self.node_j, self.segment);
+        for node in 0..row.count {
+            // What lay there, counted from the far end.
+            let (from, to) = (1.0 - ends[node + 1], 1.0 - ends[node]);
+            let (mut heat_j, mut most) = (0.0, 0.0);
+            for other in 0..row.count {
+                let common = to.min(ends[other + 1]) - from.max(ends[other]);
+                if common <= 0.0 {
+                    continue;
+                }
+                heat_j += was_j[other] * common / row.mass_share[other];
+                if most < common {
+                    most = common;
+                    self.segment[node] = was_on[other];
+                }
+            }
+            self.node_j[node] = heat_j;
+            let place = self.segment[node];
+            self.segment[node] = net.curve.segment_from(place, heat_j / row.mass_share[node]);
+        }
+        if 1 < row.count {
+            self.step_s = FIRST_STEP_S;
         }
     }
 

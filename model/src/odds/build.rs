@@ -164,8 +164,10 @@ pub(super) struct Build {
     pub(super) carried: Option<Carried>,
     pub(super) boiling_c: f64,
     pub(super) h_fg_j_kg: f64,
-    /// How a melt stays liquid below its melting point; of a store at one temperature.
+    /// How a melt stays liquid below its melting point.
     pub(super) sleep: Option<Sleep>,
+    /// The same as one node, for the hours without a pot, where a melt is cut into nodes.
+    pub(super) lumped: Option<Box<Self>>,
     curve: EnthalpyCurve,
     store_c: Table,
     solid: Option<Table>,
@@ -204,7 +206,7 @@ impl Build {
         };
         let vapour_pa = (0..=VAPOUR_CELLS)
             .map(|cell| rounded(vapour_pressure_pa(VAPOUR_FROM_C + f64::from(cell))));
-        Ok(Self {
+        let build = Self {
             row: rounded_row(parts.row),
             lever: lever(&parts.row),
             g_half_w_k: rounded(2.0 * parts.g_loss_w_k),
@@ -235,12 +237,27 @@ impl Build {
             carried: rig.carried,
             boiling_c: rounded(net.boiling_point_c()),
             h_fg_j_kg: rounded(net.heat_of_vaporisation_j_kg()),
-            sleep: Sleep::of(rig, curve).filter(|_| parts.row.count == 1),
+            sleep: Sleep::of(rig, curve),
+            lumped: None,
             curve: curve.clone(),
             store_c: Table::new(low_j, step_j, store_c.collect()),
             solid,
             vapour_pa: Table::new(VAPOUR_FROM_C, 1.0, vapour_pa.collect()),
+        };
+        let melts_in_nodes = 1 < parts.row.count && rig.melting_c().is_some();
+        Ok(Self {
+            lumped: melts_in_nodes.then(|| Box::new(build.as_one_node())),
+            ..build
         })
+    }
+
+    /// The same store at one temperature.
+    fn as_one_node(&self) -> Self {
+        Self {
+            row: NodeRow::SINGLE,
+            lever: lever(&NodeRow::SINGLE),
+            ..self.clone()
+        }
     }
 
     /// A fingerprint of every figure.
@@ -333,6 +350,12 @@ impl Build {
     /// Whether anything freezes on the seat.
     pub(super) fn freezes(&self) -> bool {
         self.solid.is_some()
+    }
+
+    /// Whether a melt is cut into nodes.
+    #[inline]
+    pub(super) fn melts_in_nodes(&self) -> bool {
+        self.lumped.is_some()
     }
 
     /// Conductance of a seat on which nothing is frozen, its contact multiplied. \[W/K\]

@@ -377,7 +377,7 @@ impl Ensemble {
     ) -> (&'s [SkyStep], LocalTime) {
         let place = usize::try_from(at.second_of_day() / STEP_S).unwrap_or(0);
         let is_whole = at.second_of_day() % STEP_S == 0;
-        let is_slow = 1 < build.row.count;
+        let is_slow = 1 < build.row.count && !build.melts_in_nodes();
         let is_idle = self.phase.iter().all(|phase| *phase == Phase::NoPot);
         for (count, count_s) in [(4, 4 * STEP_S), (2, 2 * STEP_S)] {
             let end = at.plus_s(count_s);

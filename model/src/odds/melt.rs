@@ -3,10 +3,10 @@
 
 use super::build::{Build, OnSeat, rounded, small};
 use super::ensemble::{Ensemble, column};
-use super::member::{Course, Member, Phase, Stretch};
+use super::member::{Course, Member, Phase, SHORTEST_S, Stretch};
 use super::noise::Noise;
 use super::prior::Multiplier;
-use super::step::Step;
+use super::step::{Fixed, Stage, Step, nodes as nodes_in_use};
 
 /// No melt freezes sooner below its melting point than this. \[K\]
 const LEAST_SUPERCOOLING_K: f64 = 3.0;
@@ -24,7 +24,7 @@ impl Course<'_> {
         if !member.is_liquid || self.build.sleep.is_none() {
             return None;
         }
-        let at_c = |heat_j: &[f64; N]| self.build.liquid_c(heat_j[0] / member.capacity).0;
+        let at_c = |heat_j: &[f64; N]| self.build.liquid_c(self.coldest_j(member, heat_j)).0;
         let (before_c, after_c, wakes_c) = (
             at_c(&member.heat_j),
             at_c(&step.heat_j),
@@ -32,6 +32,16 @@ impl Course<'_> {
         );
         (after_c + 2.0 * WAKE_K < wakes_c && wakes_c < before_c)
             .then(|| (before_c - wakes_c + WAKE_K) / (before_c - after_c))
+    }
+
+    /// Heat of the whole store if all of it were as cold as its coldest node. \[J\]
+    fn coldest_j<const N: usize>(&self, member: &Member<N>, heat_j: &[f64; N]) -> f64 {
+        let nodes = heat_j.iter().zip(self.build.row.mass_share);
+        let per_whole = nodes.take(nodes_in_use::<N>(self.build));
+        let coldest = per_whole
+            .map(|(heat_j, share)| heat_j / share)
+            .fold(f64::INFINITY, f64::min);
+        coldest / member.capacity
     }
 
     /// The share of a step at which a melt without metal begins to freeze: what it lets through to the pot
@@ -46,6 +56,26 @@ impl Course<'_> {
         let past_j = SETS_SHARE * sets_j;
         (after_j + 2.0 * past_j < sets_j && sets_j < before_j)
             .then(|| (before_j - sets_j + past_j) / (before_j - after_j))
+    }
+
+    /// In which the frozen layer would change the seat's conductance by itself. \[s\]
+    pub(super) fn layer_s<const N: usize>(
+        &self,
+        member: &Member<N>,
+        fixed: &Fixed<'_, N>,
+        first: &Stage<N>,
+    ) -> f64 {
+        if !self.build.freezes() || member.is_liquid {
+            return f64::INFINITY;
+        }
+        let whole_j = |after_s: f64| {
+            let heat_j = member.heat_j[0] + after_s * first.rates.node[0];
+            heat_j / (self.build.row.mass_share[0] * member.capacity)
+        };
+        let boils = member.phase == Phase::Boiling;
+        let later_w_k = fixed.seat_w_k(whole_j(SHORTEST_S), first.node_c[0], member.pot_c, boils);
+        let change = (later_w_k / first.g_seat_w_k.max(1e-9) - 1.0).abs();
+        SHORTEST_S / change.max(1e-9)
     }
 
     /// Temperature of a store that holds so much in all. [°C]
@@ -82,13 +112,13 @@ impl Course<'_> {
         let Some(sleep) = &self.build.sleep else {
             return;
         };
-        let store_j = member.heat_j[0] / member.capacity;
+        let coldest_j = self.coldest_j(member, &member.heat_j);
         if member.is_liquid {
-            let frozen = self.build.liquid_c(store_j).0 < member.nucleation_c;
-            let on_the_wall = member.is_seeded && store_j < sleep.liquid_j;
+            let frozen = self.build.liquid_c(coldest_j).0 < member.nucleation_c;
+            let on_the_wall = member.is_seeded && coldest_j < sleep.liquid_j;
             member.is_liquid = !frozen && !on_the_wall;
         } else {
-            member.is_liquid = sleep.liquid_j <= store_j && !member.is_seeded;
+            member.is_liquid = sleep.liquid_j <= coldest_j && !member.is_seeded;
         }
     }
 }

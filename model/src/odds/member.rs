@@ -20,15 +20,16 @@ const POT_STEPS_S: (f64, f64) = (4.0, 600.0);
 /// longer than the time since then the next may be. \[s\]
 const FIRST_STEP_S: f64 = 8.0;
 const STEP_GROWTH: f64 = 0.5;
-/// A step is shortened to this share of it while the first node's slope foretells its temperature
-/// worse than this. \[K\]
+/// A step is shortened to this share of it while the nodes' slopes foretell their temperatures worse
+/// than this, but not below the last. \[K, s\]
 const KINK_SHARE: f64 = 0.4;
 const KINK_K: f64 = 1.5;
+const KINK_S: f64 = 1.0;
 /// Closer than this to the boil is at the boil. \[K\]
 const AT_BOIL_K: f64 = 1e-9;
 /// By how much a step may change the conductance of a seat that freezes, and the shortest such. \[s\]
 const LAYER_SHARE: f64 = 0.2;
-const SHORTEST_S: f64 = 1.0;
+pub(super) const SHORTEST_S: f64 = 1.0;
 /// Tries to end a step where a melt freezes at last, or begins to.
 const MELT_TRIES: usize = 3;
 /// What is left of a stretch shorter than this is over. \[s\]
@@ -134,6 +135,14 @@ impl Course<'_> {
         let mut left_s = stretch.duration_s;
         while OVER_S < left_s {
             let at_s = stretch.start_s + stretch.duration_s - left_s;
+            if let (Phase::NoPot, Some(lumped)) = (member.phase, &self.build.lumped) {
+                let rest = Stretch {
+                    start_s: at_s,
+                    duration_s: left_s,
+                    ..*stretch
+                };
+                return self.idle(lumped, member, &rest, account);
+            }
             left_s -= self.advance(member, stretch, at_s, left_s, account);
         }
     }
@@ -172,7 +181,7 @@ impl Course<'_> {
             step = self.tried(&fixed, member, &from, &first, h_s);
         }
         // Past the end of melting the store cools faster than its slope foretold.
-        while member.phase != Phase::NoPot && KINK_K < step.kink_k && POT_STEPS_S.0 < h_s {
+        while member.phase != Phase::NoPot && KINK_K < step.kink_k && KINK_S < h_s {
             h_s *= KINK_SHARE;
             step = self.tried(&fixed, member, &from, &first, h_s);
         }
@@ -241,7 +250,7 @@ impl Course<'_> {
         let boiling_c = self.build.boiling_c;
         let first = if member.phase == Phase::Simple {
             // One that has just gone off the boil falls first, whatever comes within the step.
-            let rises = member.pot_c < boiling_c || 0.0 <= step.pot_k_s;
+            let rises = member.pot_c < boiling_c - AT_BOIL_K || 0.0 <= step.pot_k_s;
             (boiling_c + AT_BOIL_K < step.pot_c && rises).then(|| {
                 let risen_k = step.pot_c - member.pot_c;
                 let missing_k = boiling_c - member.pot_c;
@@ -356,26 +365,6 @@ impl Course<'_> {
         } else {
             h_s
         }
-    }
-
-    /// In which the frozen layer would change the seat's conductance by itself. \[s\]
-    fn layer_s<const N: usize>(
-        &self,
-        member: &Member<N>,
-        fixed: &Fixed<'_, N>,
-        first: &Stage<N>,
-    ) -> f64 {
-        if !self.build.freezes() || member.is_liquid {
-            return f64::INFINITY;
-        }
-        let whole_j = |after_s: f64| {
-            let heat_j = member.heat_j[0] + after_s * first.rates.node[0];
-            heat_j / (self.build.row.mass_share[0] * member.capacity)
-        };
-        let boils = member.phase == Phase::Boiling;
-        let later_w_k = fixed.seat_w_k(whole_j(SHORTEST_S), first.face_c, member.pot_c, boils);
-        let change = (later_w_k / first.g_seat_w_k.max(1e-9) - 1.0).abs();
-        SHORTEST_S / change.max(1e-9)
     }
 
     fn capacity_j_k<const N: usize>(&self, member: &Member<N>) -> f64 {

@@ -60,6 +60,7 @@ mod edges;
 mod ensemble;
 mod epoch;
 mod filter;
+mod idle;
 mod keep;
 mod load;
 mod melt;

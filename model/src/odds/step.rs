@@ -30,7 +30,7 @@ pub(super) struct Step<const N: usize> {
     /// Steam at the step's start. \[kg/s\]
     pub(super) steam_kg_s: f64,
     pub(super) heater_j: f64,
-    /// By how much the first node's slope foretold its temperature wrongly. \[K\]
+    /// By how much the slopes foretold the temperatures wrongly, at most. \[K\]
     pub(super) kink_k: f64,
     /// Out of the pot as steam and, from seat, jacket, open face and pot, to the air. \[J\]
     pub(super) jacket_air_j: f64,
@@ -49,8 +49,8 @@ pub(super) struct Stage<const N: usize> {
     pub(super) pot_air_w: f64,
     pub(super) node_k_j: [f64; N],
     pub(super) g_seat_w_k: f64,
-    /// The first node. \[°C\]
-    pub(super) face_c: f64,
+    /// The nodes. \[°C\]
+    pub(super) node_c: [f64; N],
 }
 
 /// The state that a stage is worked out at.
@@ -104,21 +104,20 @@ impl<const N: usize> Fixed<'_, N> {
             pot_air_w: 0.0,
             node_k_j: [0.0; N],
             g_seat_w_k: 0.0,
-            face_c: 0.0,
+            node_c: [0.0; N],
         };
-        let mut node_c = [0.0; N];
         let [to_jacket, across, to_air] = build.jacket_way;
         let mut into_jacket = 0.0;
         for node in 0..n {
             let (t_c, slope) = self.node_c(at.heat_j[node] * self.whole[node]);
-            node_c[node] = t_c;
+            out.node_c[node] = t_c;
             out.node_k_j[node] = slope * self.whole[node];
             let lost_w = self.g_half_w_k * to_jacket * row.jacket_share[node] * (t_c - at.jacket_c);
             into_jacket += lost_w;
             let tilted = 1.0 + self.tilt * build.lever[node];
             out.rates.node[node] = self.heater_w * tilted * row.heater_share[node] - lost_w;
         }
-        out.face_c = node_c[0];
+        let node_c = out.node_c;
         for node in 1..n {
             let outward = self.inside * row.link_w_k[node - 1] * (node_c[node - 1] - node_c[node]);
             out.rates.node[node - 1] -= outward;
@@ -295,6 +294,12 @@ impl<const N: usize> Fixed<'_, N> {
                 c * first.steam_w_k * pot_k(k)
             }
         };
+        let kink_k = (0..if build.melts_in_nodes() { n } else { 1 })
+            .map(|node| {
+                let foretold_k = h_s * first.node_k_j[node] * k1.node[node];
+                (second.node_c[node] - first.node_c[node] - foretold_k).abs()
+            })
+            .fold(0.0, f64::max);
         let steam_j = integral(first.steam_w, second.steam_w, steam(&k1), steam(&k2));
         Step {
             heat_j,
@@ -305,7 +310,7 @@ impl<const N: usize> Fixed<'_, N> {
             steamed_kg: steam_j / build.h_fg_j_kg,
             steam_kg_s: first.steam_w / build.h_fg_j_kg,
             heater_j: h_s * self.heater_w,
-            kink_k: (second.face_c - first.face_c - h_s * node_k(&k1)).abs(),
+            kink_k,
             jacket_air_j: integral(
                 first.jacket_air_w,
                 second.jacket_air_w,

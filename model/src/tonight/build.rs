@@ -190,13 +190,14 @@ pub(super) fn seat_path(
         }
     };
     // What passes for one temperature is hotter in its middle than at the seat.
-    let is_lumped_solid = inside.row.count == 1 && melting.is_none();
+    let is_lumped = inside.row.count == 1;
+    let is_lumped_solid = is_lumped && melting.is_none();
     SeatPath {
         face_k_w: 1.0 / inside.face_w_k + if is_lumped_solid { body_k_w } else { 0.0 },
         joint: gap.map_or(SeatJoint::Even(contact_w_k), SeatJoint::Gap),
         joint_k_w: 1.0 / contact_w_k,
         film_k_w: 1.0 / (INNER_FILM_W_M2K.value * seat.area_m2),
-        melt: melting.map(|melting| MeltWay {
+        melt: melting.filter(|_| is_lumped).map(|melting| MeltWay {
             liquidus_c: melting.melt.t_liquidus_c,
             k_w: body_k_w,
             has_metal: cooker.store.metal.is_some(),
@@ -221,7 +222,7 @@ pub(super) fn loss_rise(cooker: &Cooker, working_c: f64) -> Result<LossRise, Out
     })
 }
 
-/// What freezes on the seat.
+/// What freezes on the seat, of a melt that is one node; where it is several, they are what freezes.
 ///
 /// It can't be thicker than the medium there is, spread over the seat; where the store widens from the
 /// seat on, a thinner one is as much in the way. A melt that takes up less
@@ -230,9 +231,10 @@ pub(super) fn loss_rise(cooker: &Cooker, working_c: f64) -> Result<LossRise, Out
 pub(super) fn frozen_layer(
     store: &Store,
     seat: &SeatOf,
+    inside: &Inside,
     boiling_c: f64,
 ) -> Result<Option<Layer>, ModelError> {
-    let Some(melting) = melting(store) else {
+    let Some(melting) = melting(store).filter(|_| inside.row.count == 1) else {
         return Ok(None);
     };
     let props = melting.medium.props();
@@ -283,40 +285,52 @@ fn way(store: &Store, seat: &SeatOf, share: f64) -> Way {
     }
 }
 
-/// One node for metal and for melts, several where a stone or sand keeps its heat to itself.
+/// One node for metal and for a bare melt, which turns over; several where stone or sand keeps its
+/// heat to itself, or where the metal in a melt carries less than the pot could take: the melt
+/// freezes nearest to the seat while the rest is still hot.
 pub(super) fn inside(store: &Store, seat: &SeatOf) -> Result<Inside, ModelError> {
-    let Some(main) = heaviest(store, |_| true) else {
+    let Some(conducts_w_mk) = conducts_w_mk(store, seat)? else {
         return Ok(Inside::LUMPED);
     };
-    let props = main.medium.props();
-    if props.melt.is_some() {
-        return Ok(Inside::LUMPED);
-    }
-    let conductivity_w_mk = match store.metal {
-        Some(metal) => metal.through_w_mk(props.conductivity_w_mk.value)?,
-        None => props.conductivity_w_mk.value,
+    let cut = if melting(store).is_some() {
+        Inside::of_melt
+    } else {
+        Inside::new
     };
-    Ok(Inside::new(
+    Ok(cut(
         way(store, seat, 1.0),
-        conductivity_w_mk,
+        conducts_w_mk,
         seat.contact_w_m2k,
     ))
+}
+
+/// Conductivity of what the store is mostly made of, with the metal in it; `None` for a melt that
+/// turns over, and without a store. \[W/mK\]
+fn conducts_w_mk(store: &Store, seat: &SeatOf) -> Result<Option<f64>, ModelError> {
+    let Some(main) = heaviest(store, |_| true) else {
+        return Ok(None);
+    };
+    let props = main.medium.props();
+    let bare_w_mk = props.conductivity_w_mk.value;
+    Ok(match (store.metal, props.melt) {
+        (Some(metal), Some(_)) => Some(metal.layer_w_mk(bare_w_mk, store.depth_m, seat.area_m2)?),
+        (Some(metal), None) => Some(metal.through_w_mk(bare_w_mk)?),
+        (None, Some(_)) => None,
+        (None, None) => Some(bare_w_mk),
+    })
 }
 
 /// From the mean of a store that is taken to be at one temperature to the face that the pot meets, in
 /// steady cooling: a third of the way through it. In a melt without metal the film on the wall, which
 /// it turns over along. \[K/W\]
 pub(super) fn body_k_w(store: &Store, seat: &SeatOf) -> Result<f64, ModelError> {
-    let Some(main) = heaviest(store, |_| true) else {
+    if store.charges.is_empty() {
         return Ok(0.0);
-    };
-    let props = main.medium.props();
-    let conductivity_w_mk = match (store.metal, props.melt) {
-        (Some(metal), _) => metal.through_w_mk(props.conductivity_w_mk.value)?,
-        (None, Some(_)) => return Ok(1.0 / (MELT_FILM_W_M2K * seat.area_m2)),
-        (None, None) => props.conductivity_w_mk.value,
-    };
-    Ok(way(store, seat, 1.0).through_k_w() / (3.0 * conductivity_w_mk))
+    }
+    Ok(match conducts_w_mk(store, seat)? {
+        Some(conducts_w_mk) => way(store, seat, 1.0).through_k_w() / (3.0 * conducts_w_mk),
+        None => 1.0 / (MELT_FILM_W_M2K * seat.area_m2),
+    })
 }
 
 /// Conductivity of the heaviest medium that does not melt; 0 without one. \[W/mK\]

@@ -114,7 +114,7 @@ impl Rig {
         let jacket = build::jacket(cooker, working_c)?;
         let seat = build::seat(cooker, working_c);
         let inside = build::inside(&cooker.store, &seat)?;
-        let layer = build::frozen_layer(&cooker.store, &seat, boiling_c)?;
+        let layer = build::frozen_layer(&cooker.store, &seat, &inside, boiling_c)?;
         let melting = build::melting(&cooker.store);
         let body_k_w = build::body_k_w(&cooker.store, &seat)?;
         let seat_path = build::seat_path(cooker, &seat, (&inside, body_k_w), melting);

@@ -92,9 +92,7 @@ impl Case<'_> {
             (Limit::Jacket, Change::Loss(0.5), Change::Loss(0.1)),
             (Limit::PotLoss, Change::PotLoss(0.5), Change::PotLoss(0.1)),
         ];
-        let curve = self.body.curve(&self.values)?;
-        let net = self.body.network(&curve, &self.values)?;
-        if net.parts().seat.layer.is_some() {
+        if self.body.freezes() {
             trials.push((Limit::FrozenLayer, Change::NoLayer, Change::NoLayer));
         }
         if self.heated {
@@ -157,9 +155,7 @@ impl Case<'_> {
         let curve = self.body.curve(&values)?;
         let mut net = self.body.network(&curve, &values)?;
         if changes.contains(&Change::NoLayer) {
-            let mut parts = *net.parts();
-            parts.seat.layer = None;
-            net = Network::new(&curve, parts)?;
+            net = self.body.unfrozen(&net)?;
         }
         let mut peak = Peak::from(self.at_s);
         let followed = long.follow(self.body, &net, &values, &start, &mut peak)?;

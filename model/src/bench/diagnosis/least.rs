@@ -40,16 +40,7 @@ impl Case<'_> {
                 },
             ),
         ];
-        let layered = |curve: &crate::enthalpy::EnthalpyCurve| {
-            self.body
-                .network(curve, &self.values)
-                .is_ok_and(|net| net.parts().seat.layer.is_some())
-        };
-        if self
-            .body
-            .curve(&self.values)
-            .is_ok_and(|curve| layered(&curve))
-        {
+        if self.body.freezes() {
             scales.push(Scale::new(|_| Change::NoLayer, once(prices.fins)));
         }
         if self.heated {

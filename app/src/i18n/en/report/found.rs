@@ -129,7 +129,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         Change::Contact(times) => format!("With {} times the contact", number(*times)),
         Change::Mass(mass_kg) => format!("With {} kg more in the store", number(*mass_kg)),
         Change::Hotter(rise_k) => format!("With the store {} hotter", number(*rise_k)),
-        Change::NoLayer => "With fins of metal through the store".to_owned(),
+        Change::NoLayer => "With more metal, such as fins, through the store".to_owned(),
         Change::Loss(share) => format!("With {} % of the jacket’s loss", number(100.0 * share)),
         Change::PotLoss(share) => format!("With {} % of the pot’s loss", number(100.0 * share)),
         Change::Match(times) => {
@@ -154,7 +154,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
             "Charge the store {} hotter, where all its parts stand it",
             number(*rise_k)
         ),
-        Change::NoLayer => "Fins of metal through the melting store".to_owned(),
+        Change::NoLayer => "More metal, such as fins, through the melting store".to_owned(),
         Change::Loss(share) => format!(
             "A better jacket, with {} % of the present loss",
             number(100.0 * share)

@@ -127,7 +127,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         Change::Contact(times) => format!("Con {} veces el contacto", number(*times)),
         Change::Mass(mass_kg) => format!("Con {} kg más de depósito", number(*mass_kg)),
         Change::Hotter(rise_k) => format!("Con el depósito {} más caliente", number(*rise_k)),
-        Change::NoLayer => "Con aletas de metal en el depósito".to_owned(),
+        Change::NoLayer => "Con más metal, como aletas, en el depósito".to_owned(),
         Change::Loss(share) => format!(
             "Con el {} % de la pérdida del aislamiento",
             number(100.0 * share)
@@ -158,7 +158,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
             "Cargar el depósito {} más caliente, si todas sus partes lo aguantan",
             number(*rise_k)
         ),
-        Change::NoLayer => "Aletas de metal en el depósito que se funde".to_owned(),
+        Change::NoLayer => "Más metal, como aletas, en el depósito que se funde".to_owned(),
         Change::Loss(share) => format!(
             "Un aislamiento mejor, con el {} % de la pérdida actual",
             number(100.0 * share)
