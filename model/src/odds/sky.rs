@@ -4,9 +4,7 @@ use super::build::{rounded, small};
 use super::unseen::{Unseen, Usual, unseen_hours};
 use crate::journal::Journal;
 use crate::local_time::Day;
-use crate::sun::{
-    DayLog, IrradianceSeries, PlaneState, SeriesStep, SunError, Unlogged, haurwitz_ghi_w_m2,
-};
+use crate::sun::{DayLog, IrradianceSeries, PlaneState, SeriesStep, SunError, Unlogged};
 use crate::tonight::{ORDINARY_SKY, Rig};
 
 /// Step of light and air. \[min\]
@@ -136,8 +134,7 @@ fn fan_w(rig: &Rig, step: &SeriesStep, light: Light) -> Option<[f64; FAN]> {
     if step.states.is_empty() {
         return None;
     }
-    let clear = haurwitz_ghi_w_m2(step.sun.zenith_deg);
-    let index = (step.ghi_w_m2 / clear).max(1e-3);
+    let index = (step.ghi_w_m2 / step.clear_ghi_w_m2).max(1e-3);
     let brightest = (BRIGHTEST / index).max(1.0);
     let at_sd = |place: usize| small(place) / FAN_PER_SD - FAN_SD;
     let mut factors = [0.0; FAN];

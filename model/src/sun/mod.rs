@@ -1,7 +1,7 @@
 //! How much light falls on the panel, from a place, a day and what the household logged.
 //!
 //! The chain is: where the sun stands ([`sun_position`]), what a clear sky would give
-//! ([`haurwitz_ghi_w_m2`]), what the logged sky lets through ([`DayLog`]), how that divides
+//! ([`haurwitz_ghi_w_m2`], [`altitude_gain`]), what the logged sky lets through ([`DayLog`]), how that divides
 //! into beam and diffuse ([`erbs_split`]), what reaches the tilted panel ([`Plane`]) and how
 //! warm its cells become ([`faiman_cell_c`]). [`IrradianceSeries`] runs the chain for a day.
 //!
@@ -22,7 +22,8 @@ mod sky;
 
 pub use calendar::{FIRST_DAY, LAST_DAY, day_of_year};
 pub use clear_sky::{
-    SOLAR_CONSTANT_W_M2, Split, erbs_split, extraterrestrial_normal_w_m2, haurwitz_ghi_w_m2,
+    SOLAR_CONSTANT_W_M2, Split, altitude_gain, erbs_split, extraterrestrial_normal_w_m2,
+    haurwitz_ghi_w_m2,
 };
 pub use daily::{ROUNDING_H, SolarDay};
 pub use daylight::Daylight;

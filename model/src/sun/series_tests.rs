@@ -40,6 +40,24 @@ fn a_log_of_every_hour_of_the_day_is_a_clear_day() {
     assert!((logged.horizontal_j_m2() / clear.horizontal_j_m2() - 1.0).abs() < 1e-9);
 }
 
+/// FAO-56, eq. 37: a clear day at 3000 m has 0.81 of Ra where one at the sea has 0.75, and a day of
+/// sun and cloud the same share of a clear day at both.
+#[test]
+fn a_day_is_brighter_up_a_mountain() {
+    let low = setting(10.0, 10.0, 60);
+    let at = |altitude_m: f64, log| {
+        let place = Place {
+            altitude_m,
+            ..low.place
+        };
+        day(&Setting { place, ..low }, log).horizontal_j_m2()
+    };
+    for log in [DayLog::Hourly([None; 24]), DayLog::SunHours(5.5)] {
+        let gain = at(3000.0, log) / at(0.0, log);
+        assert!((gain - 0.81 / 0.75).abs() < 1e-9, "{log:?}: {gain}");
+    }
+}
+
 #[test]
 fn an_hour_changes_its_own_steps_only() {
     let here = setting(10.0, 10.0, 60);
@@ -149,7 +167,7 @@ proptest! {
         // The clear day by steps of one minute.
         let none = DayLog::Hourly([None; 24]);
         let clear = IrradianceSeries::new(&here, local_day, &none, unlogged, 1).unwrap();
-        let rs = solar.radiation_mj_m2(hours).unwrap() * 1e6;
+        let rs = altitude_gain(500.0) * solar.radiation_mj_m2(hours).unwrap() * 1e6;
         let wanted = rs.min(clear.horizontal_j_m2());
         prop_assert!((series.horizontal_j_m2() - wanted).abs() < 0.005 * wanted + 1e3,
             "{} for {wanted}", series.horizontal_j_m2());
