@@ -106,7 +106,7 @@ fn wire_saving(shell: Shell) {
             SAVE_AFTER,
         );
     });
-    page::watch_leaving(move || store.save_now());
+    page::watch_leaving(move || store.save_on_leaving());
     page::watch_return(move || store.look_again());
     watch_other_windows(move |key| {
         if key.is_none_or(|key| store.is_kept_under(&key)) {

@@ -222,7 +222,7 @@ fn Keeping() -> impl IntoView {
             SaveStatus::Saved => saving.saved,
             SaveStatus::Pending => saving.pending,
             // The line above the screen says what is the matter.
-            SaveStatus::Failed(_) | SaveStatus::Locked(_) => "",
+            SaveStatus::Cleared | SaveStatus::Failed(_) | SaveStatus::Locked(_) => "",
         }
     };
     let promise = move || {
