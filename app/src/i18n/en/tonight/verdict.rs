@@ -32,7 +32,9 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         boils_and_done: |eaten| format!("It boils, and is done before {eaten}."),
         boils: |eaten| format!("It boils before {eaten}."),
         done_without_boil: |hottest, eaten| {
-            format!("It gets to about {hottest}, and is done before {eaten} without boiling.")
+            format!(
+                "It gets to about {hottest}, and is done before {eaten} without boiling. Food cooks below the boil too, only more slowly."
+            )
         },
         done_late: |hottest, eaten, done| {
             format!(

@@ -32,7 +32,9 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         boils_and_done: |eaten| format!("Hierve y está lista antes de las {eaten}."),
         boils: |eaten| format!("Hierve antes de las {eaten}."),
         done_without_boil: |hottest, eaten| {
-            format!("Llega a unos {hottest} y está lista antes de las {eaten} sin hervir.")
+            format!(
+                "Llega a unos {hottest} y está lista antes de las {eaten} sin hervir. La comida también se cuece así, solo que más despacio."
+            )
         },
         done_late: |hottest, eaten, done| {
             format!(
