@@ -10,6 +10,8 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         should_be_done: "Should be done",
         may_boil: "May boil",
         may_be_done: "May be done",
+        unlikely_to_boil: "Unlikely to boil",
+        unlikely_to_be_done: "Unlikely to be done",
         may_boil_dry: "May boil dry",
         not_done: "Not done in time",
         too_late: "Boils too late",

@@ -10,6 +10,8 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         should_be_done: "Debería estar lista",
         may_boil: "Puede que hierva",
         may_be_done: "Puede que esté lista",
+        unlikely_to_boil: "Poco probable que hierva",
+        unlikely_to_be_done: "Poco probable que esté lista",
         may_boil_dry: "Puede secarse",
         not_done: "No estará a tiempo",
         too_late: "Hierve muy tarde",
