@@ -8,6 +8,7 @@ pub mod cooker;
 pub mod copies;
 pub mod diary;
 pub mod first_start;
+pub mod level;
 pub mod odds;
 pub mod tonight;
 pub mod typed;

@@ -14,6 +14,7 @@ use crate::i18n::strings::safety::Safety;
 use crate::present::bench::typing::{filled, optional};
 use crate::present::cooker::cautions::{CautionView, cautions as of_build};
 use crate::present::cooker::list::fitting_name;
+use crate::present::level;
 use crate::present::tonight::Voice;
 use crate::present::typed::{Mistake, Steps};
 use crate::state::action::BenchAction;
@@ -227,15 +228,10 @@ pub fn cautions(
             continue;
         }
         let safety = &strings.safety;
-        let word = match level {
-            CautionLevel::Danger => safety.danger,
-            CautionLevel::Warning => safety.warning,
-            CautionLevel::Note => safety.note,
-        };
         told.push(CautionView {
             level: *level,
             icon: *icon,
-            word: word.to_owned(),
+            word: level::word(safety, *level).to_owned(),
             text: text(safety).to_owned(),
         });
     }
