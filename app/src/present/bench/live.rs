@@ -150,7 +150,11 @@ pub fn clock(
         } else {
             words.has_told.to_owned()
         }
+    let waits_for_pot = run.about.kind == RunKind::Boil && run.pots.is_empty();
     });
+        if waits_for_pot {
+            return words.ends_with_pot.to_owned();
+        }
     ClockText {
         before: if timer.is_due() { "" } else { words.next_in }.to_owned(),
         large: if timer.is_due() {
