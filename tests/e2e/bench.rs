@@ -372,7 +372,7 @@ fn two_logged_nights_are_fitted_and_drawn_together_and_travel_with_a_copy() {
         page.open("#/bench").await?;
         let runs = said(page, "runs").await?;
         assert_eq!(runs.matches("61 readings in 10 h").count(), 2, "{runs}");
-        Ok(())
+        both_are_drawn().await
     });
 }
 

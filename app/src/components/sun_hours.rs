@@ -54,6 +54,8 @@ impl Sky {
 pub struct SunHour {
     /// Its short name: '7'.
     pub label: String,
+    /// Which half of the day it is in, where the clock has halves.
+    pub half: String,
     /// What a screen reader says: '7 to 8: clear sky'.
     pub spoken: String,
     /// What the sky was.
@@ -85,6 +87,7 @@ pub fn SunHours(
     let cell = move |(idx, hour): (usize, SunHour)| {
         let SunHour {
             label,
+            half,
             spoken,
             sky,
             now,
@@ -102,6 +105,7 @@ pub fn SunHours(
                 >
                     <Glyph icon=sky.icon() />
                     <span class="sun-hours__label">{label}</span>
+                    {(!half.is_empty()).then(|| view! { <span class="sun-hours__half">{half}</span> })}
                 </button>
             </li>
         }

@@ -366,6 +366,7 @@ fn put_away_later(toasts: Toasts, number: u32) {
 fn trouble_text(status: &SaveStatus, saving: &Saving) -> Option<&'static str> {
     match status {
         SaveStatus::Saved | SaveStatus::Pending => None,
+        SaveStatus::Cleared => Some(saving.cleared),
         SaveStatus::Failed(StorageError::Full) => Some(saving.full),
         SaveStatus::Failed(StorageError::NotAllowed) => Some(saving.not_allowed),
         SaveStatus::Failed(_) => Some(saving.failed),

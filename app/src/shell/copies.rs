@@ -63,16 +63,15 @@ pub fn download_copy(shell: Shell) -> Option<String> {
     Some(name)
 }
 
-/// Keeps the readings of files that came along in a copy; what can't be kept is said.
-pub fn bring_texts(shell: Shell, texts: Vec<Text>) {
+/// Keeps the readings of files that came along in a copy, and comes back when they are on the device;
+/// what can't be kept is said.
+pub async fn bring_texts(shell: Shell, texts: Vec<Text>) {
     if texts.is_empty() {
         return;
     }
-    spawn_local(async move {
-        if let Err(why) = ask(shell, What::Bring(texts), Luggage::None).await {
-            shell.toasts.show(ToastAbout::Said(why), None);
-        }
-    });
+    if let Err(why) = ask(shell, What::Bring(texts), Luggage::None).await {
+        shell.toasts.show(ToastAbout::Said(why), None);
+    }
 }
 
 /// Hands something that was put aside to the person as a file.

@@ -43,6 +43,8 @@ pub enum SaveStatus {
     Saved,
     /// A change is about to be kept.
     Pending,
+    /// What was kept was cleared while it was shown, and nothing has changed since.
+    Cleared,
     /// The last attempt failed; the next one may not.
     Failed(StorageError),
     /// Nothing is written, so that what is there stays.
@@ -72,6 +74,8 @@ pub struct Keeper {
     /// The text on the shelf as last read or written here.
     known: Option<String>,
     changes: Vec<Change>,
+    /// Whether somebody cleared the shelf of what is shown.
+    is_cleared: bool,
     lock: Option<Lock>,
     failure: Option<StorageError>,
 }
@@ -84,6 +88,7 @@ impl Keeper {
             whose: Whose::Own,
             known: None,
             changes: Vec::new(),
+            is_cleared: false,
             lock: None,
             failure: None,
         }
@@ -93,6 +98,7 @@ impl Keeper {
     pub fn open(&mut self, whose: Whose, now: LocalTime) -> (Document, Option<Notice>) {
         self.whose = whose;
         self.changes.clear();
+        self.is_cleared = false;
         self.lock = None;
         self.failure = None;
         self.known = match self.shelf.get(key(whose)) {
@@ -139,8 +145,9 @@ impl Keeper {
         match (&self.lock, &self.failure) {
             (Some(lock), _) => SaveStatus::Locked(*lock),
             (None, Some(error)) => SaveStatus::Failed(error.clone()),
-            (None, None) if self.changes.is_empty() => SaveStatus::Saved,
-            (None, None) => SaveStatus::Pending,
+            (None, None) if !self.changes.is_empty() => SaveStatus::Pending,
+            (None, None) if self.is_cleared => SaveStatus::Cleared,
+            (None, None) => SaveStatus::Saved,
         }
     }
 
@@ -155,6 +162,15 @@ impl Keeper {
             self.failure = self.write(document, now).err();
         }
         notice
+    }
+
+    /// As [`save`](Self::save), when the page may be about to go: a shelf that was cleared stays so,
+    /// since nobody is there any more to see that it fills again.
+    pub fn save_on_leaving(&mut self, document: &mut Document, now: LocalTime) -> Option<Notice> {
+        if self.known.is_some() && matches!(self.shelf.get(key(self.whose)), Ok(None)) {
+            return None;
+        }
+        self.save(document, now)
     }
 
     /// Looks whether another window wrote; then `document` becomes what it wrote, with the
@@ -210,12 +226,14 @@ impl Keeper {
         }
         self.known.clone_from(&text);
         let Some(text) = text else {
-            // Somebody emptied the store under us. What we show is worth keeping.
-            self.changes = vec![Change::Replace(Box::new(document.clone()))];
+            // Somebody cleared it under us, and may have meant to: what is shown is kept again with
+            // the next change, all of it, and not before.
+            self.is_cleared = true;
             return None;
         };
         match self.read(&text) {
             Ok(theirs) => {
+                self.is_cleared = false;
                 *document = theirs;
                 Some(self.redo(document))
             }
@@ -262,6 +280,7 @@ impl Keeper {
         kept?;
         self.known = Some(text);
         self.changes.clear();
+        self.is_cleared = false;
         Ok(())
     }
 

@@ -138,6 +138,11 @@ impl Store {
         self.with_keeper(Keeper::save);
     }
 
+    /// As [`save_now`](Self::save_now), when the page may be about to go.
+    pub fn save_on_leaving(&self) {
+        self.with_keeper(Keeper::save_on_leaving);
+    }
+
     /// Looks whether another window of the app has written.
     pub fn look_again(&self) {
         self.with_keeper(Keeper::look_again);
@@ -273,7 +278,10 @@ impl Store {
     pub fn copy_text(&self, texts: &Vec<Text>) -> Result<String, DecodeError> {
         let raw = match self.status.get_untracked() {
             SaveStatus::Locked(_) => self.keeper.with_value(Keeper::raw),
-            SaveStatus::Saved | SaveStatus::Pending | SaveStatus::Failed(_) => None,
+            SaveStatus::Saved
+            | SaveStatus::Pending
+            | SaveStatus::Cleared
+            | SaveStatus::Failed(_) => None,
         };
         match raw {
             Some(text) => Ok(text),

@@ -132,11 +132,36 @@ impl ZonePlace {
         })
     }
 
-    /// The principal place's name: the last part of the zone's.
+    /// The principal place's name: the last part of the zone's, written as people write it.
     pub fn name(&self) -> String {
         let last = self.zone.rsplit('/').next().unwrap_or(self.zone);
-        last.replace('_', " ")
+        match WRITTEN.iter().find(|(squeezed, _)| *squeezed == last) {
+            Some((_, name)) => (*name).to_owned(),
+            None => apart(last),
+        }
     }
+}
+
+/// Names that the database squeezes into its letters. From memory.
+const WRITTEN: [(&str, &str); 4] = [
+    ("ComodRivadavia", "Comodoro Rivadavia"),
+    ("DumontDUrville", "Dumont d’Urville"),
+    ("St_Johns", "St. John’s"),
+    ("McMurdo", "McMurdo"),
+];
+
+/// A squeezed name with its words apart: `DumontUrville`, `La_Paz`.
+fn apart(squeezed: &str) -> String {
+    let mut name = String::new();
+    let mut before = ' ';
+    for letter in squeezed.chars() {
+        if before.is_ascii_lowercase() && letter.is_ascii_uppercase() {
+            name.push(' ');
+        }
+        name.push(if letter == '_' { ' ' } else { letter });
+        before = letter;
+    }
+    name
 }
 
 /// Between two looks at a zone's clock, days: no summer time is shorter.
@@ -194,6 +219,24 @@ mod tests {
         check("Asia/Calcutta", "Calcutta", 22.6, 88.4);
         check("Pacific/Auckland", "Auckland", -36.8, 174.8);
         check("Africa/Asmera", "Asmera", 15.3, 38.9);
+    }
+
+    #[test]
+    fn names_are_written_as_people_write_them() {
+        let name = |zone: &str| ZonePlace::of(zone).unwrap().name();
+        assert_eq!(name("Antarctica/DumontDUrville"), "Dumont d’Urville");
+        assert_eq!(
+            name("America/Argentina/ComodRivadavia"),
+            "Comodoro Rivadavia"
+        );
+        assert_eq!(name("America/Port-au-Prince"), "Port-au-Prince");
+        for place in ZonePlace::all().filter(|place| !place.zone.ends_with("McMurdo")) {
+            let name = place.name();
+            let mut pairs = name.chars().zip(name.chars().skip(1));
+            let is_squeezed =
+                pairs.any(|(one, next)| one.is_ascii_lowercase() && next.is_ascii_uppercase());
+            assert!(!is_squeezed && !name.contains('_'), "{name}");
+        }
     }
 
     #[test]

@@ -6,8 +6,6 @@ use model::media::Hazard;
 use crate::i18n::strings::build_safety::{BuildSafety, Cautions, Refusals};
 
 pub(super) const BUILD_SAFETY: BuildSafety = BuildSafety {
-    warning: "Careful",
-    note: "Mind",
     refusals: Refusals {
         nitrate_organic: |nitrate, organic| {
             format!("Never {nitrate} with {organic}: hot, the two together can explode.")

@@ -32,6 +32,8 @@ pub(super) const COMMON: Common = Common {
     saving: Saving {
         saved: "Saved on this device",
         pending: "Saving…",
+        cleared: "What this device kept was cleared. You still see it here: change anything and all \
+                  of it is kept again; close Duskpot and it is gone.",
         full: "This device has no room left: your last changes are not saved. Keep a copy as a \
                file, then make room.",
         not_allowed: "This browser window keeps nothing, so your changes are gone when it closes. \

@@ -12,6 +12,7 @@ pub(super) const DIARY: Diary = Diary {
     so_far: "So far today was like this:",
     days_label: "Day of the diary",
     hours_label: "The sun, hour by hour. Each tap changes the hour.",
+    onward: |from, sky| format!("From {from} to sunset the same: {sky}"),
     hour: |from, to, sky| format!("{from} to {to}: {sky}"),
     untold: "not told",
     as_number: "As a number of hours",

@@ -190,9 +190,6 @@ pub(super) const TONIGHT: Tonight = Tonight {
     care: CareTexts {
         heading: "Take care",
         more: "More to mind",
-        danger: "Danger",
-        warning: "Warning",
-        note: "Mind",
         hot_store: |degrees| {
             format!(
                 "The store is at about {degrees} and burns at a touch, though it does not look \

@@ -6,8 +6,6 @@ use model::media::Hazard;
 use crate::i18n::strings::build_safety::{BuildSafety, Cautions, Refusals};
 
 pub(super) const BUILD_SAFETY: BuildSafety = BuildSafety {
-    warning: "Cuidado",
-    note: "Conviene saber",
     refusals: Refusals {
         nitrate_organic: |nitrate, organic| {
             format!("Nunca {nitrate} con {organic}: calientes, los dos juntos pueden explotar.")

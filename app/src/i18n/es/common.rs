@@ -32,6 +32,8 @@ pub(super) const COMMON: Common = Common {
     saving: Saving {
         saved: "Guardado en este aparato",
         pending: "Guardando…",
+        cleared: "Se borró lo que guardaba este aparato. Aquí todavía se ve: si cambia algo, todo se \
+                  guarda otra vez; si cierra Duskpot, se pierde.",
         full: "No queda espacio en este aparato: sus últimos cambios no están guardados. Haga una \
                copia en un archivo y luego libere espacio.",
         not_allowed: "Esta ventana del navegador no guarda nada: sus cambios se pierden al \

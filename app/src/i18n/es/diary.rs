@@ -12,6 +12,7 @@ pub(super) const DIARY: Diary = Diary {
     so_far: "Hasta ahora el día fue así:",
     days_label: "Día del diario",
     hours_label: "El sol, hora por hora. Cada toque cambia la hora.",
+    onward: |from, sky| format!("De {from} hasta la puesta del sol igual: {sky}"),
     hour: |from, to, sky| format!("de {from} a {to}: {sky}"),
     untold: "sin anotar",
     as_number: "Como número de horas",

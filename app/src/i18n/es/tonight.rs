@@ -189,9 +189,6 @@ pub(super) const TONIGHT: Tonight = Tonight {
     care: CareTexts {
         heading: "Tenga cuidado",
         more: "Más que cuidar",
-        danger: "Peligro",
-        warning: "Cuidado",
-        note: "Recuerde",
         hot_store: |degrees| {
             format!(
                 "El depósito está a unos {degrees} y quema al tocarlo, aunque no parezca \

@@ -149,6 +149,20 @@ impl LocaleFormat {
         }
     }
 
+    /// Which half of the day an hour is in, 0 to 23; nothing where the clock has none.
+    pub fn half(&self, hour: usize) -> &str {
+        match &self.clock {
+            ClockStyle::Hours24 => "",
+            ClockStyle::Hours12 { am, pm } => {
+                if hour % 24 < 12 {
+                    am
+                } else {
+                    pm
+                }
+            }
+        }
+    }
+
     /// A date with its weekday.
     pub fn day(&self, day: Day) -> String {
         self.write(day, &self.date, &self.months)

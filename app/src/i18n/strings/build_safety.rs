@@ -6,10 +6,6 @@ use model::media::Hazard;
 /// Texts of what must not be built, and of what a person must be told of a build.
 #[derive(Debug)]
 pub struct BuildSafety {
-    /// Read before a caution about what can hurt.
-    pub warning: &'static str,
-    /// Read before what is good to know.
-    pub note: &'static str,
     /// Combinations that are not accepted, with the reason.
     pub refusals: Refusals,
     /// What must be told.

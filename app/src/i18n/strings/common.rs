@@ -98,6 +98,9 @@ pub struct Saving {
     pub saved: &'static str,
     /// A change is about to be kept.
     pub pending: &'static str,
+    /// What was kept was cleared while it is shown: the next change keeps it again, and leaving
+    /// lets it go.
+    pub cleared: &'static str,
     /// The browser has no room left.
     pub full: &'static str,
     /// The browser keeps nothing, as in a private window.

@@ -27,6 +27,8 @@ pub struct Diary {
     pub hours_label: &'static str,
     /// What a screen reader calls the way from day to day.
     pub days_label: &'static str,
+    /// Makes all hours from one on like it.
+    pub onward: fn(from: &str, sky: &str) -> String,
     /// One hour of the grid, for a screen reader.
     pub hour: fn(from: &str, to: &str, sky: &str) -> String,
     /// The sky of an hour that nobody told.

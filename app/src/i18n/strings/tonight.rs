@@ -268,12 +268,6 @@ pub struct CareTexts {
     pub heading: &'static str,
     /// What opens the others.
     pub more: &'static str,
-    /// It can maim or kill.
-    pub danger: &'static str,
-    /// It can hurt.
-    pub warning: &'static str,
-    /// Good to know.
-    pub note: &'static str,
     /// The store is hot enough to burn the skin: how hot.
     pub hot_store: fn(degrees: &str) -> String,
     /// The store is hot enough to set things alight: how hot.

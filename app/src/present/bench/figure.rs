@@ -273,6 +273,9 @@ impl Figure {
             (middle * times, value.sd.map(|sd| sd * times), unit)
         };
         match sd.filter(|sd| *sd > 0.0) {
+            None if self == Self::Efficiency && PERCENT.0 < middle => {
+                (words.above_all)(&(words.plain)(&two_digits(formats, middle), unit))
+            }
             None if self == Self::Litres => (words.plain)(&formats.number(middle, 0), unit),
             None => (words.plain)(&two_digits(formats, middle), unit),
             Some(sd) => {
@@ -356,6 +359,22 @@ mod tests {
         );
         assert_eq!(said(Figure::Litres, 3.0, 0.0), "3 L");
         assert_eq!(said(Figure::Litres, 3.0, 0.5), "3 (2 to 4) L");
+    }
+
+    #[test]
+    fn more_than_all_is_remarked_on() {
+        let (strings, formats) = english();
+        let said = |share| {
+            let value = Value {
+                value: Some(share),
+                sd: None,
+                told: true,
+            };
+            let said = Figure::Efficiency.said(strings, &formats, &value);
+            said.replace('\u{A0}', " ")
+        };
+        assert_eq!(said(0.62), "62 %");
+        assert_eq!(said(1.2), "120 %: can’t be, look the run over");
     }
 
     #[test]

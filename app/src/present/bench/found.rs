@@ -39,7 +39,8 @@ pub fn sheet(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
     // What rests on figures that are worth nothing is not told.
     let diagnosis = told.diagnosis.filter(|_| told.fit.worth != Worth::None);
     if let Some(diagnosis) = diagnosis {
-        blocks.extend(pot::limits(speech, diagnosis));
+        let is_read = told.kept.boiling.is_some_and(|test| test.boil_s.is_some());
+        blocks.extend(pot::limits(speech, diagnosis, is_read));
     }
     blocks.push(Block::Heading(speech.report.found.figures.to_owned()));
     let estimates = told.fit.estimates.iter();
@@ -196,7 +197,7 @@ fn curve(speech: &Speech, run: &RunFit, name: &str) -> Option<Block> {
             met.read_c
         }),
     ];
-    let sentence = (words.near)(&speech.difference(run.rms_k));
+    let sentence = (words.near)(&speech.difference(run.scatter_k));
     let view = plot(speech, name, (Of::Temperatures, lines), sentence)?;
     Some(Block::Lines(Box::new(view)))
 }

@@ -79,6 +79,15 @@ fn first_of_pot(run: &TestRun, pot: &PotIn) -> Option<f64> {
         .and_then(|reading| reading.pot_c)
 }
 
+/// The reading of a pot that is seen to boil: nobody has to read a thermometer for that.
+pub fn boils(boiling_c: f64, now: LocalTime) -> Reading {
+    Reading {
+        // As a thermometer shows it.
+        pot_c: Some((10.0 * boiling_c).round() / 10.0),
+        ..Reading::none(now)
+    }
+}
+
 /// How long to wait after the last reading. \[s\]
 pub fn every_s(run: &TestRun, foreseen: Option<&Foreseen>) -> f64 {
     let last = last_read(run);
@@ -141,7 +150,11 @@ pub fn clock(
     } else if 1 < missed {
         lines.push((words.missed)(&missed.to_string()));
     }
+    let waits_for_pot = run.about.kind == RunKind::Boil && run.pots.is_empty();
     let ends = foreseen.map(|foreseen| {
+        if waits_for_pot {
+            return words.ends_with_pot.to_owned();
+        }
         let end = run.at(foreseen.length_s);
         let sure = Sure::of_band_s(0.4 * foreseen.length_s);
         if voice.now < end {

@@ -14,10 +14,17 @@ const OFFERED: usize = 6;
 /// Less than this is not shown: half of what a cup of water takes. \[J\]
 const LEAST_J: f64 = 18e3;
 
-/// What limited it.
-pub(super) fn limits(speech: &Speech, diagnosis: &Diagnosis) -> Vec<Block> {
+/// What limited it; `is_read` where the readings reach the boil.
+pub(super) fn limits(speech: &Speech, diagnosis: &Diagnosis, is_read: bool) -> Vec<Block> {
     let words = &speech.report.found;
     let fate = diagnosis.as_it_was;
+    if is_read && fate.boils_s.is_none() {
+        // Nobody is told that a pot did not boil that was read to.
+        return vec![
+            Block::Heading(words.why.to_owned()),
+            Block::Lead((words.just_below)(&hottest(speech, fate))),
+        ];
+    }
     let mut blocks = vec![
         Block::Heading(words.why.to_owned()),
         Block::Lead(match fate.boils_s {

@@ -8,6 +8,7 @@ use crate::bench::sheet::Block;
 use crate::components::Fact;
 use crate::i18n::format::Sure;
 use crate::i18n::strings::report::text::Number;
+use crate::state::bench::KeptFit;
 
 /// The figures, those of a standard with the conditions that do not hold.
 pub(super) fn figures(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
@@ -19,7 +20,7 @@ pub(super) fn figures(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
         blocks.push(Block::Facts(facts));
         blocks.push(Block::Text(words.methods.to_owned()));
     }
-    let facts = of_standards(speech, told);
+    let facts = of_standards(speech, told.kept);
     if !facts.is_empty() {
         blocks.push(Block::Facts(facts));
     }
@@ -106,7 +107,7 @@ fn own(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
     rows.into_iter().map(fact).collect()
 }
 
-fn of_standards(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
+fn of_standards(speech: &Speech, kept: &KeptFit) -> Vec<Fact> {
     let words = &speech.report.found;
     let formats = &speech.formats;
     let time = |seconds: f64| formats.duration(seconds, Sure::Known);
@@ -117,22 +118,66 @@ fn of_standards(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
         icon: None,
     };
     let mut facts = Vec::new();
-    if let Some(boiling) = &told.kept.boiling {
+    if let Some(boiling) = &kept.boiling {
         let [label, detail] = words.boil_time;
         let boil = boiling.boil_s;
         facts.push(Fact {
             detail: boil.map_or_else(String::new, |_| detail.to_owned()),
-            ..fact(label, boil.map_or_else(|| words.never.to_owned(), time))
+            ..fact(
+                label,
+                boil.map_or_else(|| words.no_boil_read.to_owned(), time),
+            )
         });
         if let Some(corrected_s) = boiling.corrected_s {
             facts.push(fact(words.boil_corrected, time(corrected_s)));
         }
         if let Some(share) = boiling.efficiency {
-            facts.push(fact(words.efficiency, formats.percent(share)));
+            let detail = if share <= 1.0 { "" } else { words.above_all };
+            facts.push(Fact {
+                detail: detail.to_owned(),
+                ..fact(words.efficiency, formats.percent(share))
+            });
         }
     }
-    if let Some(watts) = told.kept.standard_w {
+    if let Some(watts) = kept.standard_w {
         facts.push(fact(words.cooking_power, formats.watts(watts)));
     }
     facts
+}
+
+#[cfg(test)]
+mod tests {
+    use model::bench::BoilingTest;
+
+    use super::*;
+    use crate::i18n::Language;
+    use crate::i18n::format::LocaleFormat;
+    use crate::state::ids::RunId;
+    use crate::state::sample::{at, kept_fit};
+    use crate::state::settings::Degrees;
+
+    fn said(boil_s: Option<f64>, efficiency: f64) -> Vec<(String, String)> {
+        let mut kept = kept_fit(RunId(1));
+        kept.boiling = kept.boiling.map(|test| BoilingTest {
+            boil_s,
+            efficiency: Some(efficiency),
+            ..test
+        });
+        let spoken = (Degrees::Celsius, at(20, 0));
+        let speech = Speech::new(Language::English, LocaleFormat::default(), spoken);
+        let facts = of_standards(&speech, &kept).into_iter();
+        facts.map(|fact| (fact.value, fact.detail)).collect()
+    }
+
+    #[test]
+    fn more_heat_than_there_was_is_remarked_on() {
+        let of = |share| said(Some(900.0), share).last().unwrap().clone();
+        assert!(of(1.18).1.contains("must be wrong"), "{:?}", of(1.18));
+        assert_eq!(of(0.9).1, "");
+    }
+
+    #[test]
+    fn a_pot_that_was_not_read_to_boil_is_not_said_never_to() {
+        assert_eq!(said(None, 0.5)[0].0, "no boil in the readings");
+    }
 }

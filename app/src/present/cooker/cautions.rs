@@ -12,6 +12,7 @@ use crate::i18n::strings::Strings;
 use crate::order::in_order;
 use crate::present::cooker::fault::reason;
 use crate::present::cooker::list::capital;
+use crate::present::level;
 
 /// A caution as it is shown.
 #[derive(Debug, Clone, PartialEq)]
@@ -100,12 +101,7 @@ fn minded(strings: &Strings, formats: &Formats, build: &Build) -> Vec<CautionVie
             CautionView {
                 level: group.level,
                 icon: group.icon,
-                word: match group.level {
-                    CautionLevel::Danger => strings.safety.danger,
-                    CautionLevel::Warning => words.warning,
-                    CautionLevel::Note => words.note,
-                }
-                .to_owned(),
+                word: level::word(&strings.safety, group.level).to_owned(),
                 text: text.join(" "),
             }
         })
@@ -157,7 +153,7 @@ fn told(
                 (words.nitrate_binder)(name),
             )
         }
-        Caution::SealedVessel => (About::Pressure, Warning, Icon::Valve, said(safety.pressure)),
+        Caution::SealedVessel => (About::Pressure, Danger, Icon::Valve, said(safety.pressure)),
         Caution::AboveTouchSafe {
             open_circuit_v,
             limit_v,
@@ -174,7 +170,7 @@ fn told(
         }
         Caution::PanelsLive => (
             About::Electricity,
-            Warning,
+            Danger,
             Icon::Bolt,
             said(safety.panel_live),
         ),
@@ -268,6 +264,25 @@ mod tests {
                 assert!(rank(pair[1].level) <= rank(pair[0].level), "{preset:?}");
             }
         }
+    }
+
+    #[test]
+    fn a_danger_has_the_level_and_the_word_it_has_on_the_page_of_cautions() {
+        let (strings, _) = english();
+        let of = |text: &str| {
+            let views = of(Preset::AluminiumInPerlite);
+            let view = views.into_iter().find(|view| view.text.contains(text));
+            view.map(|view| (view.level, view.word)).unwrap()
+        };
+        let safety = &strings.safety;
+        assert_eq!(
+            of(safety.panel_live),
+            (CautionLevel::Danger, safety.danger.to_owned())
+        );
+        assert_eq!(
+            of(safety.hot_metal),
+            (CautionLevel::Warning, safety.warning.to_owned())
+        );
     }
 
     #[test]

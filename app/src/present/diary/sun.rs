@@ -96,6 +96,23 @@ pub fn all_day(log: Option<&DayLog>, sky: Sky, hours: &Range<usize>) -> DayLog {
     DayLog::Hourly(skies)
 }
 
+/// What the log becomes when all that is left of the day is like an hour; none where it is already,
+/// or nothing was told of the hour.
+pub fn onward(log: Option<&DayLog>, hour: usize, daylight: &Range<usize>) -> Option<(Sky, DayLog)> {
+    let sky = skies_of(log).get(hour).copied().flatten()?;
+    let rest = hour..daylight.end;
+    (daylight.contains(&hour) && !is_all_day(log, sky, &rest))
+        .then(|| (sky, all_day(log, sky, &rest)))
+}
+
+/// The same in words, for the button that does it.
+pub fn onward_words(voice: &Voice<'_>, hour: usize, sky: Sky) -> String {
+    (voice.strings.diary.onward)(
+        &clock(&voice.formats.locale, hour),
+        (voice.strings.tables.sky)(sky),
+    )
+}
+
 /// Whether the log says that it was so in all these hours.
 pub fn is_all_day(log: Option<&DayLog>, sky: Sky, hours: &Range<usize>) -> bool {
     let skies = skies_of(log);
@@ -154,6 +171,7 @@ pub fn cells(
         let locale = &voice.formats.locale;
         SunHour {
             label: locale.hour(hour),
+            half: locale.half(hour).to_owned(),
             spoken: (words.hour)(&clock(locale, hour), &clock(locale, hour + 1), name),
             sky: drawn(sky),
             now: is_now(voice.now, day, hour),
@@ -287,6 +305,47 @@ mod tests {
         assert!(!is_all_day(Some(&log), Sky::Grey, &daylight));
         assert_eq!(skies_of(Some(&log))[5], None);
         assert!(!is_all_day(Some(&log), Sky::Clear, &(0..0)));
+    }
+
+    #[test]
+    fn a_grey_afternoon_is_one_tap_once_its_first_hour_is_told() {
+        let daylight = 6..18;
+        let morning = all_day(None, Sky::Clear, &(6..12));
+        let mut log = Some(morning);
+        for _ in 0..4 {
+            log = tapped(log.as_ref(), 12, &daylight);
+        }
+        let (sky, all) = onward(log.as_ref(), 12, &daylight).unwrap();
+        assert_eq!(sky, Sky::Grey);
+        let skies = skies_of(Some(&all));
+        assert_eq!((skies[11], skies[12]), (Some(Sky::Clear), Some(Sky::Grey)));
+        assert_eq!((skies[17], skies[18]), (Some(Sky::Grey), None));
+        assert_eq!(onward(Some(&all), 12, &daylight), None, "once is enough");
+        assert_eq!(onward(Some(&all), 17, &daylight), None, "no hour is left");
+        assert_eq!(onward(Some(&all), 20, &daylight), None, "at night");
+        assert_eq!(onward(None, 12, &daylight), None, "nothing told");
+    }
+
+    #[test]
+    fn a_clock_of_twelve_hours_says_which_half_of_the_day_it_is() {
+        let (strings, mut formats) = english();
+        let halves = |formats: &crate::i18n::format::Formats| -> Vec<String> {
+            let voice = Voice {
+                strings,
+                formats,
+                now: DAY.start(),
+            };
+            let cells = cells(&voice, None, DAY, &(11..14)).into_iter();
+            cells
+                .map(|cell| format!("{}{}", cell.label, cell.half))
+                .collect()
+        };
+        assert_eq!(halves(&formats), ["11", "12", "13"]);
+        formats.locale.clock = crate::i18n::format::ClockStyle::Hours12 {
+            am: "am".to_owned(),
+            pm: "pm".to_owned(),
+        };
+        assert_eq!(halves(&formats), ["11am", "12pm", "1pm"]);
     }
 
     #[test]

@@ -11,6 +11,7 @@ use super::store::store_sure;
 use crate::components::{CautionLevel, Icon};
 use crate::i18n::format::Sure;
 use crate::order::in_order;
+use crate::present::level;
 
 /// A caution in words.
 #[derive(Debug, Clone, PartialEq)]
@@ -72,7 +73,7 @@ pub fn unsafe_beans(voice: &Voice<'_>, meal: &Meal) -> Option<CareView> {
     Some(CareView {
         level: CautionLevel::Danger,
         icon: Icon::Beans,
-        word: words.danger.to_owned(),
+        word: level::word(&voice.strings.safety, CautionLevel::Danger).to_owned(),
         text: (words.unsafe_beans)(&voice.formats.duration(boil_s, Sure::Known)),
     })
 }
@@ -96,7 +97,7 @@ fn view(voice: &Voice<'_>, caution: Caution, sure: Sure) -> Option<CareView> {
             words.never_overnight.to_owned(),
         ),
         Caution::HoldHot { least_c, .. } => (
-            CautionLevel::Note,
+            CautionLevel::Warning,
             Icon::KeepHot,
             (words.hold_hot)(&known(least_c)),
         ),
@@ -120,15 +121,10 @@ fn view(voice: &Voice<'_>, caution: Caution, sure: Sure) -> Option<CareView> {
         ),
         _ => return None,
     };
-    let word = match level {
-        CautionLevel::Danger => words.danger,
-        CautionLevel::Warning => words.warning,
-        CautionLevel::Note => words.note,
-    };
     Some(CareView {
         level,
         icon,
-        word: word.to_owned(),
+        word: level::word(safety, level).to_owned(),
         text,
     })
 }

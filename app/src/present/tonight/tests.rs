@@ -353,7 +353,8 @@ fn what_can_kill_comes_first() {
     );
     let rice = of(Dish::WhiteRice);
     assert!(rice.iter().any(|view| view.icon == Icon::Moon), "{rice:?}");
-    assert_eq!(rice.last().unwrap().level, CautionLevel::Note);
+    // The food comes before the store, where both are as bad.
+    assert_eq!(rice.last().unwrap().level, CautionLevel::Warning);
     // A hot store is told of whatever is cooked.
     assert!(
         of(Dish::TeaWater)

@@ -49,7 +49,7 @@ pub(super) fn Follows(outcome: Memo<Outcome>, children: View) -> impl IntoView {
                             <Caution
                                 level=CautionLevel::Note
                                 icon=Icon::PotCold
-                                word=words.text(|strings| strings.build_safety.note)
+                                word=words.text(|strings| strings.safety.note)
                                 text
                                 test="cooker-below-boil"
                             />

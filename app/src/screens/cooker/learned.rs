@@ -3,7 +3,7 @@
 use crate::reactive::*;
 
 use crate::components::{Fact, FactList, Fold, Panel};
-use crate::present::cooker::learned::{LearnedView, learned, n_reports};
+use crate::present::cooker::learned::{LearnedView, Reports, learned};
 use crate::shell::{Shell, use_shell};
 use crate::state::ids::CookerId;
 
@@ -17,12 +17,12 @@ pub(super) fn Learned(id: CookerId) -> impl IntoView {
         ..
     } = use_shell();
     let in_use = store.in_use();
-    let n_reports = store.read(move |document| n_reports(&document.journal(id)));
+    let reports = store.read(move |document| Reports::of(&document.journal(id)));
     let belief = estimates.belief();
     let view = Memo::new(move |_| {
         let (strings, formats) = (words.strings(), words.formats().get());
         let all = belief.with(|belief| belief.as_ref().map(|belief| belief.learned()))?;
-        Some(learned(strings, &formats, &all, n_reports.get()))
+        Some(learned(strings, &formats, &all, &reports.get()))
     });
     let from = Signal::derive(move || {
         view.with(|view| match view {

@@ -13,8 +13,8 @@ use super::manage::{Manage, UseThis};
 use super::parts::Parts;
 use super::plots::Plots;
 use super::rebuilt::Rebuilt;
-use crate::components::{ActionDock, Caution, Fold, Panel};
-use crate::present::cooker::cautions::cautions;
+use crate::components::{ActionDock, Caution, CautionLevel, Fold, Panel};
+use crate::present::cooker::cautions::{CautionView, cautions};
 use crate::present::cooker::facts::{heater_in_short, in_short};
 use crate::present::cooker::fault::build_of;
 use crate::present::wear;
@@ -168,27 +168,50 @@ fn Minded(subject: Memo<Option<Subject>>) -> impl IntoView {
             Some(cautions(strings, &formats, &build))
         })
     });
-    let n_views = Memo::new(move |_| views.with(|views| views.as_ref().map_or(0, Vec::len)));
-    let heading = Signal::derive(move || (words.strings().cooker.parts.cautions)(n_views.get()));
-    let line = |view: crate::present::cooker::cautions::CautionView| {
+    let count = move |is_worst: bool| {
+        Memo::new(move |_| {
+            views.with(|views| {
+                let views = views.iter().flatten();
+                views.filter(|view| is_danger(view) == is_worst).count()
+            })
+        })
+    };
+    let (n_worst, n_more) = (count(true), count(false));
+    let heading = Signal::derive(move || {
+        let words = &words.strings().cooker.parts;
+        let say = if 0 < n_worst.get() {
+            words.more_cautions
+        } else {
+            words.cautions
+        };
+        say(n_more.get())
+    });
+    let line = |view: CautionView| {
         view! { <Caution level=view.level icon=view.icon word=view.word text=view.text /> }
     };
     let list = move |is_worst: bool| {
         let views = views.get().unwrap_or_default();
         views
             .into_iter()
-            .filter(|view| (view.level == crate::components::CautionLevel::Danger) == is_worst)
+            .filter(|view| is_danger(view) == is_worst)
             .map(line)
             .collect_view()
     };
     view! {
-        <Show when=move || 0 < n_views.get()>
+        <Show when=move || 0 < n_worst.get() + n_more.get()>
             <Panel heading=words.text(|strings| strings.safety.title) test="cooker-cautions">
                 <div class="stack">{move || list(true)}</div>
-                <Fold summary=heading test="cooker-cautions-more">
-                    {move || list(false)}
-                </Fold>
+                <Show when=move || 0 < n_more.get()>
+                    <Fold summary=heading test="cooker-cautions-more">
+                        {move || list(false)}
+                    </Fold>
+                </Show>
             </Panel>
         </Show>
     }
+}
+
+/// What is told without opening anything.
+fn is_danger(view: &CautionView) -> bool {
+    view.level == CautionLevel::Danger
 }

@@ -12,8 +12,8 @@ use crate::components::{
 };
 use crate::i18n::refusal::parse_refusal;
 use crate::present::diary::sun::{
-    SUN_HOUR_STEPS, all_day, cells, comes_to, drawn, is_all_day, is_worth_undoing, possible_h,
-    tapped, told_at_once, untold,
+    SUN_HOUR_STEPS, all_day, cells, comes_to, drawn, is_all_day, is_worth_undoing, onward,
+    onward_words, possible_h, tapped, told_at_once, untold,
 };
 use crate::present::typed::stepped;
 use crate::shell::toasts::ToastAbout;
@@ -140,6 +140,28 @@ fn Told(scene: Scene) -> impl IntoView {
     });
     // What a tapped hour is now, for a screen reader.
     let said = RwSignal::new(String::new());
+    // The hour that was tapped last, for those after it.
+    let last = RwSignal::new(None::<(Day, usize)>);
+    let rest = Memo::new(move |_| {
+        let (_, hour) = last.get().filter(|(day, _)| *day == scene.day.get())?;
+        let log = scene.log.get();
+        let (sky, all) = scene
+            .daylight
+            .with(|daylight| onward(log.as_ref(), hour, daylight))?;
+        Some((say(shell, |voice| onward_words(voice, hour, sky)), all))
+    });
+    let onward_button = move || {
+        rest.get().map(|(label, log)| {
+            view! {
+                <Button
+                    label
+                    on_press=Callback::new(move |()| scene.tap_sky(Some(log), false))
+                    icon=Icon::Onward
+                    test="sun-onward"
+                />
+            }
+        })
+    };
     let on_tap = move |place: usize| {
         let daylight = scene.daylight.get_untracked();
         let log = scene.log.get_untracked();
@@ -147,6 +169,7 @@ fn Told(scene: Scene) -> impl IntoView {
             tapped(log.as_ref(), daylight.start + place, &daylight),
             true,
         );
+        last.set(Some((scene.day.get_untracked(), daylight.start + place)));
         let hour = hours.with_untracked(|hours| hours.get(place).map(|hour| hour.spoken.clone()));
         said.set(hour.unwrap_or_default());
     };
@@ -160,6 +183,7 @@ fn Told(scene: Scene) -> impl IntoView {
             on_tap=Callback::new(on_tap)
             test="sun-hours"
         />
+        {onward_button}
         <p class="unseen" aria-live="polite">{move || said.get()}</p>
         {move || view! { <AsNumber scene day=scene.day.get() /> }}
     }

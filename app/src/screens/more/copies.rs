@@ -87,10 +87,7 @@ fn OutAndIn() -> impl IntoView {
         })
     };
     let in_lines = move || match picked.get()? {
-        Picked::Copy(decoded) => {
-            let on_done = Callback::new(move |()| picked.set(None));
-            Some(view! { <PickedCopy decoded=*decoded on_done /> })
-        }
+        Picked::Copy(decoded) => Some(view! { <PickedCopy decoded=*decoded picked /> }),
         Picked::Trouble(trouble) => {
             let text = Signal::derive(move || {
                 trouble_text(&words.strings().more, &trouble).unwrap_or_default()
@@ -129,7 +126,7 @@ fn OutAndIn() -> impl IntoView {
 
 /// A copy that was picked: what is in it, and whether it shall take the household's place.
 #[component]
-fn PickedCopy(decoded: Decoded, on_done: Callback<()>) -> impl IntoView {
+fn PickedCopy(decoded: Decoded, picked: RwSignal<Option<Picked>>) -> impl IntoView {
     let shell = use_shell();
     let Shell {
         words,
@@ -140,6 +137,7 @@ fn PickedCopy(decoded: Decoded, on_done: Callback<()>) -> impl IntoView {
     } = shell;
     let has_household = store.has_household();
     let has_no_room = RwSignal::new(false);
+    let is_working = RwSignal::new(false);
     let document = StoredValue::new(decoded.document.clone());
     let texts = StoredValue::new(decoded.texts.clone());
     let shown = Memo::new(move |_| {
@@ -152,13 +150,21 @@ fn PickedCopy(decoded: Decoded, on_done: Callback<()>) -> impl IntoView {
         )
     });
     let replace = Callback::new(move |()| {
-        let is_in = store.replace(document.get_value()).is_ok();
-        has_no_room.set(!is_in);
-        if is_in {
-            bring_texts(shell, texts.get_value());
-            on_done.run(());
-            router.go(Route::Tonight);
-        }
+        let (document, texts) = (document.get_value(), texts.get_value());
+        is_working.set(true);
+        spawn_local(async move {
+            // The household comes in once its readings are kept: whoever leaves before has changed
+            // nothing, and none of its runs is ever without them.
+            bring_texts(shell, texts).await;
+            let is_in = store.replace(document).is_ok();
+            is_working.try_set(false);
+            has_no_room.try_set(!is_in);
+            if is_in {
+                // The page may be left by now.
+                picked.try_set(None);
+                router.go(Route::Tonight);
+            }
+        });
     });
     view! {
         <section class="picked-copy stack" data-test="picked-copy">
@@ -189,6 +195,9 @@ fn PickedCopy(decoded: Decoded, on_done: Callback<()>) -> impl IntoView {
                     test="copy-no-room"
                 />
             </Show>
+            <p class="aside" role="status">
+                {move || is_working.get().then(|| words.strings().common.saving.pending)}
+            </p>
             <div class="row">
                 <Button
                     label=Signal::derive(move || {
@@ -198,11 +207,13 @@ fn PickedCopy(decoded: Decoded, on_done: Callback<()>) -> impl IntoView {
                     })
                     icon=Icon::Fetch
                     on_press=replace
+                    disabled=is_working
                     test="copy-replace"
                 />
                 <Button
                     label=words.text(|strings| strings.common.buttons.cancel)
-                    on_press=on_done
+                    on_press=Callback::new(move |()| picked.set(None))
+                    disabled=is_working
                     test="copy-cancel"
                 />
             </div>
@@ -222,7 +233,7 @@ fn Keeping() -> impl IntoView {
             SaveStatus::Saved => saving.saved,
             SaveStatus::Pending => saving.pending,
             // The line above the screen says what is the matter.
-            SaveStatus::Failed(_) | SaveStatus::Locked(_) => "",
+            SaveStatus::Cleared | SaveStatus::Failed(_) | SaveStatus::Locked(_) => "",
         }
     };
     let promise = move || {

@@ -4,6 +4,7 @@ use crate::reactive::*;
 
 use crate::components::{Caution, CautionLevel, Icon, Panel};
 use crate::i18n::strings::safety::Safety;
+use crate::present::level::word;
 use crate::screens::more::Page;
 use crate::shell::use_shell;
 
@@ -69,12 +70,8 @@ pub(super) fn SafetyPage() -> impl IntoView {
     let words = use_shell().words;
     let text = move |pick: Text| Signal::derive(move || pick(&words.strings().safety).to_owned());
     let line = move |&(level, icon, pick): &(CautionLevel, Icon, Text)| {
-        let word: Text = match level {
-            Danger => |safety| safety.danger,
-            Warning => |safety| safety.warning,
-            Note => |safety| safety.note,
-        };
-        view! { <Caution level icon word=text(word) text=text(pick) /> }
+        let word = Signal::derive(move || word(&words.strings().safety, level).to_owned());
+        view! { <Caution level icon word text=text(pick) /> }
     };
     let group = move |group: Group| {
         view! {

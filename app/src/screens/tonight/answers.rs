@@ -190,7 +190,7 @@ pub(super) fn Worn(scene: Scene) -> impl IntoView {
                     <Caution
                         level=CautionLevel::Warning
                         icon=Icon::Thermometer
-                        word=words.text(|strings| strings.tonight.care.warning)
+                        word=words.text(|strings| strings.safety.warning)
                         text
                         test="wear-line"
                     />

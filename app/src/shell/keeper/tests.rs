@@ -42,6 +42,10 @@ impl Window {
         self.keeper.save(&mut self.document, at(20, 0))
     }
 
+    fn leave(&mut self) {
+        self.keeper.save_on_leaving(&mut self.document, at(20, 0));
+    }
+
     fn hours(&self) -> Vec<usize> {
         self.document
             .entries
@@ -215,12 +219,44 @@ fn a_newer_version_in_another_window_locks_this_one() {
 }
 
 #[test]
-fn a_store_emptied_under_us_is_filled_again() {
+fn a_store_cleared_under_us_stays_so_until_something_changes() {
     let shelf = shelf();
     let mut window = Window::open(&shelf);
     shelf.remove(KEY).unwrap();
     window.keeper.look_again(&mut window.document, at(20, 0));
     window.save();
+    window.leave();
+    assert_eq!(shelf.get(KEY), Ok(None));
+    assert_eq!(window.keeper.status(), SaveStatus::Cleared);
+    assert_eq!(window.document, set_up());
+    // Whoever goes on with it keeps all of it.
+    window.log(9, 80.0);
+    window.save();
+    assert_eq!(window.keeper.status(), SaveStatus::Saved);
+    let again = Window::open(&shelf);
+    assert_eq!(again.document, window.document);
+    assert_eq!(again.hours(), [9]);
+}
+
+#[test]
+fn a_window_that_goes_does_not_fill_a_cleared_store() {
+    let shelf = shelf();
+    let mut window = Window::open(&shelf);
+    window.log(9, 80.0);
+    shelf.remove(KEY).unwrap();
+    window.leave();
+    assert_eq!(shelf.get(KEY), Ok(None));
+    // Where nothing was cleared, what is not kept yet is kept at the last moment.
+    let shelf = self::shelf();
+    let mut window = Window::open(&shelf);
+    window.log(9, 80.0);
+    window.leave();
+    assert_eq!(Window::open(&shelf).hours(), [9]);
+    // So is what a first visit has done.
+    let shelf = MemoryShelf::default();
+    let mut window = Window::open(&shelf);
+    window.act(set_up_action());
+    window.leave();
     assert_eq!(Window::open(&shelf).document, set_up());
 }
 

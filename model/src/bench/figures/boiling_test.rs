@@ -14,7 +14,7 @@ const WATER_J_KGK: f64 = 4186.0;
 const VAPOUR_J_KG: f64 = 2.26e6;
 /// A reading this near the local boiling point boils: thermometers and weather are as far off. \[K\]
 const NEAR_K: f64 = 1.0;
-/// So many readings in a row must say so.
+/// So many readings in a row must say so, or as many as there are before the pot comes out.
 const IN_A_ROW: usize = 3;
 
 /// The result of one pot.
@@ -53,11 +53,13 @@ pub fn boiling_test(
         .filter_map(|row| Some((row.time_s, row.pot_c?)))
         .collect();
     let start_c = pot.start_c.or(read.first().map(|(_, pot_c)| *pot_c))?;
-    let boils = |three: &&[(f64, f64)]| three.iter().all(|(_, c)| *c >= boiling_c - NEAR_K);
-    let boil_s = read
-        .windows(IN_A_ROW)
-        .find(boils)
-        .map(|three| three[0].0 - pot.in_s);
+    let boils = |from: usize| {
+        let mut row = read.iter().skip(from).take(IN_A_ROW);
+        row.all(|(_, c)| *c >= boiling_c - NEAR_K)
+    };
+    let boil_s = (0..read.len())
+        .find(|from| boils(*from))
+        .and_then(|from| Some(read.get(from)?.0 - pot.in_s));
     let hottest_c = read.iter().map(|(_, pot_c)| *pot_c).fold(start_c, f64::max);
     let end_c = hottest_c.min(boiling_c);
     let rise_k = end_c - start_c;
@@ -91,6 +93,12 @@ mod tests {
     use crate::pot::{Lid, Pot, PotKind, PotSize, Wrap};
 
     fn tested(left_kg: Option<f64>) -> BoilingTest {
+        // 2 K a minute from 15 °C, and five minutes of the boil.
+        of_minutes(left_kg, 50, |minute| 15.0 + 2.0 * (minute - 5.0))
+    }
+
+    /// A boil at 95 °C, read each minute up to the last.
+    fn of_minutes(left_kg: Option<f64>, last: usize, pot_c: impl Fn(f64) -> f64) -> BoilingTest {
         let pot = PotIn {
             in_s: 300.0,
             out_s: None,
@@ -104,12 +112,11 @@ mod tests {
             start_c: None,
             left_kg,
         };
-        // 2 K a minute from 15 °C to a boil at 95 °C, and five minutes of it.
-        let rows = (0..=50)
+        let rows = (0..=last)
             .map(|minute| Row {
                 line: minute + 1,
                 time_s: 60.0 * minute as f64,
-                pot_c: (minute >= 5).then(|| (15.0 + 2.0 * (minute as f64 - 5.0)).min(95.0)),
+                pot_c: (minute >= 5).then(|| pot_c(minute as f64).min(95.0)),
                 ..Row::default()
             })
             .collect();
@@ -131,6 +138,25 @@ mod tests {
         assert!((test.boil_s.unwrap() - 2400.0).abs() < 1e-9);
         assert!((test.corrected_s.unwrap() - 2250.0).abs() < 1e-9);
         assert!((test.start_c - 15.0).abs() < 1e-9);
+    }
+
+    /// Worked by hand: 2 K a minute from 15 °C, so at 95 °C after 40 minutes, and at 93 °C the minute before.
+    #[test]
+    fn a_run_that_ends_as_it_boils_has_boiled() {
+        let boil_s = |last, spike: Option<f64>| {
+            let pot_c = |minute: f64| {
+                let is_spike = spike.is_some_and(|at| (at - minute).abs() < 0.5);
+                let rises_c = 15.0 + 2.0 * (minute - 5.0);
+                if is_spike { 95.0 } else { rises_c }
+            };
+            of_minutes(None, last, pot_c).boil_s
+        };
+        assert_eq!(boil_s(45, None), Some(2400.0));
+        assert_eq!(boil_s(46, None), Some(2400.0));
+        assert_eq!(boil_s(44, None), None);
+        // One wild reading among colder ones is no boil.
+        assert_eq!(boil_s(44, Some(20.0)), None);
+        assert_eq!(boil_s(50, Some(20.0)), Some(2400.0));
     }
 
     /// Worked by hand: 4.186 kJ/kgK times 80 K, and 0.05 kg of steam at 2260 kJ/kg, over 500 kJ.

@@ -104,6 +104,8 @@ pub struct RunFit {
     pub pots_c: Vec<f64>,
     /// Root mean square of what is left over. \[K\]
     pub rms_k: f64,
+    /// Scatter of what is left over, as [`Fit::scatter_k`] has it of all runs. \[K\]
+    pub scatter_k: f64,
 }
 
 /// What the runs say of the cooker.
@@ -119,7 +121,8 @@ pub struct Fit {
     pub untold: Vec<(Parameter, Parameter)>,
     /// Each run, with what is left over.
     pub runs: Vec<RunFit>,
-    /// Scatter of the residuals. \[K\]
+    /// Scatter of the residuals: their median size as that of a normal distribution, so that single
+    /// wild readings change nothing. \[K\]
     pub scatter_k: f64,
     /// Noise from reading to reading, which no model could explain. \[K\]
     pub noise_k: f64,
@@ -284,13 +287,14 @@ fn report(
         run_fits.push(RunFit {
             name: run.name.clone(),
             rms_k: worth::rms_k(&residuals),
+            scatter_k: worth::scatter_k(std::iter::once(&*residuals)),
             start_c: start.store_c,
             jacket_c: start.jacket_c,
             pots_c: start.pots_c.clone(),
             residuals,
         });
     }
-    let scatter_k = worth::scatter_k(&run_fits);
+    let scatter_k = worth::scatter_k(run_fits.iter().map(|run| &*run.residuals));
     let noise_k = worth::noise_k(plans);
     let shared = solved.problem.shared();
     let correlations: Vec<Vec<f64>> = (0..shared)

@@ -104,11 +104,10 @@ fn robust_sd_k(mut sizes: Vec<f64>) -> f64 {
     1.4826 * median(&mut sizes)
 }
 
-/// Scatter of all residuals. \[K\]
-pub(super) fn scatter_k(runs: &[RunFit]) -> f64 {
-    let sizes = runs
-        .iter()
-        .flat_map(|run| mets(&run.residuals))
+/// Scatter of the residuals of one run, or of several. \[K\]
+pub(super) fn scatter_k<'a>(residuals: impl Iterator<Item = &'a [Residual]>) -> f64 {
+    let sizes = residuals
+        .flat_map(mets)
         .map(|met| (met.fitted_c - met.read_c).abs());
     robust_sd_k(sizes.collect())
 }

@@ -10,6 +10,13 @@ pub(super) const LEARNED: Learned = Learned {
         1 => "From one report in the diary, against what the tables say.".to_owned(),
         _ => format!("From {n_reports} reports in the diary, against what the tables say."),
     },
+    nothing_from: |n_reports| match n_reports {
+        1 => "Nothing could be learned from one report in the diary yet, so the tables speak."
+            .to_owned(),
+        _ => format!(
+            "Nothing could be learned from {n_reports} reports in the diary yet, so the tables speak."
+        ),
+    },
     from_nothing: "Nothing was reported yet, so the tables speak. Each time you tell when a pot boiled or was done, or what a thermometer shows, Duskpot knows this cooker better.",
     working: "Reading the diary…",
     name: |multiplier| match multiplier {
@@ -40,7 +47,6 @@ pub(super) const LEARNED: Learned = Learned {
     so_many_times: |middle, low, high| {
         format!("about {middle} times the table; between {low} and {high}")
     },
-    anywhere: |low, high| format!("between {low} and {high} times the table"),
     figure: |now, told| format!("{now}; by the table {told}"),
     open: "Not learned yet",
     taught_by: |multiplier| match multiplier {

@@ -23,6 +23,10 @@ pub(super) const PARTS: Parts = Parts {
         1 => "One thing to mind with this build".to_owned(),
         _ => format!("{n} things to mind with this build"),
     },
+    more_cautions: |n| match n {
+        1 => "One more thing to mind with this build".to_owned(),
+        _ => format!("{n} more things to mind with this build"),
+    },
     panels: Panels {
         heading: "Panels",
         module_w: "Each panel",

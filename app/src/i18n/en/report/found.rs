@@ -31,9 +31,9 @@ pub(super) const FOUND: FoundWords = FoundWords {
         Worth::Good => "As good as the readings are.",
     },
     rests_on: |n_runs, scatter| match n_runs {
-        1 => format!("From one run. Readings lie {scatter} from the curve, as a rule."),
+        1 => format!("From one run. Two readings in three lie within {scatter} of the curve."),
         _ => format!(
-            "From {n_runs} runs together. Readings lie {scatter} from the curve, as a rule."
+            "From {n_runs} runs together. Two readings in three lie within {scatter} of the curves."
         ),
     },
     doubt: |doubt, name, number| match doubt {
@@ -98,7 +98,9 @@ pub(super) const FOUND: FoundWords = FoundWords {
     store_fitted: "Store, fitted",
     pot_read: "Pot, read",
     pot_fitted: "Pot, fitted",
-    near: |distance| format!("The fitted curve passes the readings at {distance}, as a rule."),
+    near: |distance| {
+        format!("Two in three of this run’s readings lie within {distance} of the fitted curve.")
+    },
     left_over: |run| format!("What is left over: {run}"),
     left_store: "Store, reading less curve",
     left_pot: "Pot, reading less curve",
@@ -111,6 +113,11 @@ pub(super) const FOUND: FoundWords = FoundWords {
     why: "What limited the pot",
     boiled: |time| format!("The pot boils {time} after it goes in."),
     not_boiled: |hottest| format!("The pot does not boil: left in, it gets to {hottest}."),
+    just_below: |hottest| {
+        format!(
+            "The readings reach the boil; the fitted curve stays below, at {hottest}. No more can be said of what limited it."
+        )
+    },
     heat_suffices: "There is heat enough in the store: it does not get into the pot in time.",
     heat_lacks: "There is not heat enough in the store, however well it is passed on.",
     worst: |limit| match limit {
@@ -200,8 +207,10 @@ pub(super) const FOUND: FoundWords = FoundWords {
         "Time to boil, as read",
         "when the readings reach the boil; above, the fitted curve",
     ],
+    no_boil_read: "no boil in the readings",
     boil_corrected: "The same from 25 °C to 100 °C",
     efficiency: "Share of the heat given that the water took",
+    above_all: "more than all the heat there was: the readings, the water or the heater’s power must be wrong",
     cooking_power: "Standardised cooking power at 50 K (ASAE S580.1)",
     not_met: "The standard’s cooking power is not told, since its conditions don’t hold:",
     condition,

@@ -13,7 +13,14 @@ pub(super) const GUIDE: Guide = Guide {
         RunKind::Boil => &BOIL,
         RunKind::Free => &FREE,
     },
-    takes: |time, every| format!("Takes about {time}, with a reading every {every} at first."),
+    takes: |time, every| {
+        format!("Takes about {time} from the start, with a reading every {every} at first.")
+    },
+    takes_pot: |time, every| {
+        format!(
+            "Takes about {time} from when the pot goes in, with a reading every {every} at first."
+        )
+    },
     cannot_foresee: "How long it takes can’t be worked out for this cooker. Read every ten minutes, and every minute or two while a pot is in.",
     steps: "Step by step",
     write: "What to write down",
@@ -33,7 +40,10 @@ pub(super) const GUIDE: Guide = Guide {
         )
     },
     notes: "Anything else: wind, who reads, which thermometer",
+    began: "When it began",
+    began_hint: "Empty means now; a time later than now is yesterday’s.",
     start: "Start the run now",
+    start_earlier: "Start the run at that time",
     goes_on: |name| format!("{name} still goes on."),
     to_it: "Go on with it",
 };

@@ -14,7 +14,8 @@ pub(super) const LIVE: Live = Live {
     missed: |count| {
         format!("While the screen was off {count} readings were due. Go on with the next.")
     },
-    ends: |time, length| format!("It should tell enough by {time}, after {length}."),
+    ends: |time, length| format!("It should tell enough by {time}, {length} after its start."),
+    ends_with_pot: "How long it takes counts from when the pot goes in.",
     has_told: "It has gone on long enough to tell what it is for.",
     remind: "How long, and reminders",
     keep_on: "Keep the screen on",
@@ -60,6 +61,13 @@ pub(super) const LIVE: Live = Live {
     left: |water| format!("{water} left"),
     put_in: "Pot goes in now",
     take_out: "Pot comes out now",
+    was_put_in: "Pot went in at that time",
+    was_taken_out: "Pot came out at that time",
+    earlier: "At another time",
+    went_in: "It went in at",
+    came_out: "It came out at",
+    boils: "It boils now",
+    boils_hint: |degrees| format!("Writes {degrees} down for the pot: water boils there here."),
     water: "Water",
     start: "It goes in at",
     left_label: "Left in it, by weighing",

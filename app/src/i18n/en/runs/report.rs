@@ -28,6 +28,7 @@ pub(super) const REPORT: Report = Report {
     figure: "Figure",
     banded: |value, low, high, unit| format!("{value} ({low} to {high})\u{A0}{unit}"),
     plain: |value, unit| format!("{value}\u{A0}{unit}"),
+    above_all: |value| format!("{value}: can’t be, look the run over"),
     not_told: "not told",
     no_value: "never",
     not_fitted: "not worked out",

@@ -7,9 +7,15 @@ pub(super) const CHANCES: Chances = Chances {
     expect_boil: |eaten| format!("We expect it to boil before {eaten}."),
     expect_done: |eaten| format!("We expect it to boil, and to be done before {eaten}."),
     expect_either: |eaten| {
-        format!("We expect it to be done before {eaten}, at the boil or just below.")
+        format!(
+            "We expect it to be done before {eaten}, at the boil or just below. Food cooks below the boil too, only more slowly."
+        )
     },
-    expect_below: |eaten| format!("We expect it to be done before {eaten}, without boiling."),
+    expect_below: |eaten| {
+        format!(
+            "We expect it to be done before {eaten}, without boiling. Food cooks below the boil too, only more slowly."
+        )
+    },
     may_stay_cold: "It may stay below the boil.",
     may_be_late: |eaten| format!("It may boil only after {eaten}."),
     may_not_be_done: |eaten| format!("At {eaten} it may not be done yet."),

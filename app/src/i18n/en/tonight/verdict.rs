@@ -10,6 +10,8 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         should_be_done: "Should be done",
         may_boil: "May boil",
         may_be_done: "May be done",
+        unlikely_to_boil: "Unlikely to boil",
+        unlikely_to_be_done: "Unlikely to be done",
         may_boil_dry: "May boil dry",
         not_done: "Not done in time",
         too_late: "Boils too late",
@@ -32,7 +34,9 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         boils_and_done: |eaten| format!("It boils, and is done before {eaten}."),
         boils: |eaten| format!("It boils before {eaten}."),
         done_without_boil: |hottest, eaten| {
-            format!("It gets to about {hottest}, and is done before {eaten} without boiling.")
+            format!(
+                "It gets to about {hottest}, and is done before {eaten} without boiling. Food cooks below the boil too, only more slowly."
+            )
         },
         done_late: |hottest, eaten, done| {
             format!(

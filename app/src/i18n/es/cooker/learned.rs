@@ -10,6 +10,13 @@ pub(super) const LEARNED: Learned = Learned {
         1 => "De un aviso en el diario, frente a lo que dicen las tablas.".to_owned(),
         _ => format!("De {n_reports} avisos en el diario, frente a lo que dicen las tablas."),
     },
+    nothing_from: |n_reports| match n_reports {
+        1 => "De un aviso en el diario aún no se pudo aprender nada, así que hablan las tablas."
+            .to_owned(),
+        _ => format!(
+            "De {n_reports} avisos en el diario aún no se pudo aprender nada, así que hablan las tablas."
+        ),
+    },
     from_nothing: "Aún no hay ningún aviso, así que hablan las tablas. Cada vez que usted dice cuándo hirvió o estuvo lista una olla, o qué marca un termómetro, Duskpot conoce mejor esta cocina.",
     working: "Leyendo el diario…",
     name: |multiplier| match multiplier {
@@ -40,7 +47,6 @@ pub(super) const LEARNED: Learned = Learned {
     so_many_times: |middle, low, high| {
         format!("unas {middle} veces la tabla; entre {low} y {high}")
     },
-    anywhere: |low, high| format!("entre {low} y {high} veces la tabla"),
     figure: |now, told| format!("{now}; según la tabla {told}"),
     open: "Aún sin aprender",
     taught_by: |multiplier| match multiplier {

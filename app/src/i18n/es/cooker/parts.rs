@@ -23,6 +23,10 @@ pub(super) const PARTS: Parts = Parts {
         1 => "Una cosa que cuidar en esta construcción".to_owned(),
         _ => format!("{n} cosas que cuidar en esta construcción"),
     },
+    more_cautions: |n| match n {
+        1 => "Otra cosa más que cuidar en esta construcción".to_owned(),
+        _ => format!("Otras {n} cosas que cuidar en esta construcción"),
+    },
     panels: Panels {
         heading: "Paneles",
         module_w: "Cada panel",

@@ -31,9 +31,11 @@ pub(super) const FOUND: FoundWords = FoundWords {
         Worth::Good => "Tan bueno como las lecturas.",
     },
     rests_on: |n_runs, scatter| match n_runs {
-        1 => format!("De una prueba. Las lecturas quedan, por lo común, a {scatter} de la curva."),
+        1 => format!(
+            "De una prueba. Dos de cada tres lecturas quedan a menos de {scatter} de la curva."
+        ),
         _ => format!(
-            "De {n_runs} pruebas juntas. Las lecturas quedan, por lo común, a {scatter} de la curva."
+            "De {n_runs} pruebas juntas. Dos de cada tres lecturas quedan a menos de {scatter} de las curvas."
         ),
     },
     doubt: |doubt, name, number| match doubt {
@@ -98,7 +100,11 @@ pub(super) const FOUND: FoundWords = FoundWords {
     store_fitted: "Depósito, ajustado",
     pot_read: "Olla, leída",
     pot_fitted: "Olla, ajustada",
-    near: |distance| format!("La curva ajustada pasa, por lo común, a {distance} de las lecturas."),
+    near: |distance| {
+        format!(
+            "Dos de cada tres lecturas de esta prueba quedan a menos de {distance} de la curva ajustada."
+        )
+    },
     left_over: |run| format!("Lo que sobra: {run}"),
     left_store: "Depósito, lectura menos curva",
     left_pot: "Olla, lectura menos curva",
@@ -111,6 +117,11 @@ pub(super) const FOUND: FoundWords = FoundWords {
     why: "Qué limitó la olla",
     boiled: |time| format!("La olla hierve {time} después de entrar."),
     not_boiled: |hottest| format!("La olla no hierve: si se deja dentro llega a {hottest}."),
+    just_below: |hottest| {
+        format!(
+            "Las lecturas llegan al hervor; la curva ajustada queda por debajo, en {hottest}. No se puede decir más de qué la limitó."
+        )
+    },
     heat_suffices: "En el depósito hay calor de sobra: no pasa a tiempo a la olla.",
     heat_lacks: "En el depósito no hay calor bastante, por bien que se pase.",
     worst: |limit| match limit {
@@ -204,8 +215,10 @@ pub(super) const FOUND: FoundWords = FoundWords {
         "Tiempo hasta hervir, leído",
         "cuando las lecturas llegan al hervor; arriba, la curva ajustada",
     ],
+    no_boil_read: "no hay hervor en las lecturas",
     boil_corrected: "Lo mismo de 25 °C a 100 °C",
     efficiency: "Parte del calor entregado que tomó el agua",
+    above_all: "más que todo el calor que hubo: las lecturas, el agua o la potencia del calentador han de estar mal",
     cooking_power: "Potencia de cocción normalizada a 50 K (ASAE S580.1)",
     not_met: "No se da la potencia de cocción de la norma, porque no se cumplen sus condiciones:",
     condition,

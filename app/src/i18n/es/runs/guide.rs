@@ -13,7 +13,14 @@ pub(super) const GUIDE: Guide = Guide {
         RunKind::Boil => &BOIL,
         RunKind::Free => &FREE,
     },
-    takes: |time, every| format!("Tarda unos {time}; al principio, una lectura cada {every}."),
+    takes: |time, every| {
+        format!("Tarda unos {time} desde el comienzo; al principio, una lectura cada {every}.")
+    },
+    takes_pot: |time, every| {
+        format!(
+            "Tarda unos {time} desde que entra la olla; al principio, una lectura cada {every}."
+        )
+    },
     cannot_foresee: "No se puede calcular cuánto tarda con esta cocina. Lea cada diez minutos, y cada uno o dos mientras haya una olla dentro.",
     steps: "Paso a paso",
     write: "Qué se anota",
@@ -33,7 +40,10 @@ pub(super) const GUIDE: Guide = Guide {
         )
     },
     notes: "Algo más: viento, quién lee, qué termómetro",
+    began: "Cuándo empezó",
+    began_hint: "Vacío significa ahora; una hora que aún no ha llegado es la de ayer.",
     start: "Empezar la prueba ahora",
+    start_earlier: "Empezar la prueba a esa hora",
     goes_on: |name| format!("{name} sigue en marcha."),
     to_it: "Seguir con ella",
 };

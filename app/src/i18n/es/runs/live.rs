@@ -14,7 +14,8 @@ pub(super) const LIVE: Live = Live {
     missed: |count| {
         format!("Con la pantalla apagada tocaban {count} lecturas. Siga con la próxima.")
     },
-    ends: |time, length| format!("Debería bastar hacia {time}, tras {length}."),
+    ends: |time, length| format!("Debería bastar {time}, {length} después de empezar."),
+    ends_with_pot: "Cuánto dura se cuenta desde que entra la olla.",
     has_told: "Ya ha durado lo bastante para saber lo que se busca.",
     remind: "Cuánto dura, y avisos",
     keep_on: "Dejar la pantalla encendida",
@@ -60,6 +61,13 @@ pub(super) const LIVE: Live = Live {
     left: |water| format!("quedan {water}"),
     put_in: "La olla entra ahora",
     take_out: "La olla sale ahora",
+    was_put_in: "La olla entró a esa hora",
+    was_taken_out: "La olla salió a esa hora",
+    earlier: "A otra hora",
+    went_in: "Entró a las",
+    came_out: "Salió a las",
+    boils: "Ya hierve",
+    boils_hint: |degrees| format!("Anota {degrees} en la olla: a eso hierve el agua aquí."),
     water: "Agua",
     start: "Entra a",
     left_label: "Lo que queda, pesado",

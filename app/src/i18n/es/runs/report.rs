@@ -30,6 +30,7 @@ pub(super) const REPORT: Report = Report {
     figure: "Cifra",
     banded: |value, low, high, unit| format!("{value} ({low} a {high})\u{A0}{unit}"),
     plain: |value, unit| format!("{value}\u{A0}{unit}"),
+    above_all: |value| format!("{value}: no puede ser, revise la prueba"),
     not_told: "no lo dicen",
     no_value: "nunca",
     not_fitted: "sin calcular",

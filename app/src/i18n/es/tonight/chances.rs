@@ -7,9 +7,15 @@ pub(super) const CHANCES: Chances = Chances {
     expect_boil: |eaten| format!("Esperamos que hierva antes de las {eaten}."),
     expect_done: |eaten| format!("Esperamos que hierva y esté lista antes de las {eaten}."),
     expect_either: |eaten| {
-        format!("Esperamos que esté lista antes de las {eaten}, hirviendo o casi.")
+        format!(
+            "Esperamos que esté lista antes de las {eaten}, hirviendo o casi. La comida también se cuece sin hervir, solo que más despacio."
+        )
     },
-    expect_below: |eaten| format!("Esperamos que esté lista antes de las {eaten}, sin hervir."),
+    expect_below: |eaten| {
+        format!(
+            "Esperamos que esté lista antes de las {eaten}, sin hervir. La comida también se cuece así, solo que más despacio."
+        )
+    },
     may_stay_cold: "Puede que no llegue a hervir.",
     may_be_late: |eaten| format!("Puede que hierva solo después de las {eaten}."),
     may_not_be_done: |eaten| format!("A las {eaten} puede que aún no esté lista."),

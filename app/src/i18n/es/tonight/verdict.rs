@@ -10,6 +10,8 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         should_be_done: "Debería estar lista",
         may_boil: "Puede que hierva",
         may_be_done: "Puede que esté lista",
+        unlikely_to_boil: "Poco probable que hierva",
+        unlikely_to_be_done: "Poco probable que esté lista",
         may_boil_dry: "Puede secarse",
         not_done: "No estará a tiempo",
         too_late: "Hierve muy tarde",
@@ -32,7 +34,9 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         boils_and_done: |eaten| format!("Hierve y está lista antes de las {eaten}."),
         boils: |eaten| format!("Hierve antes de las {eaten}."),
         done_without_boil: |hottest, eaten| {
-            format!("Llega a unos {hottest} y está lista antes de las {eaten} sin hervir.")
+            format!(
+                "Llega a unos {hottest} y está lista antes de las {eaten} sin hervir. La comida también se cuece así, solo que más despacio."
+            )
         },
         done_late: |hottest, eaten, done| {
             format!(

@@ -9,6 +9,8 @@ pub struct Learned {
     pub heading: &'static str,
     /// So many things were reported.
     pub from: fn(n_reports: usize) -> String,
+    /// So many things were reported, and nothing is known better for it.
+    pub nothing_from: fn(n_reports: usize) -> String,
     /// Nothing was reported yet.
     pub from_nothing: &'static str,
     /// The diary is being worked through.
@@ -21,8 +23,6 @@ pub struct Learned {
     pub times: Against,
     /// How many times what the table says, and between what.
     pub so_many_times: fn(middle: &str, low: &str, high: &str) -> String,
-    /// The same of what was not learned.
-    pub anywhere: fn(low: &str, high: &str) -> String,
     /// A figure now and by the table.
     pub figure: fn(now: &str, told: &str) -> String,
     /// Opens what was not learned yet.

@@ -15,8 +15,10 @@ pub struct Parts {
     pub refused: &'static str,
     /// What is wrong with figures that fit no panel, heater or network.
     pub unworkable: Unworkable,
-    /// Heads the cautions.
+    /// Opens so many cautions.
     pub cautions: fn(n: usize) -> String,
+    /// Opens so many more, below those that stand in sight.
+    pub more_cautions: fn(n: usize) -> String,
     /// Panels.
     pub panels: Panels,
     /// Heater.

@@ -79,6 +79,8 @@ pub struct FoundWords {
     pub boiled: Say,
     /// It did not; the hottest it would have got, left in.
     pub not_boiled: Say,
+    /// It did by the readings, and not by the fitted curve; the hottest of that.
+    pub just_below: Say,
     /// There was heat enough in the store: it did not get into the pot in time.
     pub heat_suffices: &'static str,
     /// There was not heat enough.
@@ -136,10 +138,14 @@ pub struct FoundWords {
     /// Time to boil of the last pot, as read, and how it differs from the fitted one; the same from
     /// 25 °C to 100 °C.
     pub boil_time: [&'static str; 2],
+    /// The readings show no boil.
+    pub no_boil_read: &'static str,
     /// See above.
     pub boil_corrected: &'static str,
     /// Efficiency of that boil.
     pub efficiency: &'static str,
+    /// Under an efficiency above one.
+    pub above_all: &'static str,
     /// Standardised cooking power at 50 K.
     pub cooking_power: &'static str,
     /// It has no value because:

@@ -13,8 +13,10 @@ pub struct Guide {
     pub choose: &'static str,
     /// What each kind is and how it is done.
     pub of: fn(RunKind) -> &'static KindWords,
-    /// How long it takes, and how often to read.
+    /// How long it takes from its start, and how often to read.
     pub takes: SayTwo,
+    /// How long it takes from when its pot goes in, and how often to read.
+    pub takes_pot: SayTwo,
     /// How long and how often can't be worked out for this cooker.
     pub cannot_foresee: &'static str,
     /// Head of the steps.
@@ -45,8 +47,14 @@ pub struct Guide {
     pub heater_hint: Say,
     /// Label: anything else.
     pub notes: &'static str,
+    /// Label: when it began.
+    pub began: &'static str,
+    /// Under it: what an empty field means, and a time to come.
+    pub began_hint: &'static str,
     /// Begins the run.
     pub start: &'static str,
+    /// Begins one that began a while ago.
+    pub start_earlier: &'static str,
     /// A run goes on already; its name.
     pub goes_on: Say,
     /// Leads to it.

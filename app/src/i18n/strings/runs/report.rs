@@ -53,6 +53,8 @@ pub struct Report {
     pub banded: fn(value: &str, low: &str, high: &str, unit: &str) -> String,
     /// A value whose spread is not known.
     pub plain: SayTwo,
+    /// An efficiency above one.
+    pub above_all: Say,
     /// The runs did not tell it.
     pub not_told: &'static str,
     /// It has no value: the first litre never boils.

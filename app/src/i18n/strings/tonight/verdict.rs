@@ -28,6 +28,10 @@ pub struct Headlines {
     pub may_boil: &'static str,
     /// It is done in time only if all goes well.
     pub may_be_done: &'static str,
+    /// It rather does not boil in time.
+    pub unlikely_to_boil: &'static str,
+    /// It is rather not done in time.
+    pub unlikely_to_be_done: &'static str,
     /// The water may boil away before the food is done.
     pub may_boil_dry: &'static str,
     /// It may or may not boil, but is not done in time.

@@ -170,7 +170,7 @@ fn where_there_are_odds_they_alone_speak() {
     let told = cold_beans();
     let put_in = told.question.put_in;
     let (clock, lines) = said_by_odds(&told, &odds(0.3, 0.3, None));
-    assert_eq!(clock.headline, "May boil");
+    assert_eq!(clock.headline, "Unlikely to boil");
     assert_eq!(clock.left.replace('\u{A0}', " "), "unlikely, 3 in 10");
     assert!(lines.iter().any(|line| line.contains("unlikely, 3 in 10")));
     let (clock, lines) = said_by_odds(&told, &odds(0.97, 0.9, Some(put_in.plus_s(2700))));

@@ -138,6 +138,11 @@ impl Judged {
     fn is_good(&self) -> bool {
         matches!(self.tone, VerdictTone::Sure | VerdictTone::Likely)
     }
+
+    /// Whether it may go either way.
+    fn is_open(&self) -> bool {
+        OddsWord::Even <= self.chance.word()
+    }
 }
 
 /// Whether the odds are good enough to plan on, so that no help is needed.
@@ -198,9 +203,17 @@ fn headline(voice: &Voice<'_>, judged: Judged) -> &'static str {
         (VerdictTone::Likely, _) if judged.boils => words.should_boil,
         (VerdictTone::Likely, _) => words.should_be_done,
         (VerdictTone::Doubtful, Wrong::Dry) => words.may_boil_dry,
-        // The figure beside it is the chance to be done: of boiling only where that is the same.
-        (VerdictTone::Doubtful, Wrong::Cold | Wrong::Late) if judged.boils => words.may_boil,
-        (VerdictTone::Doubtful, _) => words.may_be_done,
+        // The figure beside it is the chance to be done: of boiling only where that is the same. What
+        // that calls unlikely is not said to be open.
+        (VerdictTone::Doubtful, Wrong::Cold | Wrong::Late) if judged.boils => {
+            if judged.is_open() {
+                words.may_boil
+            } else {
+                words.unlikely_to_boil
+            }
+        }
+        (VerdictTone::Doubtful, _) if judged.is_open() => words.may_be_done,
+        (VerdictTone::Doubtful, _) => words.unlikely_to_be_done,
         (VerdictTone::No, Wrong::Dry) => words.boils_dry,
         (VerdictTone::No, Wrong::Late) => words.too_late,
         (VerdictTone::No, Wrong::Cold) => words.will_not_boil,
@@ -317,6 +330,7 @@ fn happens(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::present::tests::english;
 
     fn odds(p_boil: f64, p_done: f64, p_dry: f64, boils: bool) -> Odds {
         let band = |value| Band {
@@ -367,6 +381,28 @@ mod tests {
         ] {
             assert_eq!(Judged::of(&odds(1.0, p, 0.0, true)).tone, tone, "{p}");
         }
+    }
+
+    #[test]
+    fn the_headline_says_what_the_word_beside_it_says() {
+        let (strings, formats) = english();
+        let voice = Voice {
+            strings,
+            formats: &formats,
+            now: LocalTime(60_000),
+        };
+        let say = |p_boil, p_done, boils| {
+            let judged = Judged::of(&odds(p_boil, p_done, 0.0, boils));
+            (
+                headline(&voice, judged),
+                crate::present::odds::word(strings, judged.chance),
+            )
+        };
+        assert_eq!(say(0.5, 0.5, true), ("May boil", "may go either way"));
+        assert_eq!(say(0.3, 0.3, true), ("Unlikely to boil", "unlikely"));
+        assert_eq!(say(0.95, 0.5, true), ("May be done", "may go either way"));
+        assert_eq!(say(0.95, 0.3, true), ("Unlikely to be done", "unlikely"));
+        assert_eq!(say(0.1, 0.1, false), ("Will not boil", "very unlikely"));
     }
 
     #[test]
