@@ -61,6 +61,7 @@ mod ensemble;
 mod epoch;
 mod filter;
 mod keep;
+mod lean;
 mod load;
 mod melt;
 mod member;
