@@ -76,6 +76,7 @@ mod step;
 mod systematic;
 mod thermometer;
 mod tilt;
+mod today;
 mod trials;
 mod unseen;
 mod untold;
