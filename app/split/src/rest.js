@@ -1,7 +1,7 @@
 
 // The rest of the program comes while the person looks at the first screen.
 const restAddress = new URL("REST_FILE", import.meta.url);
-let rest, restBytes;
+let rest, restModule;
 
 // A device that has been here has it, or needs it at once.
 function wasHere() {
@@ -15,17 +15,20 @@ function wasHere() {
 async function downloadRest() {
     const answer = await fetch(restAddress);
     if (!answer.ok) { throw new Error(`${restAddress}: ${answer.status}`); }
-    return answer.arrayBuffer();
+    // What a browser compiles as it comes, it keeps compiled for the next visit, made fast where it ran
+    // often; a host that does not say what it is has it compiled anew.
+    return answer.headers.get("Content-Type") === "application/wasm"
+        ? WebAssembly.compileStreaming(answer)
+        : WebAssembly.compile(await answer.arrayBuffer());
 }
 
 // The app calls this once its first screen stands, and again where it failed.
 globalThis.fetchRest = async () => {
     try {
-        restBytes ??= downloadRest();
-        const { instance } = await WebAssembly.instantiate(await restBytes, { first: wasm });
-        hang(instance);
+        restModule ??= downloadRest();
+        hang(await WebAssembly.instantiate(await restModule, { first: wasm }));
     } catch (why) {
-        restBytes = undefined;
+        restModule = undefined;
         throw why;
     }
 };
@@ -36,7 +39,7 @@ function hang(instance) {
 }
 
 const restIsAwaited = wasHere();
-if (restIsAwaited) { (restBytes = downloadRest()).catch(() => {}); }
+if (restIsAwaited) { (restModule = downloadRest()).catch(() => {}); }
 
 async function withRest() {
     // Where it is not to be had, the app says so.

@@ -11,9 +11,56 @@ const SETTLE: Duration = Duration::from_millis(350);
 /// Between two bits: enough for a tap to be answered.
 const PAUSE: Duration = Duration::from_millis(16);
 
-/// Works once what has changed so far is painted: what is long to draw keeps nobody from reading.
+/// Works once what has changed so far is painted, and a tap that came meanwhile is answered: what is
+/// long to draw keeps nobody from reading.
 pub(super) fn after_paint(work: impl FnOnce() + 'static) {
-    request_animation_frame(move || set_timeout(work, Duration::ZERO));
+    request_animation_frame(move || set_timeout(work, PAUSE));
+}
+
+/// A value that follows once what else has changed is painted.
+pub(super) fn painted<T>(value: Memo<T>) -> Signal<T>
+where
+    T: Clone + PartialEq + Send + Sync + 'static,
+{
+    let shown = RwSignal::new(value.get_untracked());
+    let waits = StoredValue::new(false);
+    let follow = move || {
+        // The person may have left the page meanwhile.
+        if waits.try_update_value(|waits| *waits = false).is_some() {
+            shown.set(value.get_untracked());
+        }
+    };
+    effect(move || {
+        let is_new = value.with(|value| shown.with_untracked(|shown| shown != value));
+        if is_new && !waits.get_value() {
+            waits.set_value(true);
+            after_paint(follow);
+        }
+    });
+    shown.into()
+}
+
+/// A value that is long to work out: it follows when nothing that `hangs_on` reads has changed for a
+/// while.
+pub(super) fn settled<T>(hangs_on: impl Fn() + 'static, value: Memo<T>) -> Signal<T>
+where
+    T: Clone + Send + Sync + 'static,
+{
+    let shown = RwSignal::new(value.get_untracked());
+    let is_first = StoredValue::new(true);
+    let begin = move || {
+        hangs_on();
+        !is_first
+            .try_update_value(|first| std::mem::replace(first, false))
+            .unwrap_or(true)
+    };
+    bit_by_bit(begin, move |_| {
+        if let Some(value) = value.try_get_untracked() {
+            shown.try_update(|shown| *shown = value);
+        }
+        false
+    });
+    shown.into()
 }
 
 /// A bit, by its number; whether there is another.

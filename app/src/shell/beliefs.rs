@@ -24,6 +24,8 @@ use crate::state::ids::CookerId;
 const STRETCH_DAYS: i32 = 1;
 /// What was walked to is put away so long after, when all is calm.
 const CALM: Duration = Duration::from_secs(2);
+/// An edit is let settle for so long before it is walked.
+const SETTLE: Duration = Duration::from_millis(300);
 /// Between two stretches: enough for a tap to be answered.
 const PAUSE: Duration = Duration::from_millis(4);
 
@@ -173,8 +175,10 @@ impl Beliefs {
             let _ = (self.walks.get(), today.get());
             set_timeout(move || self.put_away(whose), CALM);
         });
-        // An edit is shown before what follows from it is worked out, where nobody looks at that.
+        // An edit is shown before what follows from it is worked out, where nobody looks at that, and
+        // while somebody types no step of it is.
         let waits = StoredValue::new(false);
+        let mut rest = PAUSE;
         effect(move || {
             self.follow_diary();
             now.track();
@@ -190,7 +194,7 @@ impl Beliefs {
                         self.walk_later();
                     }
                 },
-                PAUSE,
+                std::mem::replace(&mut rest, SETTLE),
             );
         });
     }

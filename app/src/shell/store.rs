@@ -26,6 +26,7 @@ pub struct Store {
     status: RwSignal<SaveStatus>,
     notice: RwSignal<Option<Notice>>,
     changes: RwSignal<u32>,
+    deeds: RwSignal<u32>,
     clock: Clock,
     toasts: Toasts,
 }
@@ -39,6 +40,7 @@ impl Store {
             status: RwSignal::new(keeper.status()),
             notice: RwSignal::new(notice),
             changes: RwSignal::new(0),
+            deeds: RwSignal::new(0),
             keeper: StoredValue::new(keeper),
             clock,
             toasts,
@@ -89,6 +91,11 @@ impl Store {
         self.changes.into()
     }
 
+    /// Counts those of them that more hangs on than the plan of the next meal.
+    pub(super) fn deeds(&self) -> Signal<u32> {
+        self.deeds.into()
+    }
+
     /// Whether the household shown is kept under this key.
     pub(super) fn is_kept_under(&self, key: &str) -> bool {
         self.keeper.with_value(|keeper| keeper.key() == key)
@@ -118,12 +125,16 @@ impl Store {
     pub fn act(&self, action: Action) -> Result<Done, Refused> {
         let now = self.clock.now_untracked();
         let kept = action.clone();
+        let is_plan = matches!(action, Action::ChangePlan(_));
         // The document is touched only by an action that is not refused, so that nothing that
         // hangs on it is worked out for nothing.
         let mut document = self.document.get_untracked();
         let done = apply(&mut document, action, now)?;
         self.document.set(document);
         self.keeper.update_value(|keeper| keeper.note(kept, now));
+        if !is_plan {
+            self.deeds.update(|deeds| *deeds = deeds.wrapping_add(1));
+        }
         self.changes
             .update(|changes| *changes = changes.wrapping_add(1));
         self.refresh_status();

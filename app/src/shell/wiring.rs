@@ -219,11 +219,17 @@ fn wire_looks(shell: Shell) {
 fn wire_clock(shell: Shell) {
     let clock = shell.clock;
     set_interval(move || clock.tick(), TICK);
-    // What is done is done at a minute that is shown.
+    // What is done is done at a minute that is shown. A plan is not done yet: its answer does not wait
+    // until the store is carried to the next minute.
+    let deeds = shell.store.deeds();
+    effect(move || {
+        if deeds.get() != 0 {
+            clock.tick();
+        }
+    });
     let changes = shell.store.changes();
     effect(move || {
         if changes.get() != 0 {
-            clock.tick();
             keep_focus();
         }
     });

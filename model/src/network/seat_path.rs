@@ -69,7 +69,7 @@ pub(crate) struct Clear {
 
 impl SeatPath {
     /// Film in the pot, and its growth with the pot's temperature. \[K/W, 1/W\]
-    #[inline]
+    #[inline(always)]
     fn film(&self, on: &OnPath) -> (f64, f64) {
         let mean_k_w = on.thickness * self.film_k_w;
         if on.boils {
@@ -87,7 +87,9 @@ impl SeatPath {
     /// state of the gap. Among metal the wall of a melt stays at its melting point while there is any left
     /// to freeze there, however far it is from the middle; without, what freezes there is in the way at
     /// once.
-    #[inline]
+    ///
+    /// Always put into its caller, so that who asks for no slopes has none worked out.
+    #[inline(always)]
     pub(crate) fn clear(&self, on: &OnPath) -> Clear {
         let fall_k = on.store_c - on.pot_c;
         let (film_k_w, film_by_pot) = self.film(on);
@@ -130,7 +132,7 @@ impl SeatPath {
 }
 
 impl Clear {
-    #[inline]
+    #[inline(always)]
     fn through_melt(self, melt: MeltWay, on: &OnPath) -> Self {
         let left = 1.0 / (1.0 + self.w_k * melt.k_w / on.inside);
         let through = Self {

@@ -13,7 +13,7 @@ use crate::local_time::LocalTime;
 /// Members are kept at so many seconds of the day and each multiple. No stretch of
 /// [`Ensemble::carry`] reaches across one, so who sets out from there comes to the same, to the last
 /// bit, as who comes all the way.
-const MARK_S: i64 = 2 * 3600;
+pub(super) const MARK_S: i64 = 2 * 3600;
 
 /// What was carried so far. It is no part of a belief: a copy begins without, and the answers are
 /// the same without.

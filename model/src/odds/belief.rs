@@ -24,7 +24,7 @@ use crate::tonight::{Site, TonightError};
 
 /// Raise this with every change of the model that changes an answer: what was put away before is
 /// then walked anew.
-const MODEL: u64 = 4;
+const MODEL: u64 = 5;
 /// A diary is walked from so many days back at least, if it goes back so far, and from so many more at
 /// most. What drifts keeps a fifth of what was learned of it before; a season's reports teach the
 /// rest anew.
@@ -42,6 +42,8 @@ const DAYS_AHEAD: i32 = 3;
 pub struct Replay {
     pub(super) settings: Settings,
     pub(super) marks: BTreeMap<Day, Mark>,
+    /// One more, within the last day that was asked about.
+    pub(super) today: Option<Mark>,
     epochs: Vec<Arc<Epoch>>,
 }
 
@@ -79,11 +81,16 @@ impl Replay {
         let today = now.day();
         let first = first_day(journal, today);
         let epochs = self.epochs(site, cooker, journal)?;
-        let (day, prints) = self.last_mark(journal, &epochs, first, today);
+        let (day, prints, digest) = self.last_mark(journal, &epochs, first, today);
         let settings = self.settings;
         let mut road = Road::new(journal, &epochs, &settings, day.max(first), now);
-        let mut past = self.walk(&mut road, (day, first), &prints, today)?;
+        let print = road.print_of_today(digest, first);
+        let mut past = match self.taken_up(print) {
+            Some(past) => past,
+            None => self.walk(&mut road, (day, first), &prints, today)?,
+        };
         self.marks.retain(|at, _| is_kept(*at, today));
+        self.keep_today(&mut road, &mut past, print)?;
         road.walk(&mut past, now)?;
         road.arrive(&mut past)?;
         let (skies, edges) = road.ahead(today, DAYS_AHEAD, past.epoch)?;
@@ -122,7 +129,7 @@ impl Replay {
         let today = now.day();
         let first = first_day(journal, today);
         let epochs = self.epochs(site, cooker, journal)?;
-        let (day, prints) = self.last_mark(journal, &epochs, first, today);
+        let (day, prints, _) = self.last_mark(journal, &epochs, first, today);
         let from = day.max(first);
         let to = from.plus(days.max(0)).min(today);
         if from < to {
@@ -185,15 +192,15 @@ impl Replay {
         Ok(epochs)
     }
 
-    /// The last midnight before now at which a belief was kept that still holds; and the
-    /// fingerprints of all midnights.
+    /// The last midnight before now at which a belief was kept that still holds; the fingerprints of
+    /// all midnights; and that of all before today.
     fn last_mark(
         &self,
         journal: &Journal,
         epochs: &[Arc<Epoch>],
         first: Day,
         today: Day,
-    ) -> (Day, BTreeMap<Day, Digest>) {
+    ) -> (Day, BTreeMap<Day, Digest>, Digest) {
         let settings = self.settings;
         let mut digest = Digest::new()
             .word(MODEL)
@@ -236,7 +243,7 @@ impl Replay {
             }
             prints.insert(day, digest);
         }
-        (last, prints)
+        (last, prints, digest)
     }
 }
 

@@ -1,6 +1,7 @@
 //! A pot made ready for many members.
 
 use super::build::{Table, rounded};
+use super::lean::greater;
 use super::member::along;
 use crate::local_time::LocalTime;
 use crate::network::Pot;
@@ -119,7 +120,7 @@ impl Load {
     #[inline]
     fn rate_per_s(cook: &Cook, pot_c: f64, slowing: Slowing) -> f64 {
         let as_at_c = REFERENCE_C + slowing.times * (pot_c - REFERENCE_C);
-        cook.rate_per_s.at(as_at_c).0.max(0.0)
+        greater(cook.rate_per_s.at(as_at_c).0, 0.0)
     }
 
     /// Doneness gained at a temperature by a member's dish. \[1/s\]
@@ -156,7 +157,7 @@ impl Load {
         };
         let at = |share: f64| {
             let pot_c = before_c + share * (along_k + share * (rises_k - along_k));
-            Self::rate_per_s(cook, pot_c.max(least_c), slowing)
+            Self::rate_per_s(cook, greater(pot_c, least_c), slowing)
         };
         (to - from) * (at(from) + 4.0 * at(0.5 * (from + to)) + at(to)) / 6.0
     }

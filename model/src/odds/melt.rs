@@ -3,6 +3,7 @@
 
 use super::build::{Build, OnSeat, rounded, small};
 use super::ensemble::{Ensemble, column};
+use super::lean::greater;
 use super::member::{Course, Member, Phase, SHORTEST_S, Stretch};
 use super::noise::Noise;
 use super::prior::Multiplier;
@@ -75,7 +76,7 @@ impl Course<'_> {
         let boils = member.phase == Phase::Boiling;
         let later_w_k = fixed.seat_w_k(whole_j(SHORTEST_S), first.node_c[0], member.pot_c, boils);
         let change = (later_w_k / first.g_seat_w_k.max(1e-9) - 1.0).abs();
-        SHORTEST_S / change.max(1e-9)
+        SHORTEST_S / greater(change, 1e-9)
     }
 
     /// Temperature of a store that holds so much in all. [°C]

@@ -2,6 +2,7 @@
 //! [`crate::network`].
 
 use super::build::Build;
+use super::lean::{cube_root, greater, lesser};
 use super::load::{Load, Slowing};
 use super::prior::MOST_TILT;
 use super::step::{At, Fixed, Stage, Step, nodes};
@@ -344,19 +345,18 @@ impl Course<'_> {
         if self.build.row.count == 1 {
             closing_s += first.g_seat_w_k * node_k_j;
         }
-        let closing_s = closing_s.max(1e-6);
+        let closing_s = greater(closing_s, 1e-6);
         let pot_k_s = first.rates.pot * pot_k_j;
         let gap_k_s = (first.rates.node[0] * node_k_j - pot_k_s).abs();
-        let gap_k = (gap_k_s / closing_s).max(LEAST_GAP_K);
+        let gap_k = greater(gap_k_s / closing_s, LEAST_GAP_K);
         // The error of a step goes with the cube of its length.
-        let wanted_s = POT_STEP / closing_s * libm::cbrt(WIDE_GAP_K / gap_k);
-        let mut h_s = wanted_s
-            .min(POT_STEP_K / pot_k_s.abs().max(1e-6))
-            .clamp(POT_STEPS_S.0, POT_STEPS_S.1);
+        let wanted_s = POT_STEP / closing_s * cube_root(WIDE_GAP_K / gap_k);
+        let warming_s = POT_STEP_K / greater(pot_k_s.abs(), 1e-6);
+        let mut h_s = lesser(warming_s, wanted_s).clamp(POT_STEPS_S.0, POT_STEPS_S.1);
         let layer_s = self.layer_s(member, fixed, first);
-        h_s = h_s.min(LAYER_SHARE * layer_s).max(SHORTEST_S);
+        h_s = greater(lesser(LAYER_SHARE * layer_s, h_s), SHORTEST_S);
         if 1 < self.build.row.count {
-            h_s = h_s.min(FIRST_STEP_S + STEP_GROWTH * since_s);
+            h_s = lesser(FIRST_STEP_S + STEP_GROWTH * since_s, h_s);
         }
         if left_s <= h_s {
             left_s
@@ -387,7 +387,7 @@ impl Course<'_> {
             Phase::Simple => 0.5 * h_s * first.steam_w / self.build.h_fg_j_kg,
             _ => 0.0,
         };
-        self.dry_j_k(member) + CP_J_KGK * (member.water_kg - half_kg).max(0.0)
+        self.dry_j_k(member) + CP_J_KGK * greater(member.water_kg - half_kg, 0.0)
     }
 
     /// Makes a step a member's own, with what it did to the pot.

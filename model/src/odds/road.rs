@@ -175,7 +175,7 @@ impl<'a> Road<'a> {
 
     /// The reading that a diary begins with, where nothing was told before it on its first day:
     /// whatever the store was until then, it is near that now.
-    fn first_read(&self, first: Day) -> Option<(LocalTime, f64)> {
+    pub(super) fn first_read(&self, first: Day) -> Option<(LocalTime, f64)> {
         let event = self.journal.events.first()?;
         let What::Reading { store_c } = event.what else {
             return None;

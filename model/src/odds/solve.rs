@@ -52,6 +52,9 @@ pub(super) struct Factors<'s, const N: usize> {
     below: [f64; N],
     /// How the jacket's rate shifts each node.
     by_jacket: [f64; N],
+    /// Of each node's rate, what comes to the one before, and to the jacket.
+    inward: [f64; N],
+    into_jacket: [f64; N],
     jacket_inverse: f64,
     outer_inverse: f64,
     pot_inverse: f64,
@@ -78,14 +81,14 @@ impl<'s, const N: usize> Factors<'s, N> {
     #[inline]
     pub(super) fn new(of: &'s Stiffness<N>) -> Self {
         let n = of.count();
-        let mut into_jacket = 0.0;
+        let mut to_jacket = 0.0;
         for node in 0..n {
-            into_jacket += of.to_jacket[node];
+            to_jacket += of.to_jacket[node];
         }
         let outer_inverse = 1.0 / (1.0 + of.outer_k_j * (of.jacket_outward + of.outer_to_air));
         let through_outer = of.jacket_outward * of.outer_k_j * outer_inverse;
         let outward = of.jacket_outward * (1.0 - through_outer);
-        let jacket_own = 1.0 + of.jacket_k_j * (into_jacket + outward);
+        let jacket_own = 1.0 + of.jacket_k_j * (to_jacket + outward);
         let pot_inverse = if of.pot_is_free {
             1.0 / (1.0 + of.pot_k_j * (of.seat + of.pot_to_air))
         } else {
@@ -95,7 +98,13 @@ impl<'s, const N: usize> Factors<'s, N> {
         let mut inverse = [0.0; N];
         let mut below = [0.0; N];
         let mut by_jacket = [0.0; N];
+        let mut inward = [0.0; N];
+        let mut into_jacket = [0.0; N];
         for node in 0..n {
+            into_jacket[node] = of.to_jacket[node] * of.node_k_j[node];
+            if 0 < node {
+                inward[node] = of.link[node - 1] * of.node_k_j[node];
+            }
             let mut outward = of.to_jacket[node];
             if node + 1 < n {
                 outward += of.link[node];
@@ -121,19 +130,21 @@ impl<'s, const N: usize> Factors<'s, N> {
         for node in (0..n).rev() {
             let mut value = by_jacket[node];
             if node + 1 < n {
-                value += of.link[node] * of.node_k_j[node + 1] * by_jacket[node + 1];
+                value += inward[node + 1] * by_jacket[node + 1];
             }
             by_jacket[node] = value * inverse[node];
         }
         let mut jacket_left = jacket_own;
         for node in 0..n {
-            jacket_left += of.to_jacket[node] * of.node_k_j[node] * by_jacket[node];
+            jacket_left += into_jacket[node] * by_jacket[node];
         }
         Self {
             of,
             inverse,
             below,
             by_jacket,
+            inward,
+            into_jacket,
             jacket_inverse: 1.0 / jacket_left,
             outer_inverse,
             pot_inverse,
@@ -153,14 +164,14 @@ impl<'s, const N: usize> Factors<'s, N> {
         for at in (0..n).rev() {
             let mut value = node[at];
             if at + 1 < n {
-                value += of.link[at] * of.node_k_j[at + 1] * node[at + 1];
+                value += self.inward[at + 1] * node[at + 1];
             }
             node[at] = value * self.inverse[at];
         }
         let outer = f.outer * self.outer_inverse;
         let mut into_jacket = f.jacket + of.jacket_outward * of.outer_k_j * outer;
         for at in 0..n {
-            into_jacket += of.to_jacket[at] * of.node_k_j[at] * node[at];
+            into_jacket += self.into_jacket[at] * node[at];
         }
         let jacket = into_jacket * self.jacket_inverse;
         for at in 0..n {

@@ -11,6 +11,7 @@
 )]
 
 use super::build::{Build, OnSeat};
+use super::lean::greater;
 use super::member::{Course, Phase};
 use super::solve::{Factors, Rates, Stiffness};
 
@@ -345,7 +346,7 @@ impl<const N: usize> Step<N> {
             steamed_kg: mix(self.steamed_kg, on.steamed_kg),
             steam_kg_s: on.steam_kg_s,
             heater_j: mix(self.heater_j, on.heater_j),
-            kink_k: self.kink_k.max(on.kink_k),
+            kink_k: greater(self.kink_k, on.kink_k),
             jacket_air_j: mix(self.jacket_air_j, on.jacket_air_j),
             open_j: mix(self.open_j, on.open_j),
             pot_air_j: mix(self.pot_air_j, on.pot_air_j),

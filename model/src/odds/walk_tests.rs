@@ -96,6 +96,61 @@ fn a_diary_walked_in_parts_ends_as_one_walked_at_once() {
     assert_eq!(left, 5);
 }
 
+/// Minute by minute, with reports of now and corrections of this morning, a pot of last night that is
+/// still in, and one of today.
+#[test]
+fn what_is_kept_within_today_changes_no_answer() {
+    let site = site();
+    for (days, preset) in [
+        (0, Preset::AluminiumInPerlite),
+        (3, Preset::AluminiumInPerlite),
+        (2, Preset::SandInPerlite),
+    ] {
+        let cooker = preset.cooker(200.0, 11.0);
+        let mut journal = diary(days);
+        let mut replay = Replay::new(settings());
+        let reading = |hour: i64, store_c| Event {
+            at: TODAY.at_s(3600 * hour),
+            what: What::Reading { store_c },
+        };
+        let tell = |journal: &mut Journal, event: Event| {
+            let place = journal.events.partition_point(|other| other.at <= event.at);
+            journal.events.insert(place, event);
+        };
+        let steps: [(i64, &dyn Fn(&mut Journal)); 10] = [
+            (9 * 60, &|_| ()),
+            (12 * 60 + 7, &|_| ()),
+            (12 * 60 + 8, &|_| ()),
+            (13 * 60, &|journal| tell(journal, reading(13, 150.0))),
+            (14 * 60 + 1, &|_| ()),
+            (14 * 60 + 2, &|journal| tell(journal, reading(11, 120.0))),
+            (15 * 60, &|journal| {
+                journal.skies.insert(TODAY, DayLog::SunHours(5.0));
+            }),
+            (15 * 60 + 1, &|journal| {
+                let what = What::HeaterOff { for_s: 3600 };
+                let at = TODAY.at_s(3600 * 10);
+                tell(journal, Event { at, what });
+            }),
+            (18 * 60 + 20, &|journal| {
+                let what = What::Meal(supper(TODAY, true));
+                let at = TODAY.at_s(3600 * 17);
+                tell(journal, Event { at, what });
+            }),
+            (21 * 60, &|_| ()),
+        ];
+        for (minute, change) in steps {
+            change(&mut journal);
+            let now = TODAY.at_s(60 * minute);
+            let kept = replay.belief(&site, &cooker, &journal, now).unwrap();
+            let fresh = Belief::replay(&site, &cooker, &journal, now, &settings()).unwrap();
+            assert_eq!(kept.store(), fresh.store(), "{days} days, minute {minute}");
+            assert_eq!(kept.learned(), fresh.learned());
+            assert_eq!(kept.doubts(), fresh.doubts());
+        }
+    }
+}
+
 #[test]
 fn the_way_of_an_evening_begins_at_the_store_and_has_a_pot_while_one_is_in() {
     let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);

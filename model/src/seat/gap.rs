@@ -64,7 +64,7 @@ impl Gap {
     }
 
     /// What it lets through between faces of these temperatures, degC.
-    #[inline]
+    #[inline(always)]
     #[must_use]
     pub fn through(&self, hot_c: f64, cold_c: f64) -> Through {
         let mean_c = 0.5 * (hot_c + cold_c);

@@ -4,6 +4,7 @@ use crate::reactive::*;
 
 use crate::components::{Fact, FactList, Fold, Panel};
 use crate::present::cooker::learned::{LearnedView, Reports, learned};
+use crate::screens::later::settled;
 use crate::shell::{Shell, use_shell};
 use crate::state::ids::CookerId;
 
@@ -18,7 +19,10 @@ pub(super) fn Learned(id: CookerId) -> impl IntoView {
     } = use_shell();
     let in_use = store.in_use();
     let reports = store.read(move |document| Reports::of(&document.journal(id)));
-    let belief = estimates.belief();
+    let belief = settled(
+        move || estimates.beliefs().follow_diary(),
+        estimates.belief(),
+    );
     let view = Memo::new(move |_| {
         let (strings, formats) = (words.strings(), words.formats().get());
         let all = belief.with(|belief| belief.as_ref().map(|belief| belief.learned()))?;

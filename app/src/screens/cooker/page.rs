@@ -18,6 +18,7 @@ use crate::present::cooker::cautions::{CautionView, cautions};
 use crate::present::cooker::facts::{heater_in_short, in_short};
 use crate::present::cooker::fault::build_of;
 use crate::present::wear;
+use crate::screens::later::{painted, settled};
 use crate::shell::{Shell, use_shell};
 use crate::state::ids::CookerId;
 
@@ -48,6 +49,7 @@ pub(super) fn CookerPage(
         let (site, cooker) = (site.get()?, cooker.get()?);
         Some(Figures::new(&site, &cooker))
     });
+    let (drawn, minded) = (painted(outcome), painted(subject));
     let has_panels = Memo::new(move |_| {
         cooker.with(|cooker| {
             let cooker = cooker.as_ref();
@@ -62,8 +64,8 @@ pub(super) fn CookerPage(
             </Show>
         </Follows>
         <Learned id />
-        <Plots outcome has_panels />
-        <Minded subject />
+        <Plots outcome=drawn has_panels />
+        <Minded subject=minded />
         <Worn id />
         <Parts id cooker />
         <Manage id />
@@ -131,9 +133,13 @@ fn Worn(id: CookerId) -> impl IntoView {
         let owned = document.cooker_in_use().filter(|_| in_use)?;
         Some(owned.cooker.pot)
     });
+    let evening = settled(
+        move || estimates.beliefs().follow_diary(),
+        estimates.evening(),
+    );
     let lines = Memo::new(move |_| {
         let pot = pot.get()?;
-        let evening = estimates.evening().get()?.ok()?;
+        let evening = evening.get()?.ok()?;
         let worn = evening.wear()?;
         let (strings, formats, now) = (words.strings(), words.formats().get(), clock.now().get());
         let last = evening.last_boil(&wear::usual_pot(pot, now), now).ok()?;
@@ -158,7 +164,7 @@ fn Worn(id: CookerId) -> impl IntoView {
 
 /// What to mind with this build.
 #[component]
-fn Minded(subject: Memo<Option<Subject>>) -> impl IntoView {
+fn Minded(subject: Signal<Option<Subject>>) -> impl IntoView {
     let words = use_shell().words;
     let views = Memo::new(move |_| {
         let (strings, formats) = (words.strings(), words.formats().get());

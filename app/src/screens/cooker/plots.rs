@@ -14,7 +14,7 @@ use crate::shell::use_shell;
 /// How a full store cools, and the panels with their load.
 #[component]
 pub(super) fn Plots(
-    outcome: Memo<Outcome>,
+    outcome: Signal<Outcome>,
     /// Whether panels charge it.
     has_panels: Memo<bool>,
 ) -> impl IntoView {
@@ -36,7 +36,7 @@ pub(super) fn Plots(
 
 #[component]
 fn Plot(
-    outcome: Memo<Outcome>,
+    outcome: Signal<Outcome>,
     plot: fn(&Strings, &Formats, &Figures) -> LineChartView,
     /// Most decimals of the y axis.
     digits: usize,

@@ -193,11 +193,11 @@ pub(super) fn HowSure(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
     let facts = Memo::new(move |_| {
         let further = scene.further.get();
-        scene.asked.with(|asked| match asked {
-            Asked::Answered(question, _) => scene.odds.with(|odds| {
+        scene.drawn.with(|(asked, odds)| match asked {
+            Asked::Answered(question, _) => {
                 let odds = odds.as_ref()?;
                 Some(say(shell, |voice| chances(voice, question, odds, &further)))
-            }),
+            }
             Asked::Refused(..) | Asked::Nothing | Asked::NoEstimate => None,
         })
     });

@@ -69,7 +69,7 @@ pub(super) struct Scene {
     pub(super) asked: Memo<Asked>,
     /// The odds of what is asked; none where the answer is told without.
     pub(super) odds: Memo<Option<Odds>>,
-    /// Both as they are drawn and accounted for below, which follows once the answer is painted.
+    /// Both as they are listed, drawn and accounted for below, which follows once the answer is painted.
     pub(super) drawn: RwSignal<(Asked, Option<Odds>)>,
     pub(super) helps: Memo<Helps>,
     /// What takes longer than the answer.
@@ -96,11 +96,17 @@ impl Scene {
             let at = plan.with(|plan| plan.put_in_at(now.get()));
             household.with(|household| household.as_ref().map_or(20.0, |it| air_at(it, at)))
         });
+        let today = Memo::new(move |_| now.get().day());
+        let daylight = Memo::new(move |_| {
+            let place = household.with(|household| household.as_ref().map(|it| it.place));
+            Daylight::of(&place?, today.get()).ok()
+        });
         let scenery = Scenery {
             shell,
             plan,
             cooker,
             air_c,
+            daylight,
         };
         let asked = Memo::new(move |_| scenery.ask());
         let odds = Memo::new(move |_| asked.with(|asked| scenery.odds(asked)));
@@ -178,6 +184,8 @@ struct Scenery {
     plan: Memo<Plan>,
     cooker: Memo<Option<Cooker>>,
     air_c: Memo<f64>,
+    /// Of today.
+    daylight: Memo<Option<Daylight>>,
 }
 
 impl Scenery {
@@ -186,12 +194,8 @@ impl Scenery {
     }
 
     fn lacks_sun(&self, evening: &Evening, now: LocalTime) -> bool {
-        let place = self
-            .shell
-            .store
-            .now_is(|document| document.household.as_ref().map(|household| household.place));
-        place
-            .and_then(|place| Daylight::of(&place, now.day()).ok())
+        self.daylight
+            .get()
             .is_some_and(|daylight| lacks_sun(evening.doubts(), daylight, now).is_some())
     }
 
