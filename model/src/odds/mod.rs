@@ -13,6 +13,7 @@
 //! the next hour, half of that of a far one, and leaves most of the doubt until many hours are told. A
 //! day of which nothing was told is as the month before was told, which in a place of rains and dry
 //! seasons is known by some ten days of a diary.
+//! Where a diary gives one word for a morning, that is one look at the sky and no more.
 //!
 //! What a network of constant conductances leaves out is put back, by the same figures as in a single
 //! forecast ([`crate::network::SeatPath`]): the air under the pot conducts and its faces radiate as they
@@ -74,6 +75,7 @@ mod search;
 mod sky;
 mod solve;
 mod step;
+mod stretches;
 mod systematic;
 mod thermometer;
 mod tilt;

@@ -110,7 +110,7 @@ pub(super) const UNTOLD_FULL: f64 = 0.5;
 
 /// Doubt of a day's heat at the heater: dust, the panel's rating, the matching of the resistor.
 /// From memory.
-const CHARGING_SD: f64 = 0.12;
+const CHARGING_SD: f64 = 0.11;
 /// Of which dust alone, on panels whose heat was measured once. From memory.
 const DUST_SD: f64 = 0.05;
 /// Doubt of a loss or a contact that was measured on the cooker. Common practice, no source.

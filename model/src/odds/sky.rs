@@ -1,6 +1,7 @@
 //! A day's light as members see it: what was logged, and how far it may be from what was.
 
 use super::build::{rounded, small};
+use super::stretches::looked_at;
 use super::unseen::{Unseen, Usual, unseen_hours};
 use crate::journal::Journal;
 use crate::local_time::Day;
@@ -20,7 +21,7 @@ const FAN_PER_SD: f64 = 2.0;
 /// an hour. From memory.
 const BRIGHTEST: f64 = 1.06;
 /// What a word or a count is off by beside what the sky itself may do, as a share of a clear sky's
-/// light: a neighbour's word, an hour's slip, one word for a morning. Inferred.
+/// light: a neighbour's word, an hour's slip. Inferred.
 const WORD_SD: f64 = 0.15;
 /// Such slips lead towards the usual: an hour called dark was brighter now and then, a clear one
 /// duller. The share of the way, and the usual share of a clear sky's light. Inferred.
@@ -29,9 +30,11 @@ const USUAL_INDEX: f64 = 0.65;
 /// Greatest relative deviation of an hour that was looked at: beyond it a lognormal is all tail.
 const MOST_SD: f64 = 0.9;
 /// Share of the variance of an hour that the whole day has in common: of an hour that was looked
-/// at, and of a day known by its hours of sun. Inferred.
-const COMMON_SEEN: f64 = 0.4;
-const COMMON_SUN_HOURS: f64 = 0.4;
+/// at, and of a day known by its hours of sun. Less than of hours that nobody saw, since a word tells
+/// most of what they share; and what a household means by a word is every day's, so that it counts
+/// with its panel. Inferred.
+const COMMON_SEEN: f64 = 0.2;
+const COMMON_SUN_HOURS: f64 = 0.2;
 
 /// Light and air of half an hour.
 #[derive(Debug, Clone)]
@@ -84,16 +87,20 @@ pub(super) fn sky_day(
     // Hours that nobody saw stand by their own light, not by a mixture of the others.
     let log = journal.skies.get(&day).copied();
     let log = log.unwrap_or(DayLog::Hourly([None; 24]));
-    let unlogged = Unlogged::As(ORDINARY_SKY);
-    let series = IrradianceSeries::new(&rig.setting, day.0, &log, unlogged, STEP_MIN)?;
     let hourly = match &log {
         DayLog::SunHours(_) => None,
         DayLog::Hourly(skies) => {
             let latitude_deg = rig.setting.place.latitude_deg;
             let usual = Usual::before(&journal.skies, (first, day), latitude_deg);
-            Some((skies, unseen_hours(skies, usual)))
+            let (seen, by_stretch) = looked_at(&journal.skies, skies, (first, day));
+            // One word for a morning tells no hour of it by itself.
+            let told = skies.map(|sky| sky.filter(|_| !by_stretch));
+            Some((told, unseen_hours(&seen, usual)))
         }
     };
+    let told = hourly.as_ref().map_or(log, |hours| DayLog::Hourly(hours.0));
+    let unlogged = Unlogged::As(ORDINARY_SKY);
+    let series = IrradianceSeries::new(&rig.setting, day.0, &told, unlogged, STEP_MIN)?;
     Ok(series
         .steps
         .iter()
@@ -102,7 +109,7 @@ pub(super) fn sky_day(
             let seen = Light::Seen(step.relative_sd);
             let (light, common) = match &hourly {
                 None => (seen, COMMON_SUN_HOURS),
-                Some((skies, unseen)) => match (skies.get(hour), unseen.get(hour)) {
+                Some((told, unseen)) => match (told.get(hour), unseen.get(hour)) {
                     (Some(None), Some(unseen)) => {
                         let common = unseen.day_sd / unseen.sd();
                         (Light::Unseen(*unseen), common * common)

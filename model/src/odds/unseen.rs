@@ -30,9 +30,10 @@ const TOLD_HOURS: usize = 3;
 const WORD_VARIANCE: f64 = 0.1;
 /// Share of a clear sky's light in an hour that nobody saw, from -3 to 3 standard deviations. Such
 /// hours are bright or dull, seldom between: a third clear, two fifths thin or patchy, a quarter grey
-/// or dark, with the light that those words stand for. From memory: sunny places in all seasons.
+/// or dark (from memory: sunny places in all seasons), each as bright as its word stands for, and as
+/// far from it as the table of words says; no brighter than the edges of clouds make an hour.
 const INDEX: [f64; 13] = [
-    0.08, 0.1, 0.13, 0.18, 0.27, 0.45, 0.74, 0.92, 1.0, 1.02, 1.04, 1.05, 1.06,
+    0.06, 0.08, 0.11, 0.17, 0.27, 0.58, 0.76, 0.93, 1.0, 1.02, 1.04, 1.05, 1.06,
 ];
 const FROM_SD: f64 = -3.0;
 const PER_SD: f64 = 2.0;
@@ -198,6 +199,7 @@ fn dot(one: &[f64], other: &[f64]) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::odds::noise::normal_quantile;
 
     /// A place that is as any other.
     const EVEN: Usual = Usual {
@@ -232,6 +234,43 @@ mod tests {
                 "{sky:?}"
             );
         }
+    }
+
+    /// A third clear, 0.12 thin and 0.28 patchy, 0.19 grey and 0.08 dark, each lognormal about its mean.
+    #[test]
+    fn unseen_hours_are_a_mixture_of_those_with_words() {
+        let shares = [0.33, 0.12, 0.28, 0.19, 0.08];
+        let normal = |z: f64| 0.5 * libm::erfc(-z * std::f64::consts::FRAC_1_SQRT_2);
+        let below = |index: f64| -> f64 {
+            let each = Sky::ALL.into_iter().zip(shares).map(|(sky, share)| {
+                let hour = sky.hour();
+                let log_sd = libm::log(1.0 + hour.relative_sd * hour.relative_sd).sqrt();
+                let middle = libm::log(hour.mean_index()) - 0.5 * log_sd * log_sd;
+                share * normal((libm::log(index) - middle) / log_sd)
+            });
+            each.sum()
+        };
+        // Up to the brightest third, where all is near a clear sky's.
+        for (place, index) in INDEX.into_iter().enumerate().take(9) {
+            let wanted = normal(FROM_SD + small(place) / PER_SD);
+            assert!(
+                (below(index) - wanted).abs() < 0.03,
+                "{index}: {}",
+                below(index)
+            );
+        }
+        let all = Unseen {
+            middle: 0.0,
+            day_sd: 1.0,
+            own_sd: 0.0,
+        };
+        let many = (0..2000).map(|n| all.index(normal_quantile((f64::from(n) + 0.5) / 2000.0)));
+        let mean = many.sum::<f64>() / 2000.0;
+        let words = Sky::ALL.into_iter().zip(shares);
+        let expected: f64 = words
+            .map(|(sky, share)| share * sky.hour().mean_index())
+            .sum();
+        assert!((mean / expected - 1.0).abs() < 0.01, "{mean} {expected}");
     }
 
     #[test]
