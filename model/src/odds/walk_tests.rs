@@ -16,6 +16,9 @@ use crate::tonight::Site;
 
 const TODAY: Day = Day(20_000);
 
+/// A minute of the day, and what is told at it.
+type Act<'a> = (i64, &'a dyn Fn(&mut Journal));
+
 fn site() -> Site {
     let place = Place {
         latitude_deg: 11.0,
@@ -117,7 +120,7 @@ fn what_is_kept_within_today_changes_no_answer() {
             let place = journal.events.partition_point(|other| other.at <= event.at);
             journal.events.insert(place, event);
         };
-        let steps: [(i64, &dyn Fn(&mut Journal)); 10] = [
+        let steps: [Act<'_>; 10] = [
             (9 * 60, &|_| ()),
             (12 * 60 + 7, &|_| ()),
             (12 * 60 + 8, &|_| ()),
