@@ -133,7 +133,7 @@ impl Draft {
             RunKind::CoolDown | RunKind::Boil => rig.cutout_c(),
         };
         let pot = PotIn {
-            in_s: 300.0,
+            in_s: 0.0,
             out_s: None,
             pot: cooker.pot,
             lid: Lid::On,
@@ -182,13 +182,18 @@ pub fn takes(voice: &Voice<'_>, kind: RunKind, foreseen: Option<&Foreseen>) -> S
     let Some(foreseen) = foreseen else {
         return words.cannot_foresee.to_owned();
     };
+    // Of a boil nobody knows when its pot will go in: it is foreseen from then on.
+    let say = match kind {
+        RunKind::Boil => words.takes_pot,
+        RunKind::CoolDown | RunKind::HeatUp | RunKind::Free => words.takes,
+    };
     let sure = if foreseen.length_s < 2.0 * 3600.0 {
         Sure::Near
     } else {
         Sure::Rough
     };
     let first_s = foreseen.every_s(kind, 0.0);
-    (words.takes)(
+    say(
         &voice.formats.duration(foreseen.length_s, sure),
         &voice.formats.duration(first_s, Sure::Known),
     )

@@ -141,7 +141,11 @@ pub fn clock(
     } else if 1 < missed {
         lines.push((words.missed)(&missed.to_string()));
     }
+    let waits_for_pot = run.about.kind == RunKind::Boil && run.pots.is_empty();
     let ends = foreseen.map(|foreseen| {
+        if waits_for_pot {
+            return words.ends_with_pot.to_owned();
+        }
         let end = run.at(foreseen.length_s);
         let sure = Sure::of_band_s(0.4 * foreseen.length_s);
         if voice.now < end {

@@ -21,7 +21,11 @@ pub(super) const FOLLOWS: Follows = Follows {
     outer_face_burns: "burns at a touch",
     outer_face_unknown: "the jacket was measured, not described",
     seat: "From store to pot",
-    seat_detail: |power| format!("at first {power} from a full store into a pot at the boil"),
+    seat_detail: |power| {
+        format!(
+            "with the store halfway between the boil and full. From a full one, where the seat conducts otherwise, {power} at first into a pot at the boil"
+        )
+    },
     litre: "One litre boils in",
     litre_detail: |start| format!("water of {start}, full store, lid on"),
     litre_never: "never",

@@ -13,7 +13,14 @@ pub(super) const GUIDE: Guide = Guide {
         RunKind::Boil => &BOIL,
         RunKind::Free => &FREE,
     },
-    takes: |time, every| format!("Takes about {time}, with a reading every {every} at first."),
+    takes: |time, every| {
+        format!("Takes about {time} from the start, with a reading every {every} at first.")
+    },
+    takes_pot: |time, every| {
+        format!(
+            "Takes about {time} from when the pot goes in, with a reading every {every} at first."
+        )
+    },
     cannot_foresee: "How long it takes can’t be worked out for this cooker. Read every ten minutes, and every minute or two while a pot is in.",
     steps: "Step by step",
     write: "What to write down",

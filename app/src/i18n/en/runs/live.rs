@@ -14,7 +14,8 @@ pub(super) const LIVE: Live = Live {
     missed: |count| {
         format!("While the screen was off {count} readings were due. Go on with the next.")
     },
-    ends: |time, length| format!("It should tell enough by {time}, after {length}."),
+    ends: |time, length| format!("It should tell enough by {time}, {length} after its start."),
+    ends_with_pot: "How long it takes counts from when the pot goes in.",
     has_told: "It has gone on long enough to tell what it is for.",
     remind: "How long, and reminders",
     keep_on: "Keep the screen on",

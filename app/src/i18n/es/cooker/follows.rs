@@ -21,7 +21,11 @@ pub(super) const FOLLOWS: Follows = Follows {
     outer_face_burns: "quema al tocarla",
     outer_face_unknown: "el aislamiento se midió, no se describió",
     seat: "Del depósito a la olla",
-    seat_detail: |power| format!("al principio {power}, del depósito lleno a una olla que hierve"),
+    seat_detail: |power| {
+        format!(
+            "con el depósito a medio camino entre el hervor y lleno. Lleno, cuando el asiento conduce de otro modo, da al principio {power} a una olla que hierve"
+        )
+    },
     litre: "Un litro hierve en",
     litre_detail: |start| format!("agua a {start}, depósito lleno, con tapa"),
     litre_never: "nunca",

@@ -13,7 +13,14 @@ pub(super) const GUIDE: Guide = Guide {
         RunKind::Boil => &BOIL,
         RunKind::Free => &FREE,
     },
-    takes: |time, every| format!("Tarda unos {time}; al principio, una lectura cada {every}."),
+    takes: |time, every| {
+        format!("Tarda unos {time} desde el comienzo; al principio, una lectura cada {every}.")
+    },
+    takes_pot: |time, every| {
+        format!(
+            "Tarda unos {time} desde que entra la olla; al principio, una lectura cada {every}."
+        )
+    },
     cannot_foresee: "No se puede calcular cuánto tarda con esta cocina. Lea cada diez minutos, y cada uno o dos mientras haya una olla dentro.",
     steps: "Paso a paso",
     write: "Qué se anota",

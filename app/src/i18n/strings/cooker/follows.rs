@@ -40,7 +40,8 @@ pub struct Follows {
     pub outer_face_unknown: &'static str,
     /// Conductance from store to food.
     pub seat: &'static str,
-    /// What it gives at first from a store at the cut-out into a pot that boils.
+    /// With which store that is, and what a store at the cut-out gives at first into a pot that boils:
+    /// not the same conductance, since that goes with the seat's temperature.
     pub seat_detail: fn(power: &str) -> String,
     /// Time to boil a litre on a full store.
     pub litre: &'static str,

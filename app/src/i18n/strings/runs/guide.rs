@@ -13,8 +13,10 @@ pub struct Guide {
     pub choose: &'static str,
     /// What each kind is and how it is done.
     pub of: fn(RunKind) -> &'static KindWords,
-    /// How long it takes, and how often to read.
+    /// How long it takes from its start, and how often to read.
     pub takes: SayTwo,
+    /// How long it takes from when its pot goes in, and how often to read.
+    pub takes_pot: SayTwo,
     /// How long and how often can't be worked out for this cooker.
     pub cannot_foresee: &'static str,
     /// Head of the steps.

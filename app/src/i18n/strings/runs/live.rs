@@ -25,6 +25,8 @@ pub struct Live {
     pub missed: Say,
     /// How long the run takes in all, as it is foreseen; when that is over.
     pub ends: SayTwo,
+    /// No pot went in yet into a run that is about one.
+    pub ends_with_pot: &'static str,
     /// That time is over.
     pub has_told: &'static str,
     /// Head of how long it goes on, and of the switches for reminders.
