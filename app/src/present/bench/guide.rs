@@ -2,7 +2,7 @@
 
 use model::bench::{Foreseen, Given, Plane, PotIn, RunKind};
 use model::cooker::Cooker;
-use model::local_time::LocalTime;
+use model::local_time::{Day, LocalTime};
 use model::pot::Lid;
 use model::safety::Build;
 use model::tonight::Rig;
@@ -11,7 +11,7 @@ use crate::components::{CautionLevel, Icon};
 use crate::i18n::format::{Formats, Sure};
 use crate::i18n::strings::Strings;
 use crate::i18n::strings::safety::Safety;
-use crate::present::bench::typing::{filled, optional};
+use crate::present::bench::typing::{filled, optional, time_typed};
 use crate::present::cooker::cautions::{CautionView, cautions as of_build};
 use crate::present::cooker::list::fitting_name;
 use crate::present::level;
@@ -40,6 +40,8 @@ pub struct Draft {
     pub cooker: CookerId,
     /// Its name; empty for the one that is proposed.
     pub name: String,
+    /// When it began, as 'HH:MM'; empty means now.
+    pub at: String,
     /// What the store's thermometer shows, as typed.
     pub store: String,
     /// What the air's shows.
@@ -57,6 +59,7 @@ impl Draft {
             kind: RunKind::CoolDown,
             cooker,
             name: String::new(),
+            at: String::new(),
             store: String::new(),
             air: String::new(),
             heater: String::new(),
@@ -69,13 +72,6 @@ impl Draft {
         matches!(self.kind, RunKind::HeatUp | RunKind::Free)
     }
 
-    /// The name as it is proposed: the kind, and the day.
-    pub fn proposed(&self, voice: &Voice<'_>) -> String {
-        let words = &voice.strings.runs.guide;
-        let day = voice.formats.short_day(voice.now.day());
-        fitting_name((words.named)((voice.strings.bench.kind)(self.kind), &day))
-    }
-
     /// The run as it is to begin, with its first reading.
     ///
     /// # Errors
@@ -83,6 +79,7 @@ impl Draft {
     /// [`Mistake`] of the first field that can't be taken.
     pub fn begin(&self, voice: &Voice<'_>, now: LocalTime) -> Result<BenchAction, Mistake> {
         let degrees = voice.formats.degrees;
+        let started = time_typed(&self.at, Field::At, now, None)?;
         let store_c = filled(&self.store, Field::ReadingC, limits::READING_C, |shown| {
             degrees.to_c(shown)
         })?;
@@ -97,12 +94,12 @@ impl Draft {
             None
         };
         let name = match self.name.trim() {
-            "" => self.proposed(voice),
+            "" => named(voice, self.kind, started.day()),
             name => name.to_owned(),
         };
         Ok(BenchAction::Add {
             cooker: self.cooker,
-            started: now,
+            started,
             ended: None,
             about: Box::new(RunAbout {
                 name,
@@ -117,7 +114,7 @@ impl Draft {
                 store_c: Some(store_c),
                 air_c: Some(air_c),
                 heater_w,
-                ..Reading::none(now)
+                ..Reading::none(started)
             }]),
         })
     }
@@ -161,6 +158,13 @@ impl Draft {
         })
         .ok()
     }
+}
+
+/// The name that a run gets from the app: its kind, and its day.
+pub fn named(voice: &Voice<'_>, kind: RunKind, day: Day) -> String {
+    let words = &voice.strings.runs.guide;
+    let day = voice.formats.short_day(day);
+    fitting_name((words.named)((voice.strings.bench.kind)(kind), &day))
 }
 
 /// Air where nobody has read it yet. \[°C\]
@@ -245,7 +249,6 @@ pub fn cautions(
 
 #[cfg(test)]
 mod tests {
-    use model::local_time::Day;
     use model::presets::Preset;
 
     use super::*;
@@ -296,6 +299,34 @@ mod tests {
                 (typed.len(), typed[0].store_c, typed[0].at),
                 (1, Some(240.0), voice.now)
             );
+        });
+    }
+
+    #[test]
+    fn a_run_may_have_begun_a_while_ago() {
+        with_voice(Language::English, |voice| {
+            let begun = |at: &str| {
+                let draft = Draft {
+                    at: at.to_owned(),
+                    ..draft(RunKind::Boil)
+                };
+                draft.begin(voice, voice.now)
+            };
+            let started = |at: &str| match begun(at).unwrap() {
+                BenchAction::Add {
+                    started,
+                    readings: RunReadings::Typed(typed),
+                    ..
+                } => {
+                    assert_eq!(typed[0].at, started);
+                    voice.now.since_s(started)
+                }
+                _ => unreachable!("a run is added"),
+            };
+            // It is 18:00.
+            assert_eq!(started("17:15"), 2700);
+            assert_eq!(started("18:30"), 86_400 - 1800, "yesterday's");
+            assert_eq!(begun("x").unwrap_err().field(), Field::At);
         });
     }
 

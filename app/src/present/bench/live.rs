@@ -79,6 +79,15 @@ fn first_of_pot(run: &TestRun, pot: &PotIn) -> Option<f64> {
         .and_then(|reading| reading.pot_c)
 }
 
+/// The reading of a pot that is seen to boil: nobody has to read a thermometer for that.
+pub fn boils(boiling_c: f64, now: LocalTime) -> Reading {
+    Reading {
+        // As a thermometer shows it.
+        pot_c: Some((10.0 * boiling_c).round() / 10.0),
+        ..Reading::none(now)
+    }
+}
+
 /// How long to wait after the last reading. \[s\]
 pub fn every_s(run: &TestRun, foreseen: Option<&Foreseen>) -> f64 {
     let last = last_read(run);

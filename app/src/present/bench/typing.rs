@@ -11,7 +11,7 @@ use crate::state::bench::{Reading, TestRun};
 use crate::state::limits;
 use crate::state::parse::ParseError;
 use crate::state::plan::TimeOfDay;
-use crate::state::refused::Field;
+use crate::state::refused::{Field, Wrong};
 
 /// A number in a range, from what the field shows.
 ///
@@ -44,6 +44,32 @@ pub(super) fn optional(
         Err(mistake) if mistake.is_empty_field() => Ok(None),
         Err(mistake) => Err(mistake),
     }
+}
+
+/// A time of day that is typed: the latest such time that has been, and now where the field is empty.
+/// Nothing is before `earliest`, where that is given: what would be has not come yet.
+///
+/// # Errors
+///
+/// [`Mistake`] of the field.
+pub(super) fn time_typed(
+    text: &str,
+    field: Field,
+    now: LocalTime,
+    earliest: Option<LocalTime>,
+) -> Result<LocalTime, Mistake> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(now);
+    }
+    let time = TimeOfDay::from_field(text).ok_or(Mistake::Text(field, ParseError::NotANumber))?;
+    let at = time.last(now);
+    // Of a time of today that is to come, the one of yesterday was not meant.
+    let is_to_come = at.day() < now.day() && earliest.is_some_and(|earliest| at < earliest);
+    if is_to_come {
+        return Err(field.refuse(Wrong::InFuture).into());
+    }
+    Ok(at)
 }
 
 /// What is read.
@@ -185,8 +211,8 @@ impl ReadingDraft {
         }
     }
 
-    /// The reading. What is typed as a time of day is the latest such time that has been; the
-    /// seconds of `former` stay where its minute does.
+    /// The reading of a run that began then. What is typed as a time of day is the latest such time
+    /// that has been.
     ///
     /// # Errors
     ///
@@ -195,17 +221,35 @@ impl ReadingDraft {
         &self,
         formats: &Formats,
         now: LocalTime,
-        former: Option<&Reading>,
+        started: LocalTime,
     ) -> Result<Reading, Mistake> {
-        let at = match (self.at.trim(), former) {
-            ("", Some(former)) => former.at,
-            ("", None) => now,
-            (text, former) => {
+        let at = time_typed(&self.at, Field::At, now, Some(started))?;
+        self.shown(formats, at)
+    }
+
+    /// The reading in the place of a former one, the seconds of which stay where its minute does.
+    ///
+    /// # Errors
+    ///
+    /// As [`read`](Self::read).
+    pub fn changed(
+        &self,
+        formats: &Formats,
+        now: LocalTime,
+        former: &Reading,
+    ) -> Result<Reading, Mistake> {
+        let at = match self.at.trim() {
+            "" => former.at,
+            text => {
                 let time = TimeOfDay::from_field(text)
                     .ok_or(Mistake::Text(Field::At, ParseError::NotANumber))?;
-                former.map_or_else(|| time.last(now), |former| nearest(time, former.at, now))
+                nearest(time, former.at, now)
             }
         };
+        self.shown(formats, at)
+    }
+
+    fn shown(&self, formats: &Formats, at: LocalTime) -> Result<Reading, Mistake> {
         let mut reading = Reading::none(at);
         for channel in Channel::ALL {
             let text = &self.shows[channel.place()];
@@ -246,6 +290,8 @@ pub struct PotDraft {
     pub water: String,
     /// How warm it goes in; empty where nobody read it.
     pub start: String,
+    /// When it went in, as 'HH:MM'; empty means now.
+    pub at: String,
 }
 
 impl PotDraft {
@@ -256,15 +302,17 @@ impl PotDraft {
             lid: Lid::On,
             water: formats.field(1.0, 1),
             start: String::new(),
+            at: String::new(),
         }
     }
 
-    /// The pot, put in at a time of a run.
+    /// The pot, as it was put in.
     ///
     /// # Errors
     ///
     /// [`Mistake`] of the first field that can't be taken.
-    pub fn read(&self, formats: &Formats, run: &TestRun, at: LocalTime) -> Result<PotIn, Mistake> {
+    pub fn read(&self, formats: &Formats, run: &TestRun, now: LocalTime) -> Result<PotIn, Mistake> {
+        let at = time_typed(&self.at, Field::PutIn, now, Some(run.started))?;
         let water_kg = filled(&self.water, Field::WaterKg, limits::WATER_KG, |litres| {
             litres
         })?;
@@ -286,6 +334,15 @@ impl PotDraft {
     pub fn resize(&mut self, size: PotSize) {
         self.pot.size = size;
     }
+}
+
+/// When a pot of a run came out, as typed; empty means now.
+///
+/// # Errors
+///
+/// [`Mistake`] where it is no time, or one to come.
+pub fn out_at(text: &str, run: &TestRun, now: LocalTime) -> Result<LocalTime, Mistake> {
+    time_typed(text, Field::OutAt, now, Some(run.started))
 }
 
 /// What is left in a pot by weighing, in litres; `None` where it was not weighed.
@@ -325,7 +382,7 @@ mod tests {
     fn now_is_stamped_to_the_second() {
         let (_, formats) = english();
         let now = at(18, 5).plus_s(17);
-        let reading = typed("182,5", "").read(&formats, now, None).unwrap();
+        let reading = typed("182,5", "").read(&formats, now, now).unwrap();
         assert_eq!((reading.at, reading.store_c), (now, Some(182.5)));
         assert_eq!((reading.pot_c, reading.air_c), (None, None));
     }
@@ -335,12 +392,36 @@ mod tests {
         let (_, formats) = english();
         let read = |time: &str| {
             typed("180", time)
-                .read(&formats, at(0, 20), None)
+                .read(&formats, at(0, 20), at(-2, 0))
                 .unwrap()
                 .at
         };
         assert_eq!(read("00:10"), at(0, 10));
         assert_eq!(read("23:50"), at(23, 50).plus_s(-86_400));
+    }
+
+    #[test]
+    fn a_time_to_come_is_said_to_be_one() {
+        let (_, formats) = english();
+        let (started, now) = (at(17, 0), at(18, 0));
+        let read = |time: &str| typed("180", time).read(&formats, now, started);
+        let to_come = Field::At.refuse(Wrong::InFuture);
+        assert_eq!(read("18:30").unwrap_err(), to_come.into());
+        // Before the run began: that is refused for what it is.
+        assert_eq!(read("16:30").unwrap().at, at(16, 30));
+        let mut pot = PotDraft::new(crate::state::sample::pot(), &formats);
+        let run = TestRun {
+            started,
+            ..crate::state::sample::test_run()
+        };
+        pot.at = "17:40".to_owned();
+        let put_in = pot.read(&formats, &run, now).unwrap();
+        assert!((put_in.in_s - 2400.0).abs() < 1e-9);
+        pot.at = "19:00".to_owned();
+        let to_come = Field::PutIn.refuse(Wrong::InFuture);
+        assert_eq!(pot.read(&formats, &run, now).unwrap_err(), to_come.into());
+        assert_eq!(out_at("17:55", &run, now), Ok(at(17, 55)));
+        assert_eq!(out_at("", &run, now), Ok(now));
     }
 
     #[test]
@@ -356,10 +437,10 @@ mod tests {
             ("18:05", "181")
         );
         draft.shows[0] = "183".to_owned();
-        let reading = draft.read(&formats, at(20, 0), Some(&former)).unwrap();
+        let reading = draft.changed(&formats, at(20, 0), &former).unwrap();
         assert_eq!((reading.at, reading.store_c), (former.at, Some(183.0)));
         draft.at = "18:30".to_owned();
-        let moved = draft.read(&formats, at(20, 0).plus_s(5 * 86_400), Some(&former));
+        let moved = draft.changed(&formats, at(20, 0).plus_s(5 * 86_400), &former);
         assert_eq!(moved.unwrap().at, at(18, 30));
     }
 
@@ -369,7 +450,10 @@ mod tests {
         let wrong = |channel: Channel, text: &str| {
             let mut draft = typed("", "");
             draft.shows[channel.place()] = text.to_owned();
-            draft.read(&formats, at(18, 0), None).unwrap_err().field()
+            draft
+                .read(&formats, at(18, 0), at(17, 0))
+                .unwrap_err()
+                .field()
         };
         assert_eq!(wrong(Channel::Store, "9999"), Field::ReadingC);
         assert_eq!(wrong(Channel::Pot, "250"), Field::PotC);
@@ -378,7 +462,7 @@ mod tests {
         assert_eq!(wrong(Channel::Pot, "hot"), Field::PotC);
         assert!(
             typed("", "")
-                .read(&formats, at(18, 0), None)
+                .read(&formats, at(18, 0), at(17, 0))
                 .unwrap_err()
                 .is_empty_field()
         );
@@ -388,7 +472,9 @@ mod tests {
     fn fahrenheit_is_understood_as_it_is_shown() {
         let (_, mut formats) = english();
         formats.degrees = Degrees::Fahrenheit;
-        let reading = typed("392", "").read(&formats, at(18, 0), None).unwrap();
+        let reading = typed("392", "")
+            .read(&formats, at(18, 0), at(17, 0))
+            .unwrap();
         assert!((reading.store_c.unwrap() - 200.0).abs() < 1e-9);
         assert_eq!(Channel::Store.unit(&formats), "°F");
     }

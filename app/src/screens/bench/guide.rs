@@ -9,7 +9,7 @@ use model::tonight::Rig;
 use super::frame::{Frame, cautions, say, say_now, wrong_with};
 use crate::components::{
     ActionDock, Button, Choice, ChoiceOption, Icon, LinkButton, NumberField, NumberFieldText,
-    Panel, Select, SelectOption, TextArea, TextField, Tone,
+    Panel, Select, SelectOption, TextArea, TextField, TimeField, Tone,
 };
 use crate::present::bench::guide::{self as present, Draft, KINDS};
 use crate::present::bench::list::icon;
@@ -96,7 +96,11 @@ pub(super) fn Guide() -> impl IntoView {
             <Before scene />
             <ActionDock>
                 <Button
-                    label=shell.words.text(|strings| strings.runs.guide.start)
+                    label=Signal::derive(move || {
+                        let guide = &shell.words.strings().runs.guide;
+                        let is_now = scene.draft.with(|draft| draft.at.trim().is_empty());
+                        if is_now { guide.start } else { guide.start_earlier }.to_owned()
+                    })
                     on_press=Callback::new(move |()| scene.start())
                     tone=Tone::Primary
                     icon=Icon::Clock
@@ -322,6 +326,14 @@ fn Before(scene: Scene) -> impl IntoView {
             {number(guide.store, guide.store_hint.to_owned(), &degrees, |draft| &mut draft.store, Field::ReadingC, "run-store")}
             {number(guide.air, guide.air_hint.to_owned(), &degrees, |draft| &mut draft.air, Field::AirC, "run-air")}
             {heater}
+            <TimeField
+                label=words.text(|strings| strings.runs.guide.began)
+                value=value_of(scene, |draft| &mut draft.at)
+                on_input=Callback::new(move |typed| scene.edit(|draft| draft.at = typed))
+                hint=words.text(|strings| strings.runs.guide.began_hint)
+                error=wrong_with(shell, scene.wrong, Field::At)
+                test="run-began"
+            />
             {line(|strings| strings.runs.guide.name, |draft| &mut draft.name, Field::Name, "run-name")}
             <TextArea
                 label=words.text(|strings| strings.runs.guide.notes)

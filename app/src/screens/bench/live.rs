@@ -71,6 +71,14 @@ impl Scene {
         self.run.with(|run| run.as_ref().map(of))
     }
 
+    /// Where water boils here, once it is known where that is. \[°C\]
+    pub(super) fn boiling_c(&self) -> Memo<Option<f64>> {
+        self.shell.store.read(|document| {
+            let household = document.household.as_ref()?;
+            model::water::boiling_point_c(household.place.altitude_m).ok()
+        })
+    }
+
     /// What this run should be like; only of the one that goes on.
     fn foreseen(&self) -> Option<Foreseen> {
         self.reminder.going().with(|going| {
@@ -293,10 +301,7 @@ fn Readings(scene: Scene) -> impl IntoView {
 #[component]
 fn Plot(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
-    let boiling_c = shell.store.read(|document| {
-        let household = document.household.as_ref()?;
-        model::water::boiling_point_c(household.place.altitude_m).ok()
-    });
+    let boiling_c = scene.boiling_c();
     let plot = Memo::new(move |_| {
         let foreseen = scene.foreseen();
         let drawn = scene.with(|run| {

@@ -40,7 +40,10 @@ pub(super) const GUIDE: Guide = Guide {
         )
     },
     notes: "Anything else: wind, who reads, which thermometer",
+    began: "When it began",
+    began_hint: "Empty means now; a time later than now is yesterday’s.",
     start: "Start the run now",
+    start_earlier: "Start the run at that time",
     goes_on: |name| format!("{name} still goes on."),
     to_it: "Go on with it",
 };

@@ -40,7 +40,10 @@ pub(super) const GUIDE: Guide = Guide {
         )
     },
     notes: "Algo más: viento, quién lee, qué termómetro",
+    began: "Cuándo empezó",
+    began_hint: "Vacío significa ahora; una hora que aún no ha llegado es la de ayer.",
     start: "Empezar la prueba ahora",
+    start_earlier: "Empezar la prueba a esa hora",
     goes_on: |name| format!("{name} sigue en marcha."),
     to_it: "Seguir con ella",
 };

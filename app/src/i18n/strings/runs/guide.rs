@@ -47,8 +47,14 @@ pub struct Guide {
     pub heater_hint: Say,
     /// Label: anything else.
     pub notes: &'static str,
+    /// Label: when it began.
+    pub began: &'static str,
+    /// Under it: what an empty field means, and a time to come.
+    pub began_hint: &'static str,
     /// Begins the run.
     pub start: &'static str,
+    /// Begins one that began a while ago.
+    pub start_earlier: &'static str,
     /// A run goes on already; its name.
     pub goes_on: Say,
     /// Leads to it.

@@ -117,6 +117,20 @@ pub struct Live {
     pub put_in: &'static str,
     /// Takes it out.
     pub take_out: &'static str,
+    /// The same at a time that has passed.
+    pub was_put_in: &'static str,
+    /// See above.
+    pub was_taken_out: &'static str,
+    /// Opens the time of that.
+    pub earlier: &'static str,
+    /// Label: when it went in.
+    pub went_in: &'static str,
+    /// Label: when it came out.
+    pub came_out: &'static str,
+    /// Notes that the pot boils.
+    pub boils: &'static str,
+    /// Under it: what is written down.
+    pub boils_hint: Say,
     /// Label: litres of water.
     pub water: &'static str,
     /// Label: how warm it goes in.

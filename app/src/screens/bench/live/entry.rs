@@ -13,6 +13,7 @@ use crate::screens::bench::frame::wrong_with;
 use crate::shell::focus_error;
 use crate::shell::toasts::ToastAbout;
 use crate::state::action::{Action, BenchAction};
+use crate::state::bench::Reading;
 use crate::state::refused::Field;
 
 /// What is read, the number, and the button that keeps it.
@@ -168,9 +169,23 @@ fn note(scene: Scene) {
     let shell = scene.shell;
     let now = shell.clock.now_untracked();
     let formats = shell.words.formats().get_untracked();
+    let Some(started) = scene
+        .run
+        .with_untracked(|run| run.as_ref().map(|run| run.started))
+    else {
+        return;
+    };
     let read = scene
         .draft
-        .with_untracked(|draft| draft.read(&formats, now, None));
+        .with_untracked(|draft| draft.read(&formats, now, started));
+    if keep(scene, read) {
+        scene.draft.set(ReadingDraft::default());
+    }
+}
+
+/// Keeps a reading, or says what is wrong; whether it is kept.
+pub(super) fn keep(scene: Scene, read: Result<Reading, Mistake>) -> bool {
+    let shell = scene.shell;
     let noted = read.and_then(|reading| {
         let action = Action::Bench(BenchAction::AddReading {
             run: scene.id,
@@ -181,15 +196,16 @@ fn note(scene: Scene) {
     });
     match noted {
         Ok(at) => {
-            scene.draft.set(ReadingDraft::default());
             let undo = Action::Bench(BenchAction::EraseReading { run: scene.id, at });
             shell.toasts.show(ToastAbout::WrittenDown, Some(undo));
+            true
         }
         Err(mistake) => {
             // The note of the reading before would look like one of this.
             shell.toasts.clear();
             scene.wrong.set(Some(mistake));
             focus_error();
+            false
         }
     }
 }

@@ -5,9 +5,14 @@ use model::bench::PotIn;
 use model::pot::{Lid, PotSize};
 
 use super::Scene;
-use crate::components::{Button, Icon, NumberField, NumberFieldText, Panel, Select};
+use super::entry::keep;
+use crate::components::{
+    Button, Fold, Icon, NumberField, NumberFieldText, Panel, Select, TimeField,
+};
+use crate::i18n::format::Sure;
+use crate::i18n::strings::Strings;
 use crate::present::bench::live as present;
-use crate::present::bench::typing::{PotDraft, left};
+use crate::present::bench::typing::{PotDraft, left, out_at};
 use crate::present::tonight::plan::{key_of, lids, pot_sizes, row_of};
 use crate::present::typed::{Mistake, Steps, stepped};
 use crate::screens::bench::frame::{say, wrong_with};
@@ -49,6 +54,29 @@ pub(super) fn Pots(scene: Scene) -> impl IntoView {
             </Panel>
         }
     })
+}
+
+/// When a pot went in or came out, for those who tell it later.
+fn time(
+    scene: Scene,
+    label: fn(&Strings) -> &'static str,
+    (value, on_input): (Signal<String>, Callback<String>),
+    field: Field,
+    test: &'static str,
+) -> View {
+    let words = scene.shell.words;
+    view! {
+        <Fold summary=words.text(|strings| strings.runs.live.earlier)>
+            <TimeField
+                label=words.text(label)
+                value
+                on_input
+                hint=words.text(|strings| strings.runs.live.at_hint)
+                error=wrong_with(scene.shell, scene.wrong, field)
+                test
+            />
+        </Fold>
+    }
 }
 
 /// A number of a pot in litres or degrees.
@@ -183,8 +211,22 @@ fn In(scene: Scene) -> impl IntoView {
                 test="pot-lid"
             />
         </div>
+        {time(
+            scene,
+            |strings| strings.runs.live.went_in,
+            (
+                Signal::derive(move || draft.with(|draft| draft.at.clone())),
+                edit(|draft| &mut draft.at),
+            ),
+            Field::PutIn,
+            "pot-in-at",
+        )}
         <Button
-            label=words.text(|strings| strings.runs.live.put_in)
+            label=Signal::derive(move || {
+                let live = &words.strings().runs.live;
+                let is_now = draft.with(|draft| draft.at.trim().is_empty());
+                if is_now { live.put_in } else { live.was_put_in }.to_owned()
+            })
             on_press=Callback::new(put_in)
             icon=Icon::PotSteams
             test="pot-put-in"
@@ -199,19 +241,28 @@ fn Out(scene: Scene) -> impl IntoView {
     let strings = untrack(|| words.strings());
     let (live, units) = (&strings.runs.live, &strings.common.units);
     let weighed = RwSignal::new(String::new());
+    let out = RwSignal::new(String::new());
     let pot = move || scene.run.with(|run| run.as_ref()?.pot_in().copied());
     let take_out = move |()| {
         let Some(pot) = untrack(pot) else { return };
-        let at = shell.clock.now_untracked();
-        let done = left(&weighed.get_untracked(), &pot).and_then(|left_kg| {
-            let action = BenchAction::TakePotOut {
-                run: scene.id,
-                at,
-                left_kg,
-            };
-            let done = shell.dispatch.run(Action::Bench(action));
-            done.map_err(Mistake::from)
+        let now = shell.clock.now_untracked();
+        let at = scene.run.with_untracked(|run| {
+            let run = run.as_ref()?;
+            Some(out_at(&out.get_untracked(), run, now))
         });
+        let Some(at) = at else { return };
+        let left_kg = left(&weighed.get_untracked(), &pot);
+        let done = at
+            .and_then(|at| Ok((at, left_kg?)))
+            .and_then(|(at, left_kg)| {
+                let action = BenchAction::TakePotOut {
+                    run: scene.id,
+                    at,
+                    left_kg,
+                };
+                let done = shell.dispatch.run(Action::Bench(action));
+                done.map_err(Mistake::from)
+            });
         if let Err(mistake) = done {
             scene.wrong.set(Some(mistake));
             focus_error();
@@ -234,7 +285,35 @@ fn Out(scene: Scene) -> impl IntoView {
         range: (0.0, most_kg),
         start: most_kg,
     };
+    let boiling_c = scene.boiling_c();
+    let boils = move |()| {
+        let Some(boiling_c) = boiling_c.get_untracked() else {
+            return;
+        };
+        keep(
+            scene,
+            Ok(present::boils(boiling_c, shell.clock.now_untracked())),
+        );
+    };
+    let boils_button = move || {
+        boiling_c.get().map(|boiling_c| {
+            let at = say(shell, |voice| {
+                let degrees = voice.formats.temperature(boiling_c, Sure::Known);
+                (voice.strings.runs.live.boils_hint)(&degrees)
+            });
+            view! {
+                <Button
+                    label=words.text(|strings| strings.runs.live.boils)
+                    on_press=Callback::new(boils)
+                    icon=Icon::PotBoils
+                    test="pot-boils"
+                />
+                <p class="field__hint">{at}</p>
+            }
+        })
+    };
     view! {
+        {boils_button}
         <Select
             label=words.text(|strings| strings.tonight.plan.lid)
             options=Memo::new(move |_| say(shell, lids))
@@ -263,8 +342,25 @@ fn Out(scene: Scene) -> impl IntoView {
             Field::LeftKg,
             "pot-left",
         )}
+        {time(
+            scene,
+            |strings| strings.runs.live.came_out,
+            (
+                out.into(),
+                Callback::new(move |typed| {
+                    out.set(typed);
+                    scene.wrong.set(None);
+                }),
+            ),
+            Field::OutAt,
+            "pot-out-at",
+        )}
         <Button
-            label=words.text(|strings| strings.runs.live.take_out)
+            label=Signal::derive(move || {
+                let live = &words.strings().runs.live;
+                let is_now = out.with(|out| out.trim().is_empty());
+                if is_now { live.take_out } else { live.was_taken_out }.to_owned()
+            })
             on_press=Callback::new(take_out)
             icon=Icon::Tick
             test="pot-take-out"

@@ -54,7 +54,7 @@ fn Form(scene: Scene, reading: Reading) -> impl IntoView {
     let keep = move |()| {
         let now = shell.clock.now_untracked();
         let formats = words.formats().get_untracked();
-        let read = draft.with_untracked(|draft| draft.read(&formats, now, Some(&reading)));
+        let read = draft.with_untracked(|draft| draft.changed(&formats, now, &reading));
         let change = |from: LocalTime, to: Reading| {
             Action::Bench(BenchAction::ChangeReading {
                 run: scene.id,
