@@ -19,7 +19,7 @@ ROOMS='
     -app::shell -Replay>::new
     app::screens::tonight app::screens::diary app::screens::cooker app::screens::bench
     app::screens::more
-    app::present::tonight app::present::diary app::present::cooker app::present::bench
+    app::present::tonight app::present::diary app::present::cooker app::present::bench app::present::names
     app::chart app::components::store_column app::components::sun_hours
     app::state::saved::reader app::state::saved::decode
     app::state::action::bench app::state::action::cookers app::state::action::entries

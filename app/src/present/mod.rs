@@ -9,6 +9,7 @@ pub mod copies;
 pub mod diary;
 pub mod first_start;
 pub mod level;
+pub mod names;
 pub mod odds;
 pub mod tonight;
 pub mod typed;

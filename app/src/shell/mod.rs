@@ -16,6 +16,7 @@ pub mod estimates;
 pub mod example;
 pub mod keeper;
 pub mod locale;
+mod names;
 pub mod reminder;
 pub mod rest;
 pub mod router;

@@ -13,7 +13,7 @@ use crate::platform::worker;
 use crate::present::first_start::Question;
 use crate::shell::keeper::SaveStatus;
 use crate::shell::rest::Rest;
-use crate::shell::{CONTENT_ID, Shell};
+use crate::shell::{CONTENT_ID, Shell, names};
 use crate::state::document::Whose;
 use crate::state::route::{BenchPage, MorePage, Route};
 use crate::state::settings::Theme;
@@ -87,6 +87,7 @@ pub(super) fn wire(shell: Shell) {
     wire_example(shell);
     let (beliefs, whose) = (shell.estimates.beliefs(), shell.store.whose());
     shell.rest.then(move || beliefs.wire(whose));
+    shell.rest.then(move || names::wire(shell));
 }
 
 fn wire_saving(shell: Shell) {

@@ -59,6 +59,13 @@ pub enum Action {
         /// The name.
         name: String,
     },
+    /// Gives what the app named its names in another language; what is found from runs stays.
+    NameAgain {
+        /// Cookers with their names.
+        cookers: Vec<(CookerId, String)>,
+        /// Test runs with theirs.
+        runs: Vec<(RunId, String)>,
+    },
     /// Changes what a cooker is made of.
     ChangeCooker {
         /// Which.
@@ -191,6 +198,7 @@ pub fn apply(document: &mut Document, action: Action, now: LocalTime) -> Result<
         Action::AddCooker { name, cooker } => cookers::add(document, &name, *cooker),
         Action::CopyCooker { id, name } => cookers::copy(document, id, &name),
         Action::RenameCooker { id, name } => cookers::rename(document, id, &name),
+        Action::NameAgain { cookers, runs } => setup::name_again(document, &cookers, &runs),
         Action::ChangeCooker { id, cooker } => cookers::change(document, id, *cooker, now),
         Action::SayRebuilt { id, is_rebuilt } => cookers::say_rebuilt(document, id, is_rebuilt),
         Action::UseCooker(id) => cookers::take_into_use(document, id),

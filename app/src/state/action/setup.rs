@@ -2,6 +2,7 @@
 
 use crate::state::action::{Done, cookers};
 use crate::state::document::{Document, Household};
+use crate::state::ids::{CookerId, RunId};
 use crate::state::limits;
 use crate::state::refused::{Field, Refused, Wrong};
 use model::cooker::Cooker;
@@ -24,6 +25,31 @@ pub(super) fn change_household(
 ) -> Result<Done, Refused> {
     check(&household)?;
     document.household = Some(household);
+    Ok(Done::Changed)
+}
+
+/// Names what is still there.
+pub(super) fn name_again(
+    document: &mut Document,
+    cookers: &[(CookerId, String)],
+    runs: &[(RunId, String)],
+) -> Result<Done, Refused> {
+    for (_, name) in cookers {
+        cookers::checked_name(name)?;
+    }
+    for (_, name) in runs {
+        cookers::checked_name(name)?;
+    }
+    for owned in &mut document.cookers {
+        if let Some((_, name)) = cookers.iter().find(|(id, _)| *id == owned.id) {
+            owned.name.clone_from(name);
+        }
+    }
+    for run in &mut document.bench.runs {
+        if let Some((_, name)) = runs.iter().find(|(id, _)| *id == run.id) {
+            run.about.name.clone_from(name);
+        }
+    }
     Ok(Done::Changed)
 }
 
