@@ -213,3 +213,38 @@ fn a_running_pot_is_judged_by_its_odds_and_the_way_back_covers_nothing() {
         Ok(())
     });
 }
+
+#[test]
+fn the_rest_of_a_day_is_told_with_one_tap() {
+    story_on(afternoon(Theme::Light, 1), "/", async |page| {
+        set_up(page).await?;
+        page.open("#/diary").await?;
+        tap(page, "previous-day").await?;
+        tap(page, "day-clear").await?;
+        let sky = |sky: &str| {
+            format!("document.querySelectorAll('[data-test=sun-hours] [data-sky={sky}]').length")
+        };
+        let daylight = page.evaluate(&format!("return {}", sky("clear"))).await?;
+        let n_hours = daylight.as_u64().unwrap_or_default();
+        assert!(8 < n_hours, "{n_hours} hours");
+        // The seventh hour from clear to overcast, and all after it.
+        for _ in 0..3 {
+            page.evaluate("document.querySelectorAll('[data-test=sun-hours] button')[6].click()")
+                .await?;
+        }
+        page.screenshot("sun-onward").await?;
+        tap(page, "sun-onward").await?;
+        page.until(
+            "a grey afternoon",
+            &format!(
+                "return {} === 6 && {} === {}",
+                sky("clear"),
+                sky("overcast"),
+                n_hours - 6
+            ),
+        )
+        .await?;
+        assert!(!page.has_test("sun-onward").await?);
+        Ok(())
+    });
+}

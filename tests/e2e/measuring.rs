@@ -151,6 +151,69 @@ fn a_pot_goes_in_gets_another_lid_and_comes_out_weighed() {
     });
 }
 
+/// The device's clock so many minutes ago, as a field of time has it.
+async fn minutes_ago(page: &Page, minutes: i32) -> Answer<String> {
+    let script = format!(
+        "const at = new Date(Date.now() - {minutes} * 60000);
+         return [at.getHours(), at.getMinutes()].map(it => String(it).padStart(2, '0')).join(':')"
+    );
+    let time = page.evaluate(&script).await?;
+    Ok(time.as_str().unwrap_or_default().to_owned())
+}
+
+/// Sets a field of time, as the phone's own clock does.
+async fn set_time(page: &Page, test: &str, time: &str) -> Outcome {
+    page.until(
+        &format!("the field {test}"),
+        &format!("return document.querySelector('[data-test={test}]') !== null"),
+    )
+    .await?;
+    page.evaluate(&format!(
+        "const field = document.querySelector('[data-test={test}]');
+         field.closest('details')?.setAttribute('open', '');
+         field.value = '{time}';
+         field.dispatchEvent(new Event('input', {{ bubbles: true }}));"
+    ))
+    .await?;
+    Ok(())
+}
+
+#[test]
+fn a_boil_that_began_a_while_ago_is_told_with_its_pot_and_its_boil() {
+    story_on(afternoon(Theme::Light, 1), "/", async |page| {
+        set_up(page).await?;
+        page.open("#/bench/new").await?;
+        page.test("run-kind").await?;
+        page.evaluate("document.querySelectorAll('[data-test=run-kind] input')[1].click()")
+            .await?;
+        put(page, "run-store", "250").await?;
+        put(page, "run-air", "19").await?;
+        let (began, went_in) = (minutes_ago(page, 30).await?, minutes_ago(page, 25).await?);
+        set_time(page, "run-began", &began).await?;
+        page.see("Start the run at that time").await?;
+        page.screenshot("run-began").await?;
+        tap(page, "run-start").await?;
+        page.test("run-pots").await?;
+        page.see(&format!("Since {began}")).await?;
+        page.see("counts from when the pot goes in").await?;
+        // A time that is to come is called one.
+        set_time(page, "run-at", &minutes_ago(page, -20).await?).await?;
+        put(page, "run-number", "240").await?;
+        tap(page, "run-note").await?;
+        page.see("That time has not come yet.").await?;
+        set_time(page, "run-at", "").await?;
+        set_time(page, "pot-in-at", &went_in).await?;
+        tap(page, "pot-put-in").await?;
+        page.see(&format!("in since {went_in}")).await?;
+        tap(page, "pot-boils").await?;
+        sees_readings(page, 2).await?;
+        page.screenshot("run-boils").await?;
+        page.see("Written down").await?;
+        page.press("Undo").await?;
+        sees_readings(page, 1).await
+    });
+}
+
 /// A boil that was fitted, as it stands in a save.
 fn boiled(id: u32, name: &str, cooker: &Value, contact_w_m2k: f64) -> Value {
     let at = |minute: u32| format!("2026-03-0{}T18:{minute:02}:00", 1 + id % 9);

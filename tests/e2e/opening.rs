@@ -1,6 +1,7 @@
 //! The app opens, wherever it is put.
 
 use crate::browser::{Phone, Theme};
+use crate::evenings::{afternoon, set_up, tap};
 use crate::story::{story, story_on};
 
 #[test]
@@ -111,6 +112,49 @@ fn the_page_can_reach_no_other_host() {
                 .all(|error| error.contains("Content Security Policy")),
             "{errors:?}"
         );
+        Ok(())
+    });
+}
+
+#[test]
+fn what_was_cleared_under_the_app_stays_cleared_and_that_is_said() {
+    story_on(afternoon(Theme::Light, 1), "/", async |page| {
+        const KEPT: &str = "return localStorage.getItem('duskpot.household') !== null";
+        set_up(page).await?;
+        page.until("the household to be kept", KEPT).await?;
+        // In another window, the settings of the browser; then the person comes back.
+        page.evaluate("localStorage.clear(); dispatchEvent(new Event('pageshow'))")
+            .await?;
+        page.test("save-trouble").await?;
+        page.screenshot("cleared").await?;
+        page.reload().await?;
+        page.see("Welcome").await?;
+        // Whoever goes on instead keeps all of it.
+        set_up(page).await?;
+        page.until("the household to be kept", KEPT).await?;
+        page.evaluate("localStorage.clear(); dispatchEvent(new Event('pageshow'))")
+            .await?;
+        page.test("save-trouble").await?;
+        page.evaluate("location.hash = '#/diary'").await?;
+        tap(page, "day-clear").await?;
+        page.until("the household to be kept again", KEPT).await?;
+        assert!(!page.has_test("save-trouble").await?);
+        page.reload().await?;
+        page.test("day-sun").await.map(|_| ())
+    });
+}
+
+#[test]
+fn what_the_app_named_speaks_the_language_that_is_chosen() {
+    story_on(afternoon(Theme::Light, 1), "/", async |page| {
+        set_up(page).await?;
+        page.open("#/cooker").await?;
+        page.see("My cooker").await?;
+        page.open("#/more/settings").await?;
+        page.press("Español").await?;
+        page.open("#/cooker").await?;
+        page.see("Mi cocina").await?;
+        assert!(!page.text().await?.contains("My cooker"));
         Ok(())
     });
 }
