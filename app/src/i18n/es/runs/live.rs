@@ -14,7 +14,7 @@ pub(super) const LIVE: Live = Live {
     missed: |count| {
         format!("Con la pantalla apagada tocaban {count} lecturas. Siga con la próxima.")
     },
-    ends: |time, length| format!("Debería bastar hacia {time}, {length} después de empezar."),
+    ends: |time, length| format!("Debería bastar {time}, {length} después de empezar."),
     ends_with_pot: "Cuánto dura se cuenta desde que entra la olla.",
     has_told: "Ya ha durado lo bastante para saber lo que se busca.",
     remind: "Cuánto dura, y avisos",
