@@ -227,7 +227,8 @@ impl ReadingDraft {
         self.shown(formats, at)
     }
 
-    /// The reading in the place of a former one, the seconds of which stay where its minute does.
+    /// The reading in the place of a former one of a run that began then; the former one's seconds stay
+    /// where its minute does.
     ///
     /// # Errors
     ///
@@ -236,14 +237,18 @@ impl ReadingDraft {
         &self,
         formats: &Formats,
         now: LocalTime,
-        former: &Reading,
+        (started, former): (LocalTime, &Reading),
     ) -> Result<Reading, Mistake> {
         let at = match self.at.trim() {
             "" => former.at,
             text => {
                 let time = TimeOfDay::from_field(text)
                     .ok_or(Mistake::Text(Field::At, ParseError::NotANumber))?;
-                nearest(time, former.at, now)
+                let at = nearest(time, former.at, now);
+                if at < started && now < time.on(now.day()) {
+                    return Err(Field::At.refuse(Wrong::InFuture).into());
+                }
+                at
             }
         };
         self.shown(formats, at)
@@ -437,11 +442,20 @@ mod tests {
             ("18:05", "181")
         );
         draft.shows[0] = "183".to_owned();
-        let reading = draft.changed(&formats, at(20, 0), &former).unwrap();
+        let reading = draft
+            .changed(&formats, at(20, 0), (at(18, 0), &former))
+            .unwrap();
         assert_eq!((reading.at, reading.store_c), (former.at, Some(183.0)));
         draft.at = "18:30".to_owned();
-        let moved = draft.changed(&formats, at(20, 0).plus_s(5 * 86_400), &former);
+        let later = at(20, 0).plus_s(5 * 86_400);
+        let moved = draft.changed(&formats, later, (at(18, 0), &former));
         assert_eq!(moved.unwrap().at, at(18, 30));
+        draft.at = "20:30".to_owned();
+        let to_come = draft.changed(&formats, at(20, 0), (at(18, 0), &former));
+        assert_eq!(
+            to_come.unwrap_err(),
+            Field::At.refuse(Wrong::InFuture).into()
+        );
     }
 
     #[test]

@@ -54,7 +54,10 @@ fn Form(scene: Scene, reading: Reading) -> impl IntoView {
     let keep = move |()| {
         let now = shell.clock.now_untracked();
         let formats = words.formats().get_untracked();
-        let read = draft.with_untracked(|draft| draft.changed(&formats, now, &reading));
+        let started = scene
+            .run
+            .with_untracked(|run| run.as_ref().map_or(now, |run| run.started));
+        let read = draft.with_untracked(|draft| draft.changed(&formats, now, (started, &reading)));
         let change = |from: LocalTime, to: Reading| {
             Action::Bench(BenchAction::ChangeReading {
                 run: scene.id,
