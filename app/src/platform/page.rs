@@ -131,10 +131,14 @@ pub fn focus_quietly(selector: &str) -> bool {
 }
 
 /// Moves the focus to the first element that a selector finds, and scrolls there; whether there
-/// is one.
+/// is one. The fold that it is in is opened.
 pub fn focus_first(selector: &str) -> bool {
     let found = find(selector);
     if let Some(element) = &found {
+        if let Ok(Some(fold)) = element.closest("details") {
+            // Our names of attributes can all be set.
+            let _ = fold.set_attribute("open", "");
+        }
         // As above.
         let _ = element.focus();
     }
