@@ -16,9 +16,6 @@ use crate::tonight::Site;
 
 const TODAY: Day = Day(20_000);
 
-/// A minute of the day, and what is told at it.
-type Act<'a> = (i64, &'a dyn Fn(&mut Journal));
-
 fn site() -> Site {
     let place = Place {
         latitude_deg: 11.0,
@@ -99,6 +96,9 @@ fn a_diary_walked_in_parts_ends_as_one_walked_at_once() {
     assert_eq!(left, 5);
 }
 
+/// What is told by then.
+type Change<'a> = &'a dyn Fn(&mut Journal);
+
 /// Minute by minute, with reports of now and corrections of this morning, a pot of last night that is
 /// still in, and one of today.
 #[test]
@@ -120,7 +120,7 @@ fn what_is_kept_within_today_changes_no_answer() {
             let place = journal.events.partition_point(|other| other.at <= event.at);
             journal.events.insert(place, event);
         };
-        let steps: [Act<'_>; 10] = [
+        let steps: [(i64, Change<'_>); 10] = [
             (9 * 60, &|_| ()),
             (12 * 60 + 7, &|_| ()),
             (12 * 60 + 8, &|_| ()),

@@ -1,5 +1,7 @@
 //! From a data sheet to a single-diode model, and that model in other light and warmth.
 
+use std::sync::{Mutex, PoisonError};
+
 use crate::panel::{Datasheet, PanelError, SingleDiode};
 
 /// Irradiance of the standard test conditions. \[W/m2\]
@@ -26,6 +28,18 @@ const SCAN: u32 = 66;
 const MOST_RISE: f64 = 0.15;
 /// Miss of the temperature coefficient that counts as none, as a share of Isc.
 const EXACT: f64 = 1e-11;
+
+/// The last fits. A cooker is put together many times while its other parts are changed, and the fit
+/// takes longest of it.
+static FITS: Mutex<Vec<(Datasheet, DeSoto)>> = Mutex::new(Vec::new());
+/// So many are kept.
+const MOST_FITS: usize = 4;
+
+fn known(sheet: &Datasheet) -> Option<DeSoto> {
+    let fits = FITS.lock().unwrap_or_else(PoisonError::into_inner);
+    let found = fits.iter().find(|(other, _)| other == sheet);
+    found.map(|(_, fit)| *fit)
+}
 
 /// The five parameters of De Soto's model at standard test conditions.
 ///
@@ -80,6 +94,17 @@ impl DeSoto {
     /// passes through the points.
     pub fn fit(sheet: &Datasheet) -> Result<Self, PanelError> {
         let sheet = sheet.checked()?;
+        if let Some(fit) = known(&sheet) {
+            return Ok(fit);
+        }
+        let fit = Self::fitted(sheet)?;
+        let fits = &mut *FITS.lock().unwrap_or_else(PoisonError::into_inner);
+        fits.truncate(MOST_FITS - 1);
+        fits.insert(0, (sheet, fit));
+        Ok(fit)
+    }
+
+    fn fitted(sheet: Datasheet) -> Result<Self, PanelError> {
         let refuse = || PanelError::NoDiode(sheet.fill_factor());
         let a_at = |idx: u32| {
             let share = f64::from(idx) / f64::from(SCAN);
