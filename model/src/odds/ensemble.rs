@@ -3,6 +3,7 @@
 use std::ops::Range;
 
 use super::build::{Build, small};
+use super::dishes::DISHES;
 use super::edges::{Edges, inside};
 use super::load::{Load, Slowing};
 use super::member::{Account, Course, Member, Phase, Stretch};
@@ -13,14 +14,13 @@ use super::prior::{
 };
 use super::seconds;
 use super::sky::{STEP_S, SkyDay, SkyStep};
-use super::systematic::systematic;
 use crate::journal::Meal;
 use crate::local_time::{Day, LocalTime};
 use crate::network::MAX_NODES;
 
 /// Places of what a member carries, each a column over all members.
 pub(super) mod column {
-    use super::{MAX_NODES, MULTIPLIERS, OFFSETS};
+    use super::{DISHES, MAX_NODES, MULTIPLIERS, OFFSETS};
 
     pub(crate) const HEAT: usize = 0;
     pub(crate) const JACKET: usize = HEAT + MAX_NODES;
@@ -57,7 +57,9 @@ pub(super) mod column {
     pub(crate) const LOG: usize = FACTOR + MULTIPLIERS;
     /// What is off by so many kelvins; it follows the logarithms, since both stay and are learned.
     pub(crate) const OFFSET: usize = LOG + MULTIPLIERS;
-    pub(crate) const COUNT: usize = OFFSET + OFFSETS;
+    /// How long each of the household's own dishes takes, in standard deviations.
+    pub(crate) const DISH: usize = OFFSET + OFFSETS;
+    pub(crate) const COUNT: usize = DISH + DISHES;
 }
 
 /// Store of a member before the first day that was logged: most are cold, some were in use. The
@@ -75,9 +77,11 @@ pub(super) struct Ensemble {
     /// of the cache.
     stride: usize,
     columns: Vec<f64>,
-    phase: Vec<Phase>,
+    pub(super) phase: Vec<Phase>,
     /// Whether a store that is charged elsewhere has come to the kitchen since.
     pub(super) indoors: bool,
+    /// Which dishes were cooked, a bit each.
+    pub(super) cooked: u64,
     /// They sum to 1.
     pub(super) weight: Vec<f64>,
 }
@@ -93,6 +97,7 @@ impl Ensemble {
             columns: vec![0.0; (members + 8) * column::COUNT],
             phase: vec![Phase::NoPot; members],
             indoors: false,
+            cooked: 0,
             weight: vec![1.0 / small(members); members],
         }
     }
@@ -253,7 +258,8 @@ impl Ensemble {
             CONTACT_POT_SD
         };
         let steam_sd = steam_log_sd(meal.lid);
-        let (common_sd, own_sd) = cook_log_sd(meal.dish);
+        let [common_sd, dish_sd, own_sd] = cook_log_sd(meal.dish);
+        self.cook_again(meal.dish, pot.at(9));
         let (slows_sd, least_sd_k) = slowing_sd(meal.dish);
         let common = column::LOG + Multiplier::of_cooking(meal.dish).index();
         let safe_at_s = if 0.0 < load.full_boil_s {
@@ -263,7 +269,9 @@ impl Ensemble {
         };
         for member in 0..self.members {
             let factor = |sd: f64, noise: Noise| libm::exp(sd * noise.normal(member));
-            let cook_log = common_sd * self.get(common, member) + own_sd * cook.normal(member);
+            let cook_log = common_sd * self.get(common, member)
+                + dish_sd * self.get(column::DISH + meal.dish as usize, member)
+                + own_sd * cook.normal(member);
             let values = [
                 (
                     column::POT_C,
@@ -462,38 +470,5 @@ impl Ensemble {
         ] {
             self.set(column, member, value);
         }
-    }
-
-    /// Each member becomes a copy of the one named, all of one weight. The names rise.
-    pub(super) fn become_copies(&mut self, of: &[usize]) {
-        let mut moved = vec![0.0; self.members];
-        for column in 0..column::COUNT {
-            let values = self.column_mut(column);
-            for (to, from) in moved.iter_mut().zip(of) {
-                *to = values.get(*from).copied().unwrap_or(0.0);
-            }
-            values.copy_from_slice(&moved);
-        }
-        self.phase = of
-            .iter()
-            .map(|from| self.phase.get(*from).copied().unwrap_or_default())
-            .collect();
-        self.weight.fill(1.0 / small(self.members));
-    }
-
-    /// So many members drawn in proportion to their weights, all of one weight: fewer to ask.
-    pub(super) fn thinned(&self, members: usize, start: f64) -> Self {
-        let of = systematic(&self.weight, members, start);
-        let mut thin = Self::new(members, self.at);
-        thin.indoors = self.indoors;
-        for column in 0..column::COUNT {
-            for (to, from) in of.iter().enumerate() {
-                thin.set(column, to, self.get(column, *from));
-            }
-        }
-        for (to, from) in of.iter().enumerate() {
-            thin.phase[to] = self.phase[*from];
-        }
-        thin
     }
 }

@@ -120,9 +120,11 @@ const MEASURED_SD: f64 = 0.07;
 const MASS_SD: f64 = 0.05;
 /// Doubt of a jacket as it was built: voids, crushing, damp, the model's one node. Inferred.
 const BUILT_SD: f64 = 0.1;
-/// Of the variance of a dish's cooking time, what the household's food and taste have in common
-/// from pot to pot. Inferred.
-const COOKING_IN_COMMON: f64 = 0.5;
+/// Of the variance of a dish's cooking time, what all dishes of its kind have in common in a
+/// household: its taste and its water; and what each of its dishes has by itself from pot to pot: the
+/// bag of beans, the size of the pieces. The rest is a pot's. Inferred.
+const COOKING_IN_COMMON: f64 = 0.2;
+const COOKING_OF_DISH: f64 = 0.6;
 /// One batch from another. Inferred.
 const COOKING_BATCH_SD: f64 = 0.08;
 
@@ -240,14 +242,16 @@ fn log_of(relative_sd: f64) -> f64 {
     libm::log(1.0 + relative_sd * relative_sd).sqrt()
 }
 
-/// Standard deviations of the logarithm of a dish's cooking time: what pots have in common, and
-/// what is each pot's own.
-pub(super) fn cook_log_sd(dish: Dish) -> (f64, f64) {
+/// Standard deviations of the logarithm of a dish's cooking time: what a household's pots of its kind
+/// have in common, what those of the dish have besides, and what is each pot's own.
+pub(super) fn cook_log_sd(dish: Dish) -> [f64; 3] {
     let whole = log_of(dish.props().minutes_at_100_c.spread_share());
-    (
+    let of_pot = 1.0 - COOKING_IN_COMMON - COOKING_OF_DISH;
+    [
         whole * COOKING_IN_COMMON.sqrt(),
-        libm::hypot(whole * (1.0 - COOKING_IN_COMMON).sqrt(), COOKING_BATCH_SD),
-    )
+        whole * COOKING_OF_DISH.sqrt(),
+        libm::hypot(whole * of_pot.sqrt(), COOKING_BATCH_SD),
+    ]
 }
 
 /// Doubts of how a dish cooks below the boil: the standard deviations of the logarithm of how much it

@@ -152,6 +152,7 @@ impl<'a> Road<'a> {
             .first()
             .map_or(20.0, |step| step.air_c);
         ensemble.draw_nucleation(&epoch.build, Noise::new(seed, Purpose::Nucleation));
+        ensemble.draw_dishes(Noise::new(seed, Purpose::Dish));
         let start = Noise::new(seed, Purpose::Start);
         match first_read {
             Some((_, read_c)) => ensemble.start_near(&epoch.build, air_c, read_c, start),
