@@ -56,10 +56,13 @@ pub(super) enum Offset {
     /// How much more of the heater's heat the far side of a store of several nodes gets than the seat's,
     /// in standard deviations.
     Heater = 5,
+    /// How late this household notices what it sees of a pot: the logarithm of what multiplies the
+    /// usual lag.
+    Late = 6,
 }
 
 /// How many offsets there are, and how many figures of a cooker that stay.
-pub(super) const OFFSETS: usize = 6;
+pub(super) const OFFSETS: usize = 7;
 pub(super) const STATICS: usize = MULTIPLIERS + OFFSETS;
 
 impl Offset {
@@ -77,6 +80,7 @@ impl Offset {
             (Self::Place, 1.0),
             (Self::Air, AIR_SD_K),
             (Self::Heater, if has_nodes { HEATER_TILT_SD } else { 0.0 }),
+            (Self::Late, LATE_LOG_SD),
         ]
     }
 
@@ -100,6 +104,9 @@ pub(super) const PLACES: (f64, f64) = (0.05, 0.95);
 const HEATER_TILT_SD: f64 = 0.4;
 /// The farthest end of it gets so much more or less at most.
 pub(super) const MOST_TILT: f64 = 0.9;
+/// Some watch the pot and some pass by now and then: nine households of ten notice between a bit under
+/// half as late as the usual one and a bit over twice. Common practice, no source.
+const LATE_LOG_SD: f64 = 0.5;
 /// How much of its first doubt a thermometer gets back each day, of its error and of where it sits: it
 /// is not always put into the same spot. Inferred.
 pub(super) const OFFSET_A_DAY: f64 = 0.3;
