@@ -9,14 +9,15 @@ use super::load::{Load, Slowing};
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
 use super::prior::{
-    AIR_DAY_SD_K, CONTACT_POT_SD, DRY_SD, LOSS_DAY_SD, MULTIPLIERS, Multiplier, OFFSETS, Offset,
-    START_SD_K, THICK_POT_SD, WATER_SD, cook_log_sd, slowing_sd, steam_log_sd,
+    AIR_DAY_SD_K, CONTACT_POT_SD, DRY_SD, LEFT_AJAR, LOSS_DAY_SD, MULTIPLIERS, Multiplier, OFFSETS,
+    Offset, START_SD_K, THICK_POT_SD, WATER_SD, cook_log_sd, slowing_sd, steam_log_sd,
 };
 use super::seconds;
 use super::sky::{STEP_S, SkyDay, SkyStep};
 use crate::journal::Meal;
 use crate::local_time::{Day, LocalTime};
 use crate::network::MAX_NODES;
+use crate::pot::Lid;
 
 /// Places of what a member carries, each a column over all members.
 pub(super) mod column {
@@ -258,6 +259,12 @@ impl Ensemble {
             CONTACT_POT_SD
         };
         let steam_sd = steam_log_sd(meal.lid);
+        let ajar = pot.at(10);
+        let open = |lid: Lid| lid.evaporation_share().value;
+        let (ajar_share, ajar_steam) = match meal.lid {
+            Lid::On => (LEFT_AJAR, open(Lid::Ajar) / open(Lid::On)),
+            Lid::Ajar | Lid::Off => (0.0, 1.0),
+        };
         let [common_sd, dish_sd, own_sd] = cook_log_sd(meal.dish);
         self.cook_again(meal.dish, pot.at(9));
         let (slows_sd, least_sd_k) = slowing_sd(meal.dish);
@@ -272,6 +279,8 @@ impl Ensemble {
             let cook_log = common_sd * self.get(common, member)
                 + dish_sd * self.get(column::DISH + meal.dish as usize, member)
                 + own_sd * cook.normal(member);
+            let is_ajar = ajar.uniform(member) < ajar_share;
+            let steams = if is_ajar { ajar_steam } else { 1.0 };
             let values = [
                 (
                     column::POT_C,
@@ -285,7 +294,7 @@ impl Ensemble {
                 (column::SAFE_AT, safe_at_s),
                 (column::DRY_AT, f64::INFINITY),
                 (column::CONTACT_POT, factor(contact_sd, contact)),
-                (column::POT_STEAM, factor(steam_sd, steam)),
+                (column::POT_STEAM, steams * factor(steam_sd, steam)),
                 (column::COOK_TIME, libm::exp(cook_log)),
                 (column::SLOWS, factor(slows_sd, slows)),
                 (column::LEAST, least_sd_k * least.normal(member)),

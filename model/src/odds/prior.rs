@@ -269,8 +269,11 @@ pub(super) fn slowing_sd(dish: Dish) -> (f64, f64) {
     (log_of(slowing.spread_share()), props.least_c.spread)
 }
 
-/// The same for what steams off below the boil through this lid, mostly a habit: lifted to look,
-/// not put back straight.
+/// Of the pots that are told as covered, those whose lid stands ajar: lifted to look, put back askew.
+/// Inferred.
+pub(super) const LEFT_AJAR: f64 = 0.08;
+
+/// The same for what steams off below the boil through this lid.
 pub(super) fn steam_log_sd(lid: Lid) -> f64 {
     log_of(lid.evaporation_share().spread_share())
 }
