@@ -24,7 +24,7 @@ use crate::tonight::{Site, TonightError};
 
 /// Raise this with every change of the model that changes an answer: what was put away before is
 /// then walked anew.
-const MODEL: u64 = 5;
+const MODEL: u64 = 8;
 /// A diary is walked from so many days back at least, if it goes back so far, and from so many more at
 /// most. What drifts keeps a fifth of what was learned of it before; a season's reports teach the
 /// rest anew.
@@ -357,7 +357,7 @@ impl Belief {
     pub fn learned(&self) -> [Learned; MULTIPLIERS] {
         Multiplier::ALL.map(|multiplier| {
             // A cooking time's logarithm is kept in spreads of the dish.
-            let spread = typical_dish(multiplier).map_or(1.0, |dish| cook_log_sd(dish).0);
+            let spread = typical_dish(multiplier).map_or(1.0, |dish| cook_log_sd(dish)[0]);
             let place = column::LOG + multiplier.index();
             let log_sd = self.epoch.log_sd.get(multiplier.index()).copied();
             let pot = self.epoch.cooker.pot;

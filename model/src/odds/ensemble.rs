@@ -3,24 +3,25 @@
 use std::ops::Range;
 
 use super::build::{Build, small};
+use super::dishes::DISHES;
 use super::edges::{Edges, inside};
 use super::load::{Load, Slowing};
 use super::member::{Account, Course, Member, Phase, Stretch};
 use super::noise::{Noise, Purpose};
 use super::prior::{
-    AIR_DAY_SD_K, CONTACT_POT_SD, DRY_SD, LOSS_DAY_SD, MULTIPLIERS, Multiplier, OFFSETS, Offset,
-    START_SD_K, THICK_POT_SD, WATER_SD, cook_log_sd, slowing_sd, steam_log_sd,
+    AIR_DAY_SD_K, CONTACT_POT_SD, DRY_SD, LEFT_AJAR, LOSS_DAY_SD, MULTIPLIERS, Multiplier, OFFSETS,
+    Offset, START_SD_K, THICK_POT_SD, WATER_SD, cook_log_sd, slowing_sd, steam_log_sd,
 };
 use super::seconds;
 use super::sky::{STEP_S, SkyDay, SkyStep};
-use super::systematic::systematic;
 use crate::journal::Meal;
 use crate::local_time::{Day, LocalTime};
 use crate::network::MAX_NODES;
+use crate::pot::Lid;
 
 /// Places of what a member carries, each a column over all members.
 pub(super) mod column {
-    use super::{MAX_NODES, MULTIPLIERS, OFFSETS};
+    use super::{DISHES, MAX_NODES, MULTIPLIERS, OFFSETS};
 
     pub(crate) const HEAT: usize = 0;
     pub(crate) const JACKET: usize = HEAT + MAX_NODES;
@@ -57,7 +58,9 @@ pub(super) mod column {
     pub(crate) const LOG: usize = FACTOR + MULTIPLIERS;
     /// What is off by so many kelvins; it follows the logarithms, since both stay and are learned.
     pub(crate) const OFFSET: usize = LOG + MULTIPLIERS;
-    pub(crate) const COUNT: usize = OFFSET + OFFSETS;
+    /// How long each of the household's own dishes takes, in standard deviations.
+    pub(crate) const DISH: usize = OFFSET + OFFSETS;
+    pub(crate) const COUNT: usize = DISH + DISHES;
 }
 
 /// Store of a member before the first day that was logged: most are cold, some were in use. The
@@ -75,9 +78,11 @@ pub(super) struct Ensemble {
     /// of the cache.
     stride: usize,
     columns: Vec<f64>,
-    phase: Vec<Phase>,
+    pub(super) phase: Vec<Phase>,
     /// Whether a store that is charged elsewhere has come to the kitchen since.
     pub(super) indoors: bool,
+    /// Which dishes were cooked, a bit each.
+    pub(super) cooked: u64,
     /// They sum to 1.
     pub(super) weight: Vec<f64>,
 }
@@ -93,6 +98,7 @@ impl Ensemble {
             columns: vec![0.0; (members + 8) * column::COUNT],
             phase: vec![Phase::NoPot; members],
             indoors: false,
+            cooked: 0,
             weight: vec![1.0 / small(members); members],
         }
     }
@@ -253,7 +259,14 @@ impl Ensemble {
             CONTACT_POT_SD
         };
         let steam_sd = steam_log_sd(meal.lid);
-        let (common_sd, own_sd) = cook_log_sd(meal.dish);
+        let ajar = pot.at(10);
+        let open = |lid: Lid| lid.evaporation_share().value;
+        let (ajar_share, ajar_steam) = match meal.lid {
+            Lid::On => (LEFT_AJAR, open(Lid::Ajar) / open(Lid::On)),
+            Lid::Ajar | Lid::Off => (0.0, 1.0),
+        };
+        let [common_sd, dish_sd, own_sd] = cook_log_sd(meal.dish);
+        self.cook_again(meal.dish, pot.at(9));
         let (slows_sd, least_sd_k) = slowing_sd(meal.dish);
         let common = column::LOG + Multiplier::of_cooking(meal.dish).index();
         let safe_at_s = if 0.0 < load.full_boil_s {
@@ -263,7 +276,11 @@ impl Ensemble {
         };
         for member in 0..self.members {
             let factor = |sd: f64, noise: Noise| libm::exp(sd * noise.normal(member));
-            let cook_log = common_sd * self.get(common, member) + own_sd * cook.normal(member);
+            let cook_log = common_sd * self.get(common, member)
+                + dish_sd * self.get(column::DISH + meal.dish as usize, member)
+                + own_sd * cook.normal(member);
+            let is_ajar = ajar.uniform(member) < ajar_share;
+            let steams = if is_ajar { ajar_steam } else { 1.0 };
             let values = [
                 (
                     column::POT_C,
@@ -277,7 +294,7 @@ impl Ensemble {
                 (column::SAFE_AT, safe_at_s),
                 (column::DRY_AT, f64::INFINITY),
                 (column::CONTACT_POT, factor(contact_sd, contact)),
-                (column::POT_STEAM, factor(steam_sd, steam)),
+                (column::POT_STEAM, steams * factor(steam_sd, steam)),
                 (column::COOK_TIME, libm::exp(cook_log)),
                 (column::SLOWS, factor(slows_sd, slows)),
                 (column::LEAST, least_sd_k * least.normal(member)),
@@ -462,38 +479,5 @@ impl Ensemble {
         ] {
             self.set(column, member, value);
         }
-    }
-
-    /// Each member becomes a copy of the one named, all of one weight. The names rise.
-    pub(super) fn become_copies(&mut self, of: &[usize]) {
-        let mut moved = vec![0.0; self.members];
-        for column in 0..column::COUNT {
-            let values = self.column_mut(column);
-            for (to, from) in moved.iter_mut().zip(of) {
-                *to = values.get(*from).copied().unwrap_or(0.0);
-            }
-            values.copy_from_slice(&moved);
-        }
-        self.phase = of
-            .iter()
-            .map(|from| self.phase.get(*from).copied().unwrap_or_default())
-            .collect();
-        self.weight.fill(1.0 / small(self.members));
-    }
-
-    /// So many members drawn in proportion to their weights, all of one weight: fewer to ask.
-    pub(super) fn thinned(&self, members: usize, start: f64) -> Self {
-        let of = systematic(&self.weight, members, start);
-        let mut thin = Self::new(members, self.at);
-        thin.indoors = self.indoors;
-        for column in 0..column::COUNT {
-            for (to, from) in of.iter().enumerate() {
-                thin.set(column, to, self.get(column, *from));
-            }
-        }
-        for (to, from) in of.iter().enumerate() {
-            thin.phase[to] = self.phase[*from];
-        }
-        thin
     }
 }

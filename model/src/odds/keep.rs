@@ -9,6 +9,7 @@ use super::belief::{Mark, Replay};
 use super::digest::Digest;
 use super::doubt::{Believed, Doubt, Report};
 use super::ensemble::{Ensemble, column};
+use super::noise::{Noise, Purpose};
 use super::prior::MULTIPLIERS;
 use super::road::Past;
 use super::{Band, Settings};
@@ -16,26 +17,29 @@ use crate::journal::Felt;
 use crate::local_time::{Day, LocalTime};
 
 /// First of the bytes: the form they are in.
-const FORM: u64 = 0x0003_5344_444F_5544;
+const FORM: u64 = 0x0004_5344_444F_5544;
 /// More members, and more doubts, are not read.
 const MOST: u64 = 100_000;
 /// A time that never comes.
 const NEVER: i64 = i64::MAX;
 
 /// The columns that a member carries over midnight: all but what only a pot has, what midnight draws
-/// anew, and what follows from the others.
-fn columns() -> impl Iterator<Item = usize> {
+/// anew, what follows from the others, and dishes that are as they were drawn.
+fn columns(ensemble: &Ensemble) -> Vec<usize> {
     let pot = column::POT_C..=column::SEEN_DONE;
     let day = column::SKY..=column::LOSS_DAY;
     let of_pot = column::CONTACT_POT..=column::DRY;
     let factor = column::FACTOR..column::FACTOR + MULTIPLIERS;
-    (0..column::COUNT).filter(move |column| {
-        let is_left_out = pot.contains(column)
+    let is_left_out = |column: &usize| {
+        pot.contains(column)
             || day.contains(column)
             || of_pot.contains(column)
-            || factor.contains(column);
-        !is_left_out
-    })
+            || factor.contains(column)
+            || !ensemble.is_handed_on(*column)
+    };
+    (0..column::COUNT)
+        .filter(|column| !is_left_out(column))
+        .collect()
 }
 
 impl Replay {
@@ -57,8 +61,9 @@ impl Replay {
         put(i64::from(day.0).cast_unsigned());
         put(past.epoch as u64);
         put(u64::from(ensemble.indoors));
+        put(ensemble.cooked);
         put(ensemble.members() as u64);
-        for column in columns() {
+        for column in columns(ensemble) {
             ensemble
                 .column(column)
                 .iter()
@@ -118,13 +123,16 @@ fn read(settings: Settings, bytes: &[u8]) -> Option<(Day, Mark)> {
     let day = Day(i32::try_from(words.next()?.cast_signed()).ok()?);
     let epoch = usize::try_from(words.next()?).ok()?;
     let indoors = words.next()? == 1;
+    let cooked = words.next()?;
     let members = usize::try_from(words.next().filter(|members| *members <= MOST)?).ok()?;
     if members != settings.members {
         return None;
     }
     let mut ensemble = Ensemble::new(members, day.start());
     ensemble.indoors = indoors;
-    for column in columns() {
+    ensemble.draw_dishes(Noise::new(settings.seed, Purpose::Dish));
+    ensemble.cooked = cooked;
+    for column in columns(&ensemble) {
         for value in ensemble.column_mut(column) {
             *value = f64::from_bits(words.next()?);
         }

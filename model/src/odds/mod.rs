@@ -15,6 +15,8 @@
 //! seasons is known by some ten days of a diary.
 //! Where a diary gives one word for a morning, that is one look at the sky and no more.
 //!
+//! How long a dish takes is learned of each dish by itself, and a little of its kind.
+//!
 //! What a network of constant conductances leaves out is put back, by the same figures as in a single
 //! forecast ([`crate::network::SeatPath`]): the air under the pot conducts and its faces radiate as they
 //! are hot, the film in the pot grows to the boil and is thick in porridge, the loss rises with the store,
@@ -53,8 +55,10 @@ mod band;
 mod belief;
 mod build;
 mod chance;
+mod copies;
 mod course;
 mod digest;
+mod dishes;
 mod doubt;
 mod drift;
 mod edges;

@@ -40,6 +40,8 @@ pub(super) enum Purpose {
     Untold = 13,
     /// How a thermometer is moved overnight.
     Thermometer = 14,
+    /// How long this household's own dishes take.
+    Dish = 15,
 }
 
 /// Draws of one seed and purpose.

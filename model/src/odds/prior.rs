@@ -56,10 +56,13 @@ pub(super) enum Offset {
     /// How much more of the heater's heat the far side of a store of several nodes gets than the seat's,
     /// in standard deviations.
     Heater = 5,
+    /// How late this household notices what it sees of a pot: the logarithm of what multiplies the
+    /// usual lag.
+    Late = 6,
 }
 
 /// How many offsets there are, and how many figures of a cooker that stay.
-pub(super) const OFFSETS: usize = 6;
+pub(super) const OFFSETS: usize = 7;
 pub(super) const STATICS: usize = MULTIPLIERS + OFFSETS;
 
 impl Offset {
@@ -77,6 +80,7 @@ impl Offset {
             (Self::Place, 1.0),
             (Self::Air, AIR_SD_K),
             (Self::Heater, if has_nodes { HEATER_TILT_SD } else { 0.0 }),
+            (Self::Late, LATE_LOG_SD),
         ]
     }
 
@@ -100,6 +104,9 @@ pub(super) const PLACES: (f64, f64) = (0.05, 0.95);
 const HEATER_TILT_SD: f64 = 0.4;
 /// The farthest end of it gets so much more or less at most.
 pub(super) const MOST_TILT: f64 = 0.9;
+/// Some watch the pot and some pass by now and then: nine households of ten notice between a bit under
+/// half as late as the usual one and a bit over twice. Common practice, no source.
+const LATE_LOG_SD: f64 = 0.5;
 /// How much of its first doubt a thermometer gets back each day, of its error and of where it sits: it
 /// is not always put into the same spot. Inferred.
 pub(super) const OFFSET_A_DAY: f64 = 0.3;
@@ -120,9 +127,11 @@ const MEASURED_SD: f64 = 0.07;
 const MASS_SD: f64 = 0.05;
 /// Doubt of a jacket as it was built: voids, crushing, damp, the model's one node. Inferred.
 const BUILT_SD: f64 = 0.1;
-/// Of the variance of a dish's cooking time, what the household's food and taste have in common
-/// from pot to pot. Inferred.
-const COOKING_IN_COMMON: f64 = 0.5;
+/// Of the variance of a dish's cooking time, what all dishes of its kind have in common in a
+/// household: its taste and its water; and what each of its dishes has by itself from pot to pot: the
+/// bag of beans, the size of the pieces. The rest is a pot's. Inferred.
+const COOKING_IN_COMMON: f64 = 0.2;
+const COOKING_OF_DISH: f64 = 0.6;
 /// One batch from another. Inferred.
 const COOKING_BATCH_SD: f64 = 0.08;
 
@@ -240,14 +249,16 @@ fn log_of(relative_sd: f64) -> f64 {
     libm::log(1.0 + relative_sd * relative_sd).sqrt()
 }
 
-/// Standard deviations of the logarithm of a dish's cooking time: what pots have in common, and
-/// what is each pot's own.
-pub(super) fn cook_log_sd(dish: Dish) -> (f64, f64) {
+/// Standard deviations of the logarithm of a dish's cooking time: what a household's pots of its kind
+/// have in common, what those of the dish have besides, and what is each pot's own.
+pub(super) fn cook_log_sd(dish: Dish) -> [f64; 3] {
     let whole = log_of(dish.props().minutes_at_100_c.spread_share());
-    (
+    let of_pot = 1.0 - COOKING_IN_COMMON - COOKING_OF_DISH;
+    [
         whole * COOKING_IN_COMMON.sqrt(),
-        libm::hypot(whole * (1.0 - COOKING_IN_COMMON).sqrt(), COOKING_BATCH_SD),
-    )
+        whole * COOKING_OF_DISH.sqrt(),
+        libm::hypot(whole * of_pot.sqrt(), COOKING_BATCH_SD),
+    ]
 }
 
 /// Doubts of how a dish cooks below the boil: the standard deviations of the logarithm of how much it
@@ -258,8 +269,11 @@ pub(super) fn slowing_sd(dish: Dish) -> (f64, f64) {
     (log_of(slowing.spread_share()), props.least_c.spread)
 }
 
-/// The same for what steams off below the boil through this lid, mostly a habit: lifted to look,
-/// not put back straight.
+/// Of the pots that are told as covered, those whose lid stands ajar: lifted to look, put back askew.
+/// Inferred.
+pub(super) const LEFT_AJAR: f64 = 0.08;
+
+/// The same for what steams off below the boil through this lid.
 pub(super) fn steam_log_sd(lid: Lid) -> f64 {
     log_of(lid.evaporation_share().spread_share())
 }

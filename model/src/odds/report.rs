@@ -119,6 +119,17 @@ pub(super) fn reading(read_c: f64, shown_c: f64, thermometer: Thermometer) -> f6
     )
 }
 
+/// A member's time of what was seen of its pot, beside the report of it.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct SeenPot {
+    /// How long after it came about it was reported. \[min\]
+    pub(super) late_min: f64,
+    /// How long it took since the pot went in. \[min\]
+    pub(super) took_min: f64,
+    /// By how much more than usual this household is late.
+    pub(super) lags: f64,
+}
+
 /// Seen to boil, or to be done, so many minutes after it did; it took so many since it went in.
 /// Per minute.
 fn seen_at(late_min: f64, took_min: f64, lag_min: f64, sd_min: f64) -> f64 {
@@ -143,12 +154,14 @@ fn late_density(late: f64, wait: f64, sd: f64) -> f64 {
     0.5 / wait * libm::exp(by_wait * (0.5 * by_wait - late / sd)) * tail
 }
 
-fn boiled_at(late_min: f64, took_min: f64) -> f64 {
-    seen_at(late_min, took_min, BOIL_LAG_MIN, BOIL_SD_MIN)
+fn boiled_at(pot: SeenPot) -> f64 {
+    let lag_min = pot.lags * BOIL_LAG_MIN;
+    seen_at(pot.late_min, pot.took_min, lag_min, BOIL_SD_MIN)
 }
 
-fn done_at(late_min: f64, took_min: f64) -> f64 {
-    seen_at(late_min, took_min, DONE_LAG_MIN, DONE_SD_MIN)
+fn done_at(pot: SeenPot) -> f64 {
+    let lag_min = pot.lags * DONE_LAG_MIN;
+    seen_at(pot.late_min, pot.took_min, lag_min, DONE_SD_MIN)
 }
 
 /// Seen not to boil yet, so many minutes before it does.
@@ -161,15 +174,11 @@ fn not_done(early_min: f64, took_min: f64) -> f64 {
     below(early_min, libm::hypot(DONE_SD_MIN, model_min(took_min)))
 }
 
-/// How likely a report of a pot is by how late it is and how long that took, both in minutes.
-pub(super) fn of_pot(what: Report) -> (Mixture, fn(f64, f64) -> f64) {
+/// How likely a report of a pot is.
+pub(super) fn of_pot(what: Report) -> (Mixture, fn(SeenPot) -> f64) {
     match what {
-        Report::NotBoiledBy(_) => (Mixture::SEEN, |late_min, took_min| {
-            not_boiled(-late_min, took_min)
-        }),
-        Report::NotDoneBy(_) => (Mixture::SEEN, |late_min, took_min| {
-            not_done(-late_min, took_min)
-        }),
+        Report::NotBoiledBy(_) => (Mixture::SEEN, |pot| not_boiled(-pot.late_min, pot.took_min)),
+        Report::NotDoneBy(_) => (Mixture::SEEN, |pot| not_done(-pot.late_min, pot.took_min)),
         Report::BoiledAt(_) => (Mixture::CLOCK, boiled_at),
         Report::DoneAt(_) | Report::Reading { .. } | Report::Felt(_) => (Mixture::CLOCK, done_at),
     }
@@ -209,6 +218,30 @@ fn below(by: f64, sd: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    fn boiled_at(late_min: f64, took_min: f64) -> f64 {
+        super::boiled_at(seen(late_min, took_min, 1.0))
+    }
+
+    fn seen(late_min: f64, took_min: f64, lags: f64) -> SeenPot {
+        SeenPot {
+            late_min,
+            took_min,
+            lags,
+        }
+    }
+
+    /// Who is twice as late is to be expected to tell of a boil twice as long after it.
+    #[test]
+    fn who_looks_seldom_tells_late() {
+        let mean_min = |lags: f64| {
+            let each = (-2000..8000).map(|n| 0.05 * f64::from(n));
+            each.map(|late| 0.05 * late * super::boiled_at(seen(late, 10.0, lags)))
+                .sum::<f64>()
+        };
+        assert!((mean_min(1.0) - BOIL_LAG_MIN).abs() < 0.01);
+        assert!((mean_min(2.0) - 2.0 * BOIL_LAG_MIN).abs() < 0.01);
+    }
 
     #[test]
     fn a_slip_is_doubted_and_the_expected_is_not() {

@@ -12,7 +12,7 @@ use super::load::Load;
 use super::member::Course;
 use super::noise::{Noise, Purpose};
 use super::prior::{Multiplier, OFFSETS, Offset};
-use super::report::{self, Mixture, Sits};
+use super::report::{self, Mixture, SeenPot, Sits};
 use super::sky::{SkyDay, sky_day};
 use super::untold::may_be_untold;
 use super::{Settings, band_of, seconds};
@@ -152,6 +152,7 @@ impl<'a> Road<'a> {
             .first()
             .map_or(20.0, |step| step.air_c);
         ensemble.draw_nucleation(&epoch.build, Noise::new(seed, Purpose::Nucleation));
+        ensemble.draw_dishes(Noise::new(seed, Purpose::Dish));
         let start = Noise::new(seed, Purpose::Start);
         match first_read {
             Some((_, read_c)) => ensemble.start_near(&epoch.build, air_c, read_c, start),
@@ -421,23 +422,16 @@ impl<'a> Road<'a> {
             let place = what.column();
             let time_s = move |ensemble: &Ensemble, member: usize| ensemble.get(place, member);
             let believed = Believed::time(&past.ensemble, time_s);
-            let late_min = move |ensemble: &Ensemble, member: usize| {
-                (seconds(at) - time_s(ensemble, member)) / 60.0
-            };
-            let took_min = move |ensemble: &Ensemble, member: usize| {
-                (time_s(ensemble, member) - put_in_s) / 60.0
-            };
             let (mixture, meant) = report::of_pot(what);
-            self.hear(
-                past,
-                at,
-                what,
-                believed,
-                mixture,
-                move |ensemble, member| {
-                    meant(late_min(ensemble, member), took_min(ensemble, member))
-                },
-            )?;
+            let seen = move |ensemble: &Ensemble, member: usize| {
+                let at_s = time_s(ensemble, member);
+                meant(SeenPot {
+                    late_min: (seconds(at) - at_s) / 60.0,
+                    took_min: (at_s - put_in_s) / 60.0,
+                    lags: libm::exp(ensemble.offset(Offset::Late, member)),
+                })
+            };
+            self.hear(past, at, what, believed, mixture, seen)?;
         }
         Ok(())
     }
@@ -461,8 +455,9 @@ impl<'a> Road<'a> {
         past.ensemble.draw_nucleation(&new.build, nucleation);
         let air_c = self.air_c(at, idx)?;
         if !Multiplier::Capacity.is_kept(&old.cooker, &new.cooker) {
-            let of_store =
-                |(offset, _): &(Offset, f64)| !matches!(offset, Offset::Thermometer | Offset::Air);
+            let of_store = |(offset, _): &(Offset, f64)| {
+                !matches!(offset, Offset::Thermometer | Offset::Air | Offset::Late)
+            };
             for (offset, sd) in self.offsets(&new).into_iter().filter(of_store) {
                 past.ensemble.draw_offset(offset, sd, noise);
             }
