@@ -117,7 +117,10 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
     for member in 0..members {
         let mut z = [0.0; DIMS];
         for (dim, z) in z.iter_mut().enumerate() {
-            *z = noise.at(i64::try_from(dim).unwrap_or(0)).normal(member);
+            // What is the same in all has nothing to be spread.
+            if 0.0 < root[dim][dim] {
+                *z = noise.at(i64::try_from(dim).unwrap_or(0)).normal(member);
+            }
         }
         let was = point(ensemble, build, member);
         let before_c = ensemble.store_c(build, member);
