@@ -336,6 +336,7 @@ fn comes_out(
     let time = |at| voice.time(at, Sure::Known);
     Some(match out_by(answer, meal.eat_at) {
         Some(OutBy::Burns(at)) => (words.out_by)(&time(at)),
+        Some(OutBy::LacksWater(at)) => (words.lacks_water)(&time(at)),
         Some(OutBy::Spoils(at)) => (words.spoils_by)(&time(at)),
         None if meal.eat_at < voice.now => (words.was_to_be_eaten)(&time(meal.eat_at)),
         // What is not done by then is not told to stay.

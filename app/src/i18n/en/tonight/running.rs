@@ -20,6 +20,9 @@ pub(super) const RUNNING: Running = Running {
     between: |from, to| format!("Between {from} and {to}, for all we know."),
     not_before: |time| format!("Not before {time}, for all we know."),
     out_by: |time| format!("Take the pot out by {time}, or it burns."),
+    lacks_water: |time| {
+        format!("Look in by {time}: the water may be gone before it is done. Pour hot water on.")
+    },
     spoils_by: |time| format!("Take the pot out by {time}, or the food spoils."),
     was_to_be_eaten: |time| format!("It was to be eaten at {time}."),
     stays_until: |time| format!("It can stay in until {time}."),

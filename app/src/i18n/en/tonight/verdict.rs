@@ -74,6 +74,8 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         until_eaten: |time| format!("until {time}"),
         take_out: "Take it out",
         or_it_burns: |time| format!("by {time}, or it burns"),
+        look_in: "Look in",
+        or_it_is_dry: |time| format!("by {time}: its water may be gone before it is done"),
         or_it_spoils: |time| format!("by {time}, or it spoils"),
     },
 };

@@ -50,10 +50,10 @@ pub(super) const FOUND: FoundWords = FoundWords {
             number(100.0 * share)
         ),
         Doubt::NotTold(parameter) => {
-            format!("Estas lecturas dicen poco de {}.", inside(*parameter))
+            format!("Estas lecturas dicen poco sobre {}.", inside(*parameter))
         }
         Doubt::NotApart(first, second) => format!(
-            "Estas pruebas no distinguen {} de {}: solo se conocen juntos. Otra clase de prueba los \
+            "Estas pruebas no distinguen entre {} y {}: solo se conocen juntos. Otra clase de prueba los \
              distinguiría.",
             inside(*first),
             inside(*second)

@@ -20,6 +20,12 @@ pub(super) const RUNNING: Running = Running {
     between: |from, to| format!("Entre {from} y {to}, por lo que se sabe."),
     not_before: |time| format!("No antes de las {time}, por lo que se sabe."),
     out_by: |time| format!("Saque la olla antes de las {time}, o se quema."),
+    lacks_water: |time| {
+        format!(
+            "Mire dentro antes de las {time}: el agua puede acabarse antes de que esté lista. \
+             Añada agua caliente."
+        )
+    },
     spoils_by: |time| format!("Saque la olla antes de las {time}, o la comida se echa a perder."),
     was_to_be_eaten: |time| format!("Se iba a comer a las {time}."),
     stays_until: |time| format!("Puede quedarse dentro hasta las {time}."),

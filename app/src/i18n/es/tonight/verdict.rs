@@ -76,6 +76,10 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         until_eaten: |time| format!("hasta las {time}"),
         take_out: "Sáquela",
         or_it_burns: |time| format!("antes de las {time}, o se quema"),
+        look_in: "Mire dentro",
+        or_it_is_dry: |time| {
+            format!("antes de las {time}: el agua puede acabarse antes de que esté lista")
+        },
         or_it_spoils: |time| format!("antes de las {time}, o se echa a perder"),
     },
 };

@@ -37,6 +37,8 @@ pub struct Running {
     pub not_before: fn(time: &str) -> String,
     /// Take the pot out by this time, or the food burns.
     pub out_by: fn(time: &str) -> String,
+    /// Look in by this time and pour hot water on: it may be gone before the food is done.
+    pub lacks_water: fn(time: &str) -> String,
     /// Take the pot out by this time, or the food spoils.
     pub spoils_by: fn(time: &str) -> String,
     /// The meal's hour is past.

@@ -132,6 +132,10 @@ pub struct Facts {
     pub take_out: &'static str,
     /// By this time, or the food burns.
     pub or_it_burns: fn(time: &str) -> String,
+    /// Somebody must look whether there is water left.
+    pub look_in: &'static str,
+    /// By this time; the water may be gone before the food is done.
+    pub or_it_is_dry: fn(time: &str) -> String,
     /// By this time, or the food spoils.
     pub or_it_spoils: fn(time: &str) -> String,
 }

@@ -15,6 +15,8 @@ const BURNS_SOON_S: i64 = 2 * 3600;
 pub(in super::super) enum OutBy {
     /// Then its water is gone, and it burns.
     Burns(LocalTime),
+    /// Then its water may be gone before it is done: more must be poured on.
+    LacksWater(LocalTime),
     /// Then it has stood too long too cold, and must be thrown away.
     Spoils(LocalTime),
 }
@@ -22,7 +24,7 @@ pub(in super::super) enum OutBy {
 impl OutBy {
     fn at(self) -> LocalTime {
         match self {
-            Self::Burns(at) | Self::Spoils(at) => at,
+            Self::Burns(at) | Self::LacksWater(at) | Self::Spoils(at) => at,
         }
     }
 }
@@ -148,6 +150,9 @@ pub(super) fn comes_out(voice: &Voice<'_>, question: &Question, out_by: Option<O
     let time = |at| voice.time(at, Sure::Known);
     let (label, value, icon) = match out_by {
         Some(OutBy::Burns(at)) => (words.take_out, (words.or_it_burns)(&time(at)), Icon::Alight),
+        Some(OutBy::LacksWater(at)) => {
+            (words.look_in, (words.or_it_is_dry)(&time(at)), Icon::Alight)
+        }
         Some(OutBy::Spoils(at)) => (words.take_out, (words.or_it_spoils)(&time(at)), Icon::Moon),
         None => (
             words.leave_in,
@@ -166,7 +171,12 @@ pub(super) fn comes_out(voice: &Voice<'_>, question: &Question, out_by: Option<O
 /// When the pot must be out, to be on the safe side, where it would burn soon after the meal or
 /// spoil before it.
 pub(in super::super) fn out_by(answer: &Answer, eat_at: LocalTime) -> Option<OutBy> {
-    let burns = burns_at(answer, eat_at).map(OutBy::Burns);
+    let ready_at = answer.as_told.ready_at;
+    let burns = burns_at(answer, eat_at).map(|at| match ready_at {
+        // Taken out, it would not be done.
+        Some(ready_at) if at <= ready_at => OutBy::LacksWater(at),
+        _ => OutBy::Burns(at),
+    });
     let spoils = answer
         .as_told
         .spoils_at
