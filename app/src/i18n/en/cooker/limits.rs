@@ -28,7 +28,7 @@ pub(super) const LIMITS: Limits = Limits {
     },
     pot: |now| {
         format!(
-            "Only the pot. On ordinary days it boils {now} an evening: more than the pot holds."
+            "Only the pot. On ordinary days it boils {now} an evening: more than the pot takes without boiling over."
         )
     },
     even: |now| {

@@ -28,7 +28,7 @@ pub(super) const LIMITS: Limits = Limits {
     },
     pot: |now| {
         format!(
-            "Solo la olla. En días corrientes hace hervir {now} por noche: más de lo que cabe en ella."
+            "Solo la olla. En días corrientes hace hervir {now} por noche: más de lo que hierve en ella sin derramarse."
         )
     },
     even: |now| {
