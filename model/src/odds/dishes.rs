@@ -52,6 +52,15 @@ impl Ensemble {
         }
     }
 
+    /// Clears the figures of the dishes that were cooked.
+    pub(super) fn clear_dishes(&mut self, clear: impl Fn(&mut [f64])) {
+        for (place, dish) in (column::DISH..).zip(Dish::ALL) {
+            if self.cooked & bit(dish) != 0 {
+                clear(self.column_mut(place));
+            }
+        }
+    }
+
     /// Whether a copy of a member takes this of it: all but the figures of dishes never cooked.
     pub(super) fn is_handed_on(&self, column: usize) -> bool {
         column

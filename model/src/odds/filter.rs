@@ -9,6 +9,7 @@ use super::build::{Build, small};
 use super::ensemble::{Ensemble, column};
 use super::noise::{Noise, Purpose};
 use super::prior::{Multiplier, STATICS};
+use super::regress::{Regression, Seen, mean, root};
 use super::systematic::systematic;
 
 /// Effective members below this share are too few.
@@ -18,7 +19,9 @@ const DISCOUNT: f64 = 0.98;
 /// A report is taken in so many parts at most.
 const MOST_PARTS: i64 = 8;
 /// What is shrunk and jittered: the multipliers, the offsets and the store's heat.
-const DIMS: usize = STATICS + 1;
+pub(super) const DIMS: usize = STATICS + 1;
+/// Those of one member.
+pub(super) type Point = [f64; DIMS];
 
 /// How many members the weights are worth: 1 / sum of squares, of weights that sum to 1.
 pub(super) fn effective(weight: &[f64]) -> f64 {
@@ -29,18 +32,18 @@ pub(super) fn effective(weight: &[f64]) -> f64 {
 /// Weighs the members by a report's likelihood, and renews them where few are left. Returns the
 /// mean likelihood before: how far the report was to be expected.
 ///
-/// `likelihood` is above 0 for every member; `address` names the report among all others.
+/// `seen` is what the report is of, and `likelihood`, above 0 for every member, hangs on that alone; `address` names the report among all others.
 pub(super) fn assimilate(
     ensemble: &mut Ensemble,
     build: &Build,
-    seed: u64,
-    address: i64,
-    likelihood: impl Fn(&Ensemble, usize) -> f64,
+    (seed, address): (u64, i64),
+    seen: impl Fn(&Ensemble, usize) -> Seen,
+    likelihood: impl Fn(Seen) -> f64,
 ) -> f64 {
     let members = ensemble.members();
     let log_of = |ensemble: &Ensemble| -> Vec<f64> {
         (0..members)
-            .map(|member| libm::log(likelihood(ensemble, member).max(f64::MIN_POSITIVE)))
+            .map(|member| libm::log(likelihood(seen(ensemble, member)).max(f64::MIN_POSITIVE)))
             .collect()
     };
     let mut logs = log_of(ensemble);
@@ -52,11 +55,11 @@ pub(super) fn assimilate(
 
     let least = LEAST_EFFECTIVE * small(members);
     let mut taken = 0.0;
-    for part in 0..MOST_PARTS {
+    for place in 0..MOST_PARTS {
         let rest = 1.0 - taken;
         let whole = weighed(&ensemble.weight, &logs, rest);
-        if least <= effective(&whole) || part + 1 == MOST_PARTS {
-            ensemble.weight = whole;
+        if least <= effective(&whole) || place + 1 == MOST_PARTS {
+            weigh_anew(ensemble, build, whole, &seen);
             break;
         }
         let (mut low, mut high) = (0.0, rest);
@@ -68,17 +71,30 @@ pub(super) fn assimilate(
                 high = middle;
             }
         }
-        ensemble.weight = weighed(&ensemble.weight, &logs, low);
-        renew(
-            ensemble,
-            build,
-            seed,
-            address.wrapping_mul(MOST_PARTS) + part,
-        );
+        let part = weighed(&ensemble.weight, &logs, low);
+        weigh_anew(ensemble, build, part, &seen);
+        let address = address.wrapping_mul(MOST_PARTS) + place;
+        renew(ensemble, build, seed, address);
         taken += low;
         logs = log_of(ensemble);
     }
     expected
+}
+
+/// Gives the members new weights, and takes back what changes by chance with that.
+fn weigh_anew(
+    ensemble: &mut Ensemble,
+    build: &Build,
+    weight: Vec<f64>,
+    seen: impl Fn(&Ensemble, usize) -> Seen,
+) {
+    let members = 0..ensemble.members();
+    let seen: Vec<Seen> = members.map(|member| seen(ensemble, member)).collect();
+    let regression = Regression::new(&points(ensemble, build), &seen, &ensemble.weight);
+    let cleared = regression.cleared(&weight);
+    ensemble.clear_dishes(|values| regression.cleared_alone(values, &weight));
+    ensemble.weight = weight;
+    settle(ensemble, build, &cleared);
 }
 
 /// Weights times a power of the likelihood, summing to 1.
@@ -106,7 +122,9 @@ fn weighed(weight: &[f64], logs: &[f64], power: f64) -> Vec<f64> {
 /// mean and are spread again by as much, so that mean and covariance stay.
 fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
     let members = ensemble.members();
-    let (mean, root) = moments(ensemble, build);
+    let before = points(ensemble, build);
+    let mean = mean(&before, &ensemble.weight);
+    let root = root(&before, &ensemble.weight, &mean);
     let start = Noise::new(seed, Purpose::Resample).at(address).uniform(0);
     let of = systematic(&ensemble.weight, members, start);
     ensemble.become_copies(&of);
@@ -114,7 +132,8 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
     let keep = (3.0 * DISCOUNT - 1.0) / (2.0 * DISCOUNT);
     let spread = (1.0 - keep * keep).sqrt();
     let noise = Noise::new(seed, Purpose::Kernel).at(address);
-    for member in 0..members {
+    let mut renewed = points(ensemble, build);
+    for (member, renewed) in renewed.iter_mut().enumerate() {
         let mut z = [0.0; DIMS];
         for (dim, z) in z.iter_mut().enumerate() {
             // What is the same in all has nothing to be spread.
@@ -122,24 +141,28 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
                 *z = noise.at(i64::try_from(dim).unwrap_or(0)).normal(member);
             }
         }
-        let was = point(ensemble, build, member);
+        for ((value, mean), root) in renewed.iter_mut().zip(mean).zip(&root) {
+            let spread_by: f64 = root.iter().zip(z).map(|(of, z)| of * z).sum();
+            *value = keep * *value + (1.0 - keep) * mean + spread * spread_by;
+        }
+    }
+    settle(ensemble, build, &renewed);
+}
+
+/// Puts the members where they are to be: their multipliers, their offsets and their stores.
+fn settle(ensemble: &mut Ensemble, build: &Build, points: &[Point]) {
+    for (member, to) in points.iter().enumerate() {
+        let was_j = ensemble.store_j(build, member);
         let before_c = ensemble.store_c(build, member);
         let capacity = ensemble.get(column::FACTOR + Multiplier::Capacity.index(), member);
-        for dim in 0..DIMS {
-            let mut value = keep * was[dim] + (1.0 - keep) * mean[dim];
-            for (of, z) in root[dim].iter().zip(z).take(dim + 1) {
-                value += spread * of * z;
-            }
-            if dim < STATICS {
-                ensemble.set(column::LOG + dim, member, value);
-            } else {
-                let moved_j = (value - was[dim]) * capacity;
-                for node in 0..build.row.count {
-                    let heat_j = ensemble.get(column::HEAT + node, member);
-                    let share = build.row.mass_share[node];
-                    ensemble.set(column::HEAT + node, member, heat_j + share * moved_j);
-                }
-            }
+        for (dim, value) in to.iter().enumerate().take(STATICS) {
+            ensemble.set(column::LOG + dim, member, *value);
+        }
+        let moved_j = (to[STATICS] - was_j) * capacity;
+        for node in 0..build.row.count {
+            let heat_j = ensemble.get(column::HEAT + node, member);
+            let share = build.row.mass_share[node];
+            ensemble.set(column::HEAT + node, member, heat_j + share * moved_j);
         }
         // The jacket lies on the way to the air and moves by its share.
         let moved_k = ensemble.store_c(build, member) - before_c;
@@ -162,55 +185,15 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
     }
 }
 
-/// Multipliers and heat of a member.
-fn point(ensemble: &Ensemble, build: &Build, member: usize) -> [f64; DIMS] {
-    let mut point = [0.0; DIMS];
-    for (dim, value) in point.iter_mut().enumerate().take(STATICS) {
-        *value = ensemble.get(column::LOG + dim, member);
-    }
-    point[STATICS] = ensemble.store_j(build, member);
-    point
-}
-
-/// Weighted mean, and the lower triangular root of the covariance (Cholesky). A direction in which
-/// all members are the same has none.
-fn moments(ensemble: &Ensemble, build: &Build) -> ([f64; DIMS], [[f64; DIMS]; DIMS]) {
-    let mut mean = [0.0; DIMS];
-    for member in 0..ensemble.members() {
-        let weight = ensemble.weight[member];
-        for (mean, value) in mean.iter_mut().zip(point(ensemble, build, member)) {
-            *mean += weight * value;
+/// Multipliers, offsets and heat of each member.
+fn points(ensemble: &Ensemble, build: &Build) -> Vec<Point> {
+    let of = |member| {
+        let mut point = [0.0; DIMS];
+        for (dim, value) in point.iter_mut().enumerate().take(STATICS) {
+            *value = ensemble.get(column::LOG + dim, member);
         }
-    }
-    let mut covariance = [[0.0; DIMS]; DIMS];
-    for member in 0..ensemble.members() {
-        let weight = ensemble.weight[member];
-        let point = point(ensemble, build, member);
-        for row in 0..DIMS {
-            for place in 0..=row {
-                covariance[row][place] +=
-                    weight * (point[row] - mean[row]) * (point[place] - mean[place]);
-            }
-        }
-    }
-    let mut root = [[0.0; DIMS]; DIMS];
-    for row in 0..DIMS {
-        for place in 0..=row {
-            let mut left = covariance[row][place];
-            let known = root[row].iter().zip(&root[place]).take(place);
-            left -= known.map(|(one, other)| one * other).sum::<f64>();
-            root[row][place] = if row == place {
-                if 1e-12 * covariance[row][row] < left {
-                    left.sqrt()
-                } else {
-                    0.0
-                }
-            } else if 0.0 < root[place][place] {
-                left / root[place][place]
-            } else {
-                0.0
-            };
-        }
-    }
-    (mean, root)
+        point[STATICS] = ensemble.store_j(build, member);
+        point
+    };
+    (0..ensemble.members()).map(of).collect()
 }

@@ -2,27 +2,21 @@
 
 use std::sync::Arc;
 
+use super::Settings;
 use super::belief::first_day;
-use super::doubt::{Believed, Doubt, Report};
+use super::doubt::Doubt;
 use super::edges::Edges;
-use super::ensemble::{Ensemble, column};
+use super::ensemble::Ensemble;
 use super::epoch::Epoch;
-use super::filter::assimilate;
 use super::load::Load;
 use super::member::Course;
 use super::noise::{Noise, Purpose};
 use super::prior::{Multiplier, OFFSETS, Offset};
-use super::report::{self, Mixture, SeenPot, Sits};
 use super::sky::{SkyDay, sky_day};
 use super::untold::may_be_untold;
-use super::{Settings, band_of, seconds};
 use crate::journal::{Felt, Journal, Meal, What};
 use crate::local_time::{Day, LocalTime};
 use crate::tonight::TonightError;
-
-/// A pot is followed so long past what was reported of it, so that a member that boils later says
-/// how much later. \[s\]
-const LOOK_AHEAD_S: i64 = 2700;
 
 /// A pot that is in.
 #[derive(Debug, Clone)]
@@ -126,7 +120,7 @@ impl<'a> Road<'a> {
             .count()
     }
 
-    fn epoch(&self, idx: usize) -> Result<Arc<Epoch>, TonightError> {
+    pub(super) fn epoch(&self, idx: usize) -> Result<Arc<Epoch>, TonightError> {
         let last = self.epochs.last();
         let found = self.epochs.get(idx).or(last).cloned();
         found.ok_or(TonightError::NoCooker)
@@ -321,118 +315,6 @@ impl<'a> Road<'a> {
         self.hear_of_pot(past)?;
         past.pot = None;
         past.ensemble.take_out();
-        Ok(())
-    }
-
-    fn read(&mut self, past: &mut Past, at: LocalTime, read_c: f64) -> Result<(), TonightError> {
-        let epoch = self.epoch(past.epoch)?;
-        let thermometer = self.settings.thermometer;
-        let store_c = |ensemble: &Ensemble, member: usize| match thermometer.sits {
-            Sits::InStore => ensemble.sensed_c(&epoch.build, member),
-            Sits::OnSeat => ensemble.seat_c(&epoch.build, member),
-        };
-        let believed = Believed::StoreC(band_of(&past.ensemble, store_c));
-        self.hear(
-            past,
-            at,
-            Report::Reading { store_c: read_c },
-            believed,
-            Mixture::READING,
-            {
-                move |ensemble: &Ensemble, member: usize| {
-                    let shown_c = store_c(ensemble, member) + ensemble.thermometer_k(member);
-                    report::reading(read_c, shown_c, thermometer)
-                }
-            },
-        )
-    }
-
-    fn feel(&mut self, past: &mut Past, at: LocalTime, felt: Felt) -> Result<(), TonightError> {
-        let epoch = self.epoch(past.epoch)?;
-        let face_c = |ensemble: &Ensemble, member| ensemble.seat_c(&epoch.build, member);
-        let believed = Believed::StoreC(band_of(&past.ensemble, face_c));
-        self.hear(past, at, Report::Felt(felt), believed, Mixture::FELT, {
-            move |ensemble: &Ensemble, member: usize| report::felt(felt, face_c(ensemble, member))
-        })
-    }
-
-    /// Takes one report in.
-    fn hear(
-        &mut self,
-        past: &mut Past,
-        at: LocalTime,
-        what: Report,
-        believed: Believed,
-        mixture: Mixture,
-        meant: impl Fn(&Ensemble, usize) -> f64,
-    ) -> Result<(), TonightError> {
-        let epoch = self.epoch(past.epoch)?;
-        let address = at.0.wrapping_mul(16).wrapping_add(what.number());
-        let likelihood = |ensemble: &Ensemble, member: usize| mixture.of(meant(ensemble, member));
-        let expected = assimilate(
-            &mut past.ensemble,
-            &epoch.build,
-            self.settings.seed,
-            address,
-            likelihood,
-        );
-        if mixture.doubts(expected) {
-            past.doubts.push(Doubt {
-                at,
-                report: what,
-                believed,
-            });
-        }
-        Ok(())
-    }
-
-    /// Takes in what was seen of the pot that is in.
-    fn hear_of_pot(&mut self, past: &mut Past) -> Result<(), TonightError> {
-        let Some(pot) = past.pot.clone() else {
-            return Ok(());
-        };
-        let seen = pot.meal.outcome;
-        let known = |at: Option<LocalTime>| at.filter(|at| *at <= self.now);
-        let reports = [
-            known(seen.not_boiled_by).map(Report::NotBoiledBy),
-            known(seen.boiled_at).map(Report::BoiledAt),
-            known(seen.not_done_by).map(Report::NotDoneBy),
-            known(seen.done_at).map(Report::DoneAt),
-        ];
-        let Some(last) = reports
-            .iter()
-            .flatten()
-            .filter_map(|report| report.at())
-            .max()
-        else {
-            return Ok(());
-        };
-        let mut ahead = past.clone();
-        self.carry(&mut ahead, last.max(past.ensemble.at).plus_s(LOOK_AHEAD_S))?;
-        for (to, from) in [
-            (column::SEEN_BOIL, column::BOILS_AT),
-            (column::SEEN_DONE, column::DONE_AT),
-        ] {
-            let times = ahead.ensemble.column(from);
-            past.ensemble.column_mut(to).copy_from_slice(times);
-        }
-        let put_in_s = seconds(pot.put_in);
-        for what in reports.into_iter().flatten() {
-            let Some(at) = what.at() else { continue };
-            let place = what.column();
-            let time_s = move |ensemble: &Ensemble, member: usize| ensemble.get(place, member);
-            let believed = Believed::time(&past.ensemble, time_s);
-            let (mixture, meant) = report::of_pot(what);
-            let seen = move |ensemble: &Ensemble, member: usize| {
-                let at_s = time_s(ensemble, member);
-                meant(SeenPot {
-                    late_min: (seconds(at) - at_s) / 60.0,
-                    took_min: (at_s - put_in_s) / 60.0,
-                    lags: libm::exp(ensemble.offset(Offset::Late, member)),
-                })
-            };
-            self.hear(past, at, what, believed, mixture, seen)?;
-        }
         Ok(())
     }
 
