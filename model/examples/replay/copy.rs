@@ -91,8 +91,13 @@ pub(crate) fn read(text: &str) -> Result<Household, String> {
 
 fn parsed<'t, T: Deserialize<'t>>(text: &'t str) -> Result<T, String> {
     let mut json = serde_json::Deserializer::from_str(text);
-    serde_path_to_error::deserialize(&mut json)
-        .map_err(|error| format!("{}: {}", error.path(), error.inner()))
+    serde_path_to_error::deserialize(&mut json).map_err(|error| {
+        // What is missing at the top has no path; its own words name it.
+        match error.path().iter().next() {
+            Some(_) => format!("{}: {}", error.path(), error.inner()),
+            None => format!("the copy itself: {}", error.inner()),
+        }
+    })
 }
 
 /// Refuses amounts that no pot and no thermometer has.

@@ -112,6 +112,11 @@ mod tests {
                 "saved_at",
             ),
             (
+                "\"saved_at\"",
+                "\"kept_at\"",
+                "the copy itself: missing field `saved_at`",
+            ),
+            (
                 "\"module_w\": 100.0",
                 "\"module_w\": -1.0",
                 "body.cookers[0].cooker",
