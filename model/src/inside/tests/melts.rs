@@ -14,21 +14,11 @@ pub(super) struct Melts {
 pub(super) fn fine_melt_s(case: Case) -> Option<f64> {
     const CELLS: usize = 60;
     let melts = case.melts?;
-    let at = |place: f64| (place / CELLS as f64).powf(1.4);
-    let shells: Vec<Shell> = (0..CELLS)
-        .map(|idx| case.way.shell(at(idx as f64), at(idx as f64 + 1.0)))
-        .collect();
-    let k = case.conductivity_w_mk;
-    let contact_w_k = case.contact_w_m2k * case.seat_m2();
-    let to_pot = in_series(&[contact_w_k, k / shells[0].middle_k_w]);
-    let link: Vec<f64> = shells
-        .windows(2)
-        .map(|pair| k / (pair[1].middle_k_w - pair[0].middle_k_w))
-        .collect();
-    let volume: Vec<f64> = shells
-        .iter()
-        .map(|shell| shell.share * case.volume_m3())
-        .collect();
+    let Cells {
+        volume_m3: volume,
+        to_pot,
+        link,
+    } = Cells::new(case, CELLS, 1.4);
     let c = case.volumetric_j_m3k;
     let range_k = melts.to_c - melts.from_c;
     // Per volume, above the solidus; the melt's own heat is spread over the range.
