@@ -6,8 +6,10 @@
 //! that they told with 512 members, 1.0 with 2048, and 1.0 with 512 that are cleared of it (60 households of
 //! `calibration -- --seed 80`). So a figure follows a report only as far as it goes with what the report is
 //! of: what is left of it beside its regression on that keeps the mean and the covariance that it had,
-//! since the likelihood hangs on nothing else. The idea is that of moment matching: J. Lei and P. Bickel,
-//! Monthly Weather Review 139 (2011) 3964, from memory.
+//! since the likelihood hangs on nothing else. First what is seen, then the rest by regression on it, is the
+//! order of two-step ensemble filters (I. Grooms, Computational Geosciences 26 (2022),
+//! doi:10.1007/s10596-022-10141-x); that moments are set right, of moment matching (J. Lei and P. Bickel,
+//! Monthly Weather Review 139 (2011) 3964, from memory).
 
 use super::filter::{DIMS, Point};
 use super::noise::normal_quantile;
