@@ -5,6 +5,7 @@
 //! what was seen. Those of dishes that were never cooked hang on nothing: they stay where they are.
 
 use super::ensemble::{Ensemble, column};
+use super::moments::Moment;
 use super::noise::Noise;
 use crate::dish::Dish;
 
@@ -57,6 +58,25 @@ impl Ensemble {
         for (place, dish) in (column::DISH..).zip(Dish::ALL) {
             if self.cooked & bit(dish) != 0 {
                 clear(self.column_mut(place));
+            }
+        }
+    }
+
+    /// Of how long the dishes take that were cooked; of the others nothing is to be set right.
+    pub(super) fn dish_moments(&self) -> Vec<(usize, Moment)> {
+        let dishes = (column::DISH..).zip(Dish::ALL);
+        let cooked = dishes.filter(|(_, dish)| self.cooked & bit(*dish) != 0);
+        cooked
+            .map(|(place, _)| (place, Moment::of(self.column(place), &self.weight)))
+            .collect()
+    }
+
+    /// Gives each the moments it had.
+    pub(super) fn set_dish_moments(&mut self, had: &[(usize, Moment)]) {
+        for (place, had) in had {
+            let now = Moment::of(self.column(*place), &self.weight);
+            for value in self.column_mut(*place) {
+                *value = had.instead_of(now, *value);
             }
         }
     }

@@ -7,9 +7,10 @@
 
 use super::build::{Build, small};
 use super::ensemble::{Ensemble, column};
+use super::moments::Moments;
 use super::noise::{Noise, Purpose};
 use super::prior::{Multiplier, STATICS};
-use super::regress::{Regression, Seen, mean, root};
+use super::regress::{Regression, Seen};
 use super::systematic::systematic;
 
 /// Effective members below this share are too few.
@@ -122,9 +123,8 @@ fn weighed(weight: &[f64], logs: &[f64], power: f64) -> Vec<f64> {
 /// mean and are spread again by as much, so that mean and covariance stay.
 fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
     let members = ensemble.members();
-    let before = points(ensemble, build);
-    let mean = mean(&before, &ensemble.weight);
-    let root = root(&before, &ensemble.weight, &mean);
+    let before = Moments::of(&points(ensemble, build), &ensemble.weight);
+    let dishes = ensemble.dish_moments();
     let start = Noise::new(seed, Purpose::Resample).at(address).uniform(0);
     let of = systematic(&ensemble.weight, members, start);
     ensemble.become_copies(&of);
@@ -137,16 +137,23 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
         let mut z = [0.0; DIMS];
         for (dim, z) in z.iter_mut().enumerate() {
             // What is the same in all has nothing to be spread.
-            if 0.0 < root[dim][dim] {
+            if 0.0 < before.root[dim][dim] {
                 *z = noise.at(i64::try_from(dim).unwrap_or(0)).normal(member);
             }
         }
-        for ((value, mean), root) in renewed.iter_mut().zip(mean).zip(&root) {
+        let before = before.mean.iter().zip(&before.root);
+        for (value, (mean, root)) in renewed.iter_mut().zip(before) {
             let spread_by: f64 = root.iter().zip(z).map(|(of, z)| of * z).sum();
             *value = keep * *value + (1.0 - keep) * mean + spread * spread_by;
         }
     }
+    // Which members were drawn, and how they were spread, is chance, too.
+    let now = Moments::of(&renewed, &ensemble.weight);
+    for renewed in &mut renewed {
+        *renewed = before.instead_of(&now, renewed);
+    }
     settle(ensemble, build, &renewed);
+    ensemble.set_dish_moments(&dishes);
 }
 
 /// Puts the members where they are to be: their multipliers, their offsets and their stores.

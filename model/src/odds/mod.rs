@@ -73,6 +73,7 @@ mod lean;
 mod load;
 mod melt;
 mod member;
+mod moments;
 mod noise;
 mod prior;
 mod regress;

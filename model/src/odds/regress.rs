@@ -12,15 +12,13 @@
 //! Monthly Weather Review 139 (2011) 3964, from memory).
 
 use super::filter::{DIMS, Point};
+use super::moments::{Moment, Moments};
 use super::noise::normal_quantile;
 
 /// One, two powers of what a report is of, and one figure beside it.
 const TERMS: usize = 4;
 /// A term that is the others' sum but for this share of its variance says nothing of its own.
 const LEAST_SHARE: f64 = 1e-6;
-
-/// Lower triangular root of a covariance.
-pub(super) type Root = [[f64; DIMS]; DIMS];
 
 /// What a member makes of the thing that is reported.
 #[derive(Debug, Clone, Copy)]
@@ -46,7 +44,8 @@ pub(super) struct Regression {
     slopes: [[f64; TERMS]; DIMS],
     /// What each member is beside that.
     residuals: Vec<Point>,
-    root: Root,
+    /// Of these.
+    moments: Moments,
     weight: Vec<f64>,
 }
 
@@ -74,7 +73,7 @@ impl Regression {
             }
         }
         Self {
-            root: root(&residuals, weight, &[0.0; DIMS]),
+            moments: Moments::of(&residuals, weight),
             weight: weight.to_vec(),
             terms,
             slopes,
@@ -84,15 +83,10 @@ impl Regression {
 
     /// Where the members are by their new weights, once what changed by chance is taken back.
     pub(super) fn cleared(&self, weight: &[f64]) -> Vec<Point> {
-        let mean = mean(&self.residuals, weight);
-        let now = root(&self.residuals, weight, &mean);
+        let now = Moments::of(&self.residuals, weight);
         let members = self.residuals.iter().zip(&self.terms);
         let cleared = members.map(|(residual, terms)| {
-            let mut off = *residual;
-            for (off, mean) in off.iter_mut().zip(mean) {
-                *off -= mean;
-            }
-            let mut moved = carried(&self.root, &now, &off);
+            let mut moved = self.moments.instead_of(&now, residual);
             for (moved, slopes) in moved.iter_mut().zip(&self.slopes) {
                 *moved += product(slopes, terms);
             }
@@ -112,20 +106,10 @@ impl Regression {
         for (value, terms) in values.iter_mut().zip(&self.terms) {
             *value -= product(&slopes, terms);
         }
-        let moment = |weight: &[f64], of: &dyn Fn(f64) -> f64| -> f64 {
-            let both = values.iter().zip(weight);
-            both.map(|(value, weight)| weight * of(*value)).sum()
-        };
-        let before = moment(&self.weight, &|value| value * value);
-        let mean = moment(weight, &|value| value);
-        let now = moment(weight, &|value| (value - mean) * (value - mean));
-        let scale = if LEAST_SHARE * before < now {
-            (before / now).sqrt()
-        } else {
-            1.0
-        };
+        let before = Moment::of(values, &self.weight);
+        let now = Moment::of(values, weight);
         for (value, terms) in values.iter_mut().zip(&self.terms) {
-            *value = product(&slopes, terms) + scale * (*value - mean);
+            *value = product(&slopes, terms) + before.instead_of(now, *value);
         }
     }
 }
@@ -188,70 +172,6 @@ fn scores(values: &[f64], weight: &[f64]) -> Vec<f64> {
     scores
 }
 
-/// Weighted mean.
-pub(super) fn mean(points: &[Point], weight: &[f64]) -> Point {
-    let mut mean = [0.0; DIMS];
-    for (point, weight) in points.iter().zip(weight) {
-        for (mean, value) in mean.iter_mut().zip(point) {
-            *mean += weight * value;
-        }
-    }
-    mean
-}
-
-/// Of the weighted covariance of points about their mean (Cholesky). A direction in which all are the
-/// same has none.
-pub(super) fn root(points: &[Point], weight: &[f64], mean: &Point) -> Root {
-    let mut covariance = [[0.0; DIMS]; DIMS];
-    for (point, weight) in points.iter().zip(weight) {
-        for row in 0..DIMS {
-            let off = weight * (point[row] - mean[row]);
-            for place in 0..=row {
-                covariance[row][place] += off * (point[place] - mean[place]);
-            }
-        }
-    }
-    let mut root = [[0.0; DIMS]; DIMS];
-    for row in 0..DIMS {
-        for place in 0..=row {
-            let known = root[row].iter().zip(&root[place]).take(place);
-            let known = known
-                .map(|(one, other): (&f64, &f64)| one * other)
-                .sum::<f64>();
-            let left = covariance[row][place] - known;
-            root[row][place] = if row == place {
-                if 1e-12 * covariance[row][row] < left {
-                    left.sqrt()
-                } else {
-                    0.0
-                }
-            } else if 0.0 < root[place][place] {
-                left / root[place][place]
-            } else {
-                0.0
-            };
-        }
-    }
-    root
-}
-
-/// A deviation by one root as the same by another.
-fn carried(to: &Root, from: &Root, off: &Point) -> Point {
-    let mut even = [0.0; DIMS];
-    for row in 0..DIMS {
-        let known = from[row].iter().zip(&even).take(row);
-        let left = off[row] - known.map(|(one, even)| one * even).sum::<f64>();
-        if 0.0 < from[row][row] {
-            even[row] = left / from[row][row];
-        }
-    }
-    let mut moved = [0.0; DIMS];
-    for (moved, row) in moved.iter_mut().zip(to) {
-        *moved = row.iter().zip(&even).map(|(one, even)| one * even).sum();
-    }
-    moved
-}
-
 #[cfg(test)]
 mod tests {
     use super::super::build::small;
@@ -291,7 +211,7 @@ mod tests {
     }
 
     fn variance(points: &[Point], weight: &[f64], dim: usize) -> f64 {
-        let mean = mean(points, weight)[dim];
+        let mean = Moments::of(points, weight).mean[dim];
         let both = points.iter().zip(weight);
         both.map(|(point, weight)| weight * (point[dim] - mean).powi(2))
             .sum()
@@ -309,7 +229,10 @@ mod tests {
         let mut alone: Vec<f64> = points.iter().map(|point| point[1]).collect();
         regression.cleared_alone(&mut alone, &weight);
         let alone: Vec<Point> = alone.iter().map(|value| [*value; DIMS]).collect();
-        let (mean_alone, mean_among) = (mean(&alone, &weight)[1], mean(&among, &weight)[1]);
+        let (mean_alone, mean_among) = (
+            Moments::of(&alone, &weight).mean[1],
+            Moments::of(&among, &weight).mean[1],
+        );
         assert!((mean_alone - mean_among).abs() < 1e-9);
         let both = [&alone, &among].map(|points| variance(points, &weight, 1));
         assert!((both[0] / both[1] - 1.0).abs() < 0.1, "{both:?}");
@@ -330,7 +253,7 @@ mod tests {
             assert!(effective(&weight) < 250.0);
             let cleared = heard(&points, &weight);
             for dim in 0..3 {
-                means[dim] += mean(&cleared, &weight)[dim] / draws as f64;
+                means[dim] += Moments::of(&cleared, &weight).mean[dim] / draws as f64;
                 variances[dim] += variance(&cleared, &weight, dim) / draws as f64;
             }
         }
@@ -351,9 +274,9 @@ mod tests {
             let points = drawn(seed);
             let even = [1.0 / small(MEMBERS); MEMBERS];
             let weight = weighed(&points);
-            let before = mean(&points, &even);
+            let before = Moments::of(&points, &even).mean;
             let moved = |points: &[Point]| -> f64 {
-                let after = mean(points, &weight);
+                let after = Moments::of(points, &weight).mean;
                 (2..DIMS)
                     .map(|dim| (after[dim] - before[dim]).powi(2))
                     .sum()
@@ -378,7 +301,10 @@ mod tests {
             })
             .collect();
         let cleared = Regression::new(&points, &seen, &even).cleared(&weight);
-        let (by_weights, after) = (mean(&points, &weight)[0], mean(&cleared, &weight)[0]);
+        let (by_weights, after) = (
+            Moments::of(&points, &weight).mean[0],
+            Moments::of(&cleared, &weight).mean[0],
+        );
         assert!((by_weights - after).abs() < 1e-9, "{by_weights} {after}");
     }
 
