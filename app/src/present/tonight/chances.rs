@@ -168,6 +168,7 @@ mod tests {
         let question = Question {
             meal,
             put_in: at(17, 30),
+            is_in: false,
             boiling_c: 95.0,
             store_sure: Sure::Near,
             sky_is_logged: true,

@@ -2,7 +2,7 @@
 
 use model::local_time::{Day, LocalTime};
 use model::odds::{Band, CourseBand, Odds};
-use model::tonight::{Answer, Point};
+use model::tonight::{Answer, Forecast, Point};
 
 use super::verdict::Question;
 use super::{Voice, ended, seconds};
@@ -10,6 +10,9 @@ use crate::chart::{LineChartView, LineStyle, Mark, Series};
 use crate::components::TableView;
 use crate::i18n::format::Sure;
 use crate::order::in_order;
+
+/// When something happens, and how closely that is told.
+type Happens = Option<(LocalTime, Sure)>;
 
 const HOUR_S: i64 = 3600;
 
@@ -32,13 +35,23 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
         &voice.time(last.at, Sure::Near),
         &voice.hottest(told.hottest_c, question.boiling_c),
     );
-    Some(drawn(
-        voice,
+    let ends = |when: fn(&Forecast) -> Option<LocalTime>| {
+        when(&answer.against).zip(when(&answer.in_favour))
+    };
+    let seen = question.meal.outcome;
+    let boils = told_at(
         question,
-        &points,
-        (told.boils_at, told.ready_at),
-        sentence,
-    ))
+        seen.boiled_at,
+        told.boils_at,
+        ends(|forecast| forecast.boils_at),
+    );
+    let ready = told_at(
+        question,
+        seen.done_at,
+        told.ready_at,
+        ends(|forecast| forecast.ready_at),
+    );
+    Some(drawn(voice, question, &points, (boils, ready), sentence))
 }
 
 /// The times that the plot by the odds is worked out for, over the span of an answer's points that
@@ -98,16 +111,38 @@ pub fn banded(
     let end = |celsius| voice.formats.temperature(celsius, Sure::Near);
     let between =
         (voice.strings.tonight.chances.store_between)(&end(last.store.0), &end(last.store.2));
+    let by_odds = |seen, band: Band<Option<LocalTime>>| {
+        told_at(question, seen, band.p50, band.p10.zip(band.p90))
+    };
     Some(drawn(
         voice,
         question,
         &points,
         (
-            seen.boiled_at.or(odds.boils_at.p50),
-            seen.done_at.or(odds.ready_at.p50),
+            by_odds(seen.boiled_at, odds.boils_at),
+            by_odds(seen.done_at, odds.ready_at),
         ),
         format!("{} {between}", ended(sentence)),
     ))
+}
+
+/// When something was seen to happen, or is told to, as closely as the words above the plot tell it.
+fn told_at(
+    question: &Question,
+    seen: Option<LocalTime>,
+    told: Option<LocalTime>,
+    ends: Option<(LocalTime, LocalTime)>,
+) -> Happens {
+    let seen = seen.map(|at| (at, Sure::Known));
+    let told = told.map(|at| {
+        let sure = if question.is_in {
+            Sure::Near
+        } else {
+            Voice::told_by(at, ends, question.meal.eat_at)
+        };
+        (at, sure)
+    });
+    seen.or(told)
 }
 
 /// Lower end, middle, upper end. [°C]
@@ -149,7 +184,7 @@ fn drawn(
     voice: &Voice<'_>,
     question: &Question,
     points: &[Place],
-    (boils_at, ready_at): (Option<LocalTime>, Option<LocalTime>),
+    happens: (Happens, Happens),
     sentence: String,
 ) -> LineChartView {
     let words = &voice.strings.tonight.course;
@@ -189,7 +224,7 @@ fn drawn(
             at: degrees.from_c(question.boiling_c),
             label: (words.boils_at)(&known(question.boiling_c)),
         }],
-        moments: moments(voice, question, (boils_at, ready_at), (start, end)),
+        moments: moments(voice, question, happens, (start, end)),
         x_ticks: hours(voice, start, end),
         y_unit: (voice.formats.units.degrees)("", degrees).trim().to_owned(),
         sentence: ended(sentence),
@@ -213,20 +248,21 @@ fn lately(points: &[Point], put_in: LocalTime) -> Vec<Point> {
 fn moments(
     voice: &Voice<'_>,
     question: &Question,
-    (boils_at, ready_at): (Option<LocalTime>, Option<LocalTime>),
+    (boils, ready): (Happens, Happens),
     (start, end): (LocalTime, LocalTime),
 ) -> Vec<Mark> {
     let words = &voice.strings.tonight.course;
-    let done_at = ready_at.filter(|at| Some(*at) != boils_at);
+    let done = ready.filter(|(at, _)| boils.is_none_or(|(boils_at, _)| *at != boils_at));
+    let known = |at| Some((at, Sure::Known));
     let moments = [
-        (Some(question.put_in), words.in_at, Sure::Known),
-        (boils_at, words.boils, Sure::Near),
-        (done_at, words.done, Sure::Near),
-        (Some(question.meal.eat_at), words.eaten, Sure::Known),
+        (known(question.put_in), words.in_at),
+        (boils, words.boils),
+        (done, words.done),
+        (known(question.meal.eat_at), words.eaten),
     ]
     .into_iter()
-    .filter_map(|(at, say, sure)| {
-        let at = at.filter(|at| start <= *at && *at <= end)?;
+    .filter_map(|(happens, say)| {
+        let (at, sure) = happens.filter(|(at, _)| start <= *at && *at <= end)?;
         Some((at, say, sure))
     });
     in_order(moments, |a, b| a.0.cmp(&b.0))

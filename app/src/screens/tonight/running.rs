@@ -69,6 +69,7 @@ impl Scene {
                 store_sure: store.as_ref().map_or(Sure::Rough, store_sure),
                 meal,
                 put_in,
+                is_in: true,
                 boiling_c,
                 sky_is_logged: true,
                 lacks_sun: false,

@@ -230,6 +230,7 @@ impl Scenery {
             lacks_sun: self.lacks_sun(&evening, now),
             meal,
             put_in,
+            is_in: false,
             boiling_c,
         };
         if let Err(refused) = check_meal(put_in, &question.meal, now) {
