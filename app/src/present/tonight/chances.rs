@@ -15,8 +15,8 @@ const LEAST_SETTLED: f64 = 0.15;
 /// What is worked out after the answer; none where it is not known yet.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct Further {
-    /// The latest time for nine chances in ten; none too where there is none.
-    pub latest: Option<LocalTime>,
+    /// The latest time for nine chances in ten; none in it where there is none.
+    pub latest: Option<Option<LocalTime>>,
     /// What the pot may hold for nine chances in ten, as a multiple of what is planned; none in it
     /// where not even a little.
     pub most: Option<Option<f64>>,

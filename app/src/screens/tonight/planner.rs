@@ -59,7 +59,7 @@ fn TheAnswer(scene: Scene) -> impl IntoView {
                 let (odds, latest) = (scene.odds.get(), scene.further.get().latest);
                 Some(say(shell, |voice| match odds {
                     Some(odds) => verdict_by_odds(voice, question, answer, &odds, latest),
-                    None => verdict(voice, question, answer, latest),
+                    None => verdict(voice, question, answer, latest.flatten()),
                 }))
             }
             Asked::Refused(_, why) => Some(say(shell, |voice| refused(voice, *why))),

@@ -34,6 +34,8 @@ pub(super) const CHANCES: Chances = Chances {
     boils: "Hierve",
     done: |eaten| format!("Comida lista a las {eaten}"),
     latest: |time, figure| format!("a más tardar a las {time}, para {figure}"),
+    no_later: |figure| format!("no más tarde, para {figure}"),
+    no_time: |figure| format!("ninguna hora da {figure}"),
     most: "En la olla caben",
     up_to: |litres| format!("hasta {litres}"),
     for_odds: |figure| format!("todo junto con el agua, para que la comida esté lista {figure}"),
