@@ -161,6 +161,8 @@ pub(super) const TONIGHT: Tonight = Tonight {
         boils: |time| format!("hierve {time}"),
         done: |time| format!("comida lista {time}"),
         eaten: |time| format!("se come {time}"),
+        now: |time| format!("ahora {time}"),
+        no_past: "Lo de antes no se dibuja: nadie lo midió.",
         sentence: |from, to, end, hottest| {
             format!("El depósito pasa de {from} a {to} a las {end}; la olla llega a {hottest}.")
         },

@@ -14,6 +14,18 @@ use crate::order::in_order;
 /// When something happens, and how closely that is told.
 type Happens = Option<(LocalTime, Sure)>;
 
+/// What the plot marks beside the pot's way in and the meal.
+#[derive(Debug, Clone, Copy)]
+struct Marked {
+    boils: Happens,
+    ready: Happens,
+    /// Where it begins, if something went before.
+    now: Happens,
+}
+
+/// Of a pot that is in, the time that is past takes this share at most of what is to come.
+const PAST_SHARE: i64 = 3;
+
 const HOUR_S: i64 = 3600;
 
 /// So long before the pot goes in the plot begins.
@@ -51,7 +63,12 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
         told.ready_at,
         ends(|forecast| forecast.ready_at),
     );
-    Some(drawn(voice, question, &points, (boils, ready), sentence))
+    let marked = Marked {
+        boils,
+        ready,
+        now: None,
+    };
+    Some(drawn(voice, question, &points, marked, sentence))
 }
 
 /// The times that the plot by the odds is worked out for, over the span of an answer's points that
@@ -84,23 +101,26 @@ pub fn times(question: &Question, answer: &Answer, now: LocalTime) -> Option<Vec
 }
 
 /// The plot by the odds: the middle of what may be, and between what 8 of 10 evenings lie. What is
-/// past is told by the answer.
+/// past is left empty: the figures as they stand don't know what was learned since, and would not
+/// meet the rest.
 pub fn banded(
     voice: &Voice<'_>,
     question: &Question,
-    answer: &Answer,
     odds: &Odds,
     bands: &[CourseBand],
 ) -> Option<LineChartView> {
     let seen = question.meal.outcome;
-    let from = bands.first()?.at;
-    let past = lately(&answer.as_told.points, question.put_in);
-    let past = past.iter().filter(|point| point.at < from);
+    let (first, last) = bands.first().zip(bands.last())?;
+    let shown = first.at.plus_s(-last.at.since_s(first.at) / PAST_SHARE);
+    let start = question.put_in.max(shown);
+    let past = (question.is_in && start < first.at).then(|| Place::unknown(start));
+    let is_past = past.is_some();
+    let now = (first.at, Sure::Known);
+    let (first, last) = (Place::of_band(first), Place::of_band(last));
     let points: Vec<Place> = past
-        .map(Place::of_point)
+        .into_iter()
         .chain(bands.iter().map(Place::of_band))
         .collect();
-    let (first, last) = (points.first()?, points.last()?);
     let sure = |(low, _, high): Span| Sure::of_band_c(high - low);
     let store = |span: Span| voice.formats.temperature(span.1, sure(span));
     let sentence = (voice.strings.tonight.chances.store_goes)(
@@ -114,16 +134,14 @@ pub fn banded(
     let by_odds = |seen, band: Band<Option<LocalTime>>| {
         told_at(question, seen, band.p50, band.p10.zip(band.p90))
     };
-    Some(drawn(
-        voice,
-        question,
-        &points,
-        (
-            by_odds(seen.boiled_at, odds.boils_at),
-            by_odds(seen.done_at, odds.ready_at),
-        ),
-        format!("{} {between}", ended(sentence)),
-    ))
+    let marked = Marked {
+        boils: by_odds(seen.boiled_at, odds.boils_at),
+        ready: by_odds(seen.done_at, odds.ready_at),
+        now: is_past.then_some(now),
+    };
+    let mut said = vec![ended(sentence), ended(between)];
+    said.extend(is_past.then(|| voice.strings.tonight.course.no_past.to_owned()));
+    Some(drawn(voice, question, &points, marked, said.join(" ")))
 }
 
 /// When something was seen to happen, or is told to, as closely as the words above the plot tell it.
@@ -166,6 +184,15 @@ impl Place {
         }
     }
 
+    fn unknown(at: LocalTime) -> Self {
+        let store = (f64::NAN, f64::NAN, f64::NAN);
+        Self {
+            at,
+            store,
+            pot: store,
+        }
+    }
+
     fn of_band(course: &CourseBand) -> Self {
         let span = |band: Band<f64>| (band.p10, band.p50, band.p90);
         Self {
@@ -184,7 +211,7 @@ fn drawn(
     voice: &Voice<'_>,
     question: &Question,
     points: &[Place],
-    happens: (Happens, Happens),
+    marked: Marked,
     sentence: String,
 ) -> LineChartView {
     let words = &voice.strings.tonight.course;
@@ -224,7 +251,7 @@ fn drawn(
             at: degrees.from_c(question.boiling_c),
             label: (words.boils_at)(&known(question.boiling_c)),
         }],
-        moments: moments(voice, question, happens, (start, end)),
+        moments: moments(voice, question, marked, (start, end)),
         x_ticks: hours(voice, start, end),
         y_unit: (voice.formats.units.degrees)("", degrees).trim().to_owned(),
         sentence: ended(sentence),
@@ -248,7 +275,7 @@ fn lately(points: &[Point], put_in: LocalTime) -> Vec<Point> {
 fn moments(
     voice: &Voice<'_>,
     question: &Question,
-    (boils, ready): (Happens, Happens),
+    Marked { boils, ready, now }: Marked,
     (start, end): (LocalTime, LocalTime),
 ) -> Vec<Mark> {
     let words = &voice.strings.tonight.course;
@@ -258,6 +285,7 @@ fn moments(
         (known(question.put_in), words.in_at),
         (boils, words.boils),
         (done, words.done),
+        (now, words.now),
         (known(question.meal.eat_at), words.eaten),
     ]
     .into_iter()
@@ -343,7 +371,7 @@ fn table(voice: &Voice<'_>, points: &[Place]) -> TableView {
     let mut rows = Vec::new();
     let mut days = Days::of(voice);
     let mut next = None;
-    for point in points {
+    for point in points.iter().filter(|point| !point.store.1.is_nan()) {
         if next.is_none_or(|next| next <= point.at) {
             next = Some(point.at.plus_s(1).ceil_to_s(step_s));
             let mut row = vec![days.time(point.at, Sure::Known), cell(point.store.1)];

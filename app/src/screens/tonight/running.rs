@@ -388,7 +388,7 @@ fn Plots(scene: Scene) -> impl IntoView {
                     let belief = shell.estimates.belief().get()?;
                     let times = times(question, answer, voice.now)?;
                     let bands = belief.running_course(times.into_iter());
-                    banded(voice, question, answer, &odds, &bands)
+                    banded(voice, question, &odds, &bands)
                 });
                 let plot = by_odds.or_else(|| course(voice, question, answer))?;
                 Some((plot, heat(voice, &answer.as_told.account)))
