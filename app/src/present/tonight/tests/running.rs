@@ -166,7 +166,8 @@ fn said_by_odds(told: &Told, odds: &Odds) -> (ClockView, Vec<String>) {
         running(voice, &told.question, Some(&answer), Some(odds))
     });
     let plain = |line: &String| line.replace('\u{A0}', " ");
-    (view.clock.unwrap(), view.lines.iter().map(plain).collect())
+    let said = view.sure.iter().chain(&view.lines);
+    (view.clock.unwrap(), said.map(plain).collect())
 }
 
 #[test]
