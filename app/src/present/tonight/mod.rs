@@ -79,7 +79,8 @@ impl Voice<'_> {
     /// How closely an estimated time is told, by the width of the span it lies in: the same
     /// wherever it stands.
     fn told_by(told: LocalTime, ends: Option<(LocalTime, LocalTime)>, meal: LocalTime) -> Sure {
-        let by_width = ends.map_or(Sure::Rough, |(early, late)| {
+        // Where only the earliest is known, it stands beside this one, as closely told.
+        let by_width = ends.map_or(Sure::Near, |(early, late)| {
             let (early, late) = (early.min(late).min(told), early.max(late).max(told));
             Sure::of_band_s(seconds(late, early))
         });

@@ -301,12 +301,7 @@ fn facts(
 }
 
 /// By when it must go in for nine chances in ten. What is told with such odds is not told to be too late.
-fn by_when(
-    voice: &Voice<'_>,
-    put_in: LocalTime,
-    odds: &Odds,
-    latest: Option<LocalTime>,
-) -> String {
+fn by_when(voice: &Voice<'_>, put_in: LocalTime, odds: &Odds, latest: Option<LocalTime>) -> String {
     let words = &voice.strings.tonight.chances;
     let nine = Chance::new(Chance::NINE_IN_TEN);
     let figure = figure(voice.strings, voice.formats, nine);
