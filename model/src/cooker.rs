@@ -382,7 +382,10 @@ mod tests {
         let litres = 5.0 / 1.48;
         let expected_kg = 2.7 * litres * 2.0 / 13.0;
         let mass_kg = store.metal_kg().unwrap();
-        assert!((mass_kg / expected_kg - 1.0).abs() < 0.05, "{mass_kg} of {expected_kg}");
+        assert!(
+            (mass_kg / expected_kg - 1.0).abs() < 0.05,
+            "{mass_kg} of {expected_kg}"
+        );
         store.metal = None;
         assert_eq!(store.metal_kg(), None);
     }

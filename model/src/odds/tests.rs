@@ -324,7 +324,11 @@ fn what_is_offered_helps_and_is_solved_for() {
         let help = Help::LidOn;
         let offered = belief.best(&large, put_in, vec![Improvement { help, p_done }]);
         let is_another = Chance::new(p_done).n_in_m() != before.ready().n_in_m();
-        assert_eq!(offered.len(), usize::from(is_another), "{percent} on {before:?}");
+        assert_eq!(
+            offered.len(),
+            usize::from(is_another),
+            "{percent} on {before:?}"
+        );
     }
     let small = meal(0, Dish::TeaWater, 0.3);
     let sunny = believe(&under(Sky::Clear, 3), at(0, 17, 0));

@@ -337,10 +337,7 @@ impl Rig {
         let frozen_k_w = self.parts.seat.layer.map_or(0.0, |layer| {
             0.5 * layer.depth_m / (layer.k_solid_w_mk * layer.area_m2)
         });
-        in_series(&[
-            self.seat.to_food_w_k,
-            1.0 / (self.body_k_w + frozen_k_w),
-        ])
+        in_series(&[self.seat.to_food_w_k, 1.0 / (self.body_k_w + frozen_k_w)])
     }
 
     /// Store for which loss and contact are taken: half-way between the boil and the cut-out. [°C]

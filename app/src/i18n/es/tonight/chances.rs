@@ -5,7 +5,9 @@ use crate::i18n::strings::tonight::Chances;
 pub(super) const CHANCES: Chances = Chances {
     heading: "¿Qué tan seguro es?",
     expect_boil: |eaten| format!("Esperamos que hierva antes de las {eaten}."),
-    expect_done: |eaten| format!("Esperamos que hierva y que la comida esté lista antes de las {eaten}."),
+    expect_done: |eaten| {
+        format!("Esperamos que hierva y que la comida esté lista antes de las {eaten}.")
+    },
     expect_either: |eaten| {
         format!(
             "Esperamos que la comida esté lista antes de las {eaten}, hirviendo o casi. También se cuece sin hervir, solo que más despacio."

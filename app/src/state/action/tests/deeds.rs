@@ -164,11 +164,7 @@ fn hours_that_were_tapped_come_back_from_a_number_of_hours() {
     };
     let tapped = DayLog::Hourly([Some(Sky::Patchy); 24]);
     let mut document = done(set_up(), [sky(tapped)]);
-    let replaced = apply(
-        &mut document,
-        sky(DayLog::SunHours(5.0)),
-        at(20, 0),
-    );
+    let replaced = apply(&mut document, sky(DayLog::SunHours(5.0)), at(20, 0));
     let Ok(Done::Replaced(id)) = replaced else {
         panic!("{replaced:?}")
     };
