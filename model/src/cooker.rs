@@ -371,7 +371,6 @@ pub struct Contact {
 
 #[cfg(test)]
 mod tests {
-    use super::*;
     use crate::presets::Preset;
 
     /// By hand: between two fins of 2 mm every 15 mm lie 13 mm of medium; a litre of aluminium has

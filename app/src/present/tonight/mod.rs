@@ -79,8 +79,7 @@ impl Voice<'_> {
     /// How closely an estimated time is told, by the width of the span it lies in: the same
     /// wherever it stands.
     fn told_by(told: LocalTime, ends: Option<(LocalTime, LocalTime)>, meal: LocalTime) -> Sure {
-        // Where only the earliest is known, it stands beside this one, as closely told.
-        let by_width = ends.map_or(Sure::Near, |(early, late)| {
+        let by_width = ends.map_or(Sure::Rough, |(early, late)| {
             let (early, late) = (early.min(late).min(told), early.max(late).max(told));
             Sure::of_band_s(seconds(late, early))
         });

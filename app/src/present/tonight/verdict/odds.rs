@@ -330,10 +330,13 @@ fn happens(
     let Some(middle) = band.p50 else {
         return (!is_hopeless).then(|| (earliest(), String::new()));
     };
-    let estimate = voice.estimate(middle, band.p10.zip(band.p90), question.meal.eat_at);
+    let (ends, eat_at) = (band.p10.zip(band.p90), question.meal.eat_at);
+    let estimate = voice.estimate(middle, ends, eat_at);
+    // Rounded, what is told may lie before the earliest, which then says no more.
+    let told = Voice::told_by(middle, ends, eat_at).round(middle);
     let detail = match estimate.span {
         Some((from, to)) => (words.between)(&from, &to),
-        None if band.p90.is_none() => earliest(),
+        None if band.p90.is_none() && Sure::Near.round(early) <= told => earliest(),
         None => String::new(),
     };
     Some((estimate.at, detail))
