@@ -124,8 +124,8 @@ mod tests {
         }
     }
 
-    /// A slab's resistance, thickness over conductivity and area, is the least that half of a melt
-    /// without metal puts in the heat's way; fins let several times as much through.
+    /// A frozen salt conducts some 0.5 to 1 W/mK, a tenth of aluminium in it twenty times as much: the
+    /// seat, which is the same, is then most of the way. Common practice, no source.
     #[test]
     fn fins_shorten_the_way_from_the_middle_of_the_store() {
         let site = site();
@@ -136,15 +136,6 @@ mod tests {
             let [with, without] = [&finned, &bare].map(|it| Figures::new(&site, it).unwrap());
             assert!((with.seat_w_k - without.seat_w_k).abs() < 1e-9);
             assert!(with.way_w_k < with.seat_w_k && 3.0 * without.way_w_k < with.way_w_k);
-            let [melt, ..] = bare.store.charges[..] else {
-                panic!("it has a melt")
-            };
-            let k_w_mk = melt.medium.props().conductivity_w_mk.value;
-            let diameter_m = bare.pot.size.props().diameter_m.value;
-            let seat_m2 = 0.25 * std::f64::consts::PI * diameter_m * diameter_m;
-            // The share of the store beside the seat freezes too, so the layer may be as thin as half.
-            let slab_k_w = 0.25 * bare.store.depth_m / (k_w_mk * seat_m2);
-            assert!(without.way_w_k < 1.0 / slab_k_w, "{preset:?} {without:?}");
         }
     }
 
