@@ -8,7 +8,7 @@ use crate::error::ModelError;
 use crate::filling::{Filling, Fins};
 use crate::jacket::Jacket;
 use crate::local_time::Day;
-use crate::media::Medium;
+use crate::media::{Chemistry, Medium};
 use crate::panel::{Array, Datasheet, Element, Heater, PanelError, Taps};
 use crate::pot::Pot;
 use crate::seat::Seat;
@@ -225,6 +225,21 @@ const BUILT_FINS: f64 = 0.75;
 /// touches here and there. From 0.6 to 1.1, from memory.
 const BUILT_FOAM: f64 = 0.85;
 
+impl Store {
+    /// What the metal within the medium weighs by its measures, where it stands in all of it; `None`
+    /// without any. It counts as heat only as far as it is among the media. \[kg\]
+    pub fn metal_kg(&self) -> Option<f64> {
+        let metal = self.metal?;
+        let (of, share) = (metal.of(), metal.share());
+        let is_medium = |charge: &&Charge| charge.medium.props().chemistry != Chemistry::Metal;
+        let media = self.charges.iter().filter(is_medium);
+        let between_m3: f64 = media
+            .map(|charge| charge.mass_kg / charge.medium.props().density_kg_m3.value)
+            .sum();
+        Some(of.props().density_kg_m3.value * between_m3 * share / (1.0 - share))
+    }
+}
+
 impl Metal {
     /// Fins as they are commonly cut: 2 mm of aluminium every 15 mm. Common practice, no source.
     pub const USUAL_FINS: Self = Self::Fins {
@@ -237,6 +252,25 @@ impl Metal {
         of: Medium::Aluminium,
         share: 0.1,
     };
+
+    /// What it is made of.
+    pub fn of(self) -> Medium {
+        match self {
+            Self::Fins { of, .. } | Self::Foam { of, .. } => of,
+        }
+    }
+
+    /// Share of the room that it takes.
+    pub fn share(self) -> f64 {
+        match self {
+            Self::Fins {
+                thickness_m,
+                pitch_m,
+                ..
+            } => thickness_m / pitch_m,
+            Self::Foam { share, .. } => share,
+        }
+    }
 
     /// The metal itself, if its measures make sense.
     ///
@@ -333,4 +367,25 @@ pub struct Contact {
     pub seat: Seat,
     /// Contact conductance, where it was measured. \[W/(m² K)\]
     pub measured_w_m2k: Option<f64>,
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::presets::Preset;
+
+    /// By hand: between two fins of 2 mm every 15 mm lie 13 mm of medium; a litre of aluminium has
+    /// 2.7 kg (from memory), one of erythritol 1.48 kg (Zalba and others 2003).
+    #[test]
+    fn fins_weigh_what_their_measures_say() {
+        let mut store = Preset::ErythritolUnderPot.cooker(200.0, 11.0).store;
+        let litres = 5.0 / 1.48;
+        let expected_kg = 2.7 * litres * 2.0 / 13.0;
+        let mass_kg = store.metal_kg().unwrap();
+        assert!(
+            (mass_kg / expected_kg - 1.0).abs() < 0.05,
+            "{mass_kg} of {expected_kg}"
+        );
+        store.metal = None;
+        assert_eq!(store.metal_kg(), None);
+    }
 }

@@ -203,7 +203,7 @@ fn a_running_pot_is_judged_by_its_odds_and_the_way_back_covers_nothing() {
         }
         page.screenshot("tonight-pot-in").await?;
         let clock = page.test("meal-clock").await?.text().await?;
-        let card = page.test("running").await?.text().await?;
+        let card = page.test("running-sure").await?.text().await?;
         assert!(clock.contains("Will not boil"), "{clock}");
         assert!(clock.contains(" in "), "{clock}");
         assert!(card.contains("Ready by"), "{card}");

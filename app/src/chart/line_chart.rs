@@ -121,7 +121,8 @@ const SIDE: f64 = 1000.0;
 const LEVEL_GAP: f64 = SIDE / 9.0;
 /// Part of the width that the words of a level take.
 const LEVEL_WORDS: f64 = SIDE * 0.35;
-/// A line up and down through words is as bad as so many points of a curve.
+/// A curve is looked at in so many steps along the words of a level; a line up and down through them is
+/// as bad as one all along.
 const LINE_IN_POINTS: usize = 10;
 /// Part of the width that a letter of a label of the x axis takes on the narrowest phone, and what
 /// stays free between two labels.
@@ -332,9 +333,9 @@ fn levels(view: &LineChartView, axes: &Axes) -> View {
         .iter()
         .zip(spread(&wanted, LEVEL_GAP, SIDE))
         .map(|(level, at)| {
-            let side = level_side(view, axes, at);
+            let Seat { side, lies } = level_seat(view, axes, at);
             view! {
-                <span class="line-chart__level" data-side=side style=place(at)>
+                <span class="line-chart__level" data-side=side data-lies=lies style=place(at)>
                     {level.label.clone()}
                 </span>
             }
@@ -370,24 +371,65 @@ fn letters(view: &LineChartView, axes: &Axes) -> View {
     view! { <div class="line-chart__levels" aria-hidden="true">{letters}</div> }
 }
 
-/// At which end of its line the words of a level stand: where fewer lines run through them.
-fn level_side(view: &LineChartView, axes: &Axes, at: f64) -> &'static str {
-    let words = (at - LEVEL_GAP)..=at;
-    let runs_through = |is_at_side: fn(f64) -> bool| {
-        let points = view
-            .series
-            .iter()
-            .flat_map(|series| &series.points)
-            .filter(|(x, y)| is_at_side(axes.x.at(*x)) && words.contains(&axes.y.at(*y)));
-        let moments = view
-            .moments
-            .iter()
-            .filter(|moment| is_at_side(axes.x.at_clamped(moment.at)));
-        points.count() + LINE_IN_POINTS * moments.count()
-    };
-    let late = runs_through(|x| SIDE - LEVEL_WORDS < x);
-    let early = runs_through(|x| x < LEVEL_WORDS);
-    if early < late { "start" } else { "end" }
+/// Where the words of a level stand: at which end of its line, and above or below it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Seat {
+    side: &'static str,
+    lies: &'static str,
+}
+
+/// Where fewest lines run through the words of a level. Only a level that is alone has them below its
+/// line, where the words of the next would be.
+fn level_seat(view: &LineChartView, axes: &Axes, at: f64) -> Seat {
+    let is_alone = view.levels.len() == 1 && at + LEVEL_GAP <= SIDE;
+    let above = (at - LEVEL_GAP, at);
+    let below = (at, at + LEVEL_GAP);
+    let (late, early) = ((SIDE - LEVEL_WORDS, SIDE), (0.0, LEVEL_WORDS));
+    let mut best = (usize::MAX, "end", "above");
+    for (lies, room) in [("above", above), ("below", below)] {
+        for (side, words) in [("end", late), ("start", early)] {
+            let lines = runs_through(view, axes, words, room);
+            if (lies == "above" || is_alone) && lines < best.0 {
+                best = (lines, side, lies);
+            }
+        }
+    }
+    let (_, side, lies) = best;
+    Seat { side, lies }
+}
+
+/// How much of lines and moments runs through a part of the plot.
+fn runs_through(
+    view: &LineChartView,
+    axes: &Axes,
+    (from, to): (f64, f64),
+    (top, foot): (f64, f64),
+) -> usize {
+    let step = (to - from) / LINE_IN_POINTS as f64;
+    let is_in = |y: f64| top <= y && y <= foot;
+    let curves = view.series.iter().map(|series| {
+        let places = (0..=LINE_IN_POINTS).map(|n| from + step * n as f64);
+        places
+            .filter(|x| height(series, axes, *x).is_some_and(is_in))
+            .count()
+    });
+    let moments = view.moments.iter().filter(|moment| {
+        let x = axes.x.at_clamped(moment.at);
+        from <= x && x <= to
+    });
+    curves.sum::<usize>() + LINE_IN_POINTS * moments.count()
+}
+
+/// Where a line is drawn at a place of the x axis; none where it is not.
+fn height(series: &Series, axes: &Axes, x: f64) -> Option<f64> {
+    let drawn = |point: &(f64, f64)| (axes.x.at(point.0), axes.y.at(point.1));
+    let mut pairs = series.points.windows(2).filter_map(|pair| match pair {
+        [a, b] => Some((drawn(a), drawn(b))),
+        _ => None,
+    });
+    let ((x_a, y_a), (x_b, y_b)) = pairs.find(|(a, b)| a.0 <= x && x <= b.0)?;
+    let share = (x - x_a) / (x_b - x_a).max(f64::MIN_POSITIVE);
+    Some(y_a + share * (y_b - y_a)).filter(|y| y.is_finite())
 }
 
 /// Where the words of a moment stand: to which side of its line, and in which lane.

@@ -20,6 +20,7 @@ pub fn refusal(strings: &Strings, formats: &Formats, refused: Refused, today: Da
             (words.sun_exceeds_day)(&formats.sun_hours(possible_h))
         }
         Wrong::PotTooSmall { holds_l } => (words.pot_too_small)(&formats.litres(holds_l)),
+        Wrong::FinsTooClose => words.fins_too_close.to_owned(),
         Wrong::InFuture => words.in_future.to_owned(),
         Wrong::Before { earliest } => (words.before)(&formats.instant(earliest, today)),
         Wrong::After { latest } => (words.after)(&formats.instant(latest, today)),
@@ -151,6 +152,7 @@ mod tests {
             Wrong::TooHigh { most: 1.0 },
             Wrong::SunExceedsDay { possible_h: 11.0 },
             Wrong::PotTooSmall { holds_l: 4.0 },
+            Wrong::FinsTooClose,
             Wrong::InFuture,
             Wrong::Before { earliest: at },
             Wrong::After { latest: at },

@@ -61,6 +61,8 @@ enum Reached {
 /// What is believed of the cooker in use. Copies stand for the same.
 #[derive(Clone, Copy)]
 pub struct Beliefs {
+    told: Memo<Option<Subject>>,
+    today: Memo<Day>,
     subject: Memo<Option<Subject>>,
     now: Memo<LocalTime>,
     replay: StoredValue<Replay>,
@@ -104,6 +106,8 @@ impl Beliefs {
             reached
         });
         Self {
+            told,
+            today,
             subject,
             now,
             replay,
@@ -124,9 +128,10 @@ impl Beliefs {
         self.believed
     }
 
-    /// Follows the cooker and its diary, and not the minutes.
+    /// Follows the cooker and its diary, and not the minutes; how worn it is is not worked out for that.
     pub fn follow_diary(&self) {
-        self.subject.track();
+        self.told.track();
+        self.today.track();
         self.walks.track();
     }
 

@@ -387,6 +387,8 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::TakenBack => notes.taken_back.to_owned(),
         ToastAbout::PotIn => notes.pot_in.to_owned(),
         ToastAbout::Noted => notes.noted.to_owned(),
+        ToastAbout::HoursReplaced => notes.hours_replaced.to_owned(),
+        ToastAbout::NumberReplaced => notes.number_replaced.to_owned(),
         ToastAbout::WrittenDown => notes.written_down.to_owned(),
         ToastAbout::Said(text) => text.clone(),
         ToastAbout::FitUsed { cooker } => (notes.fit_used)(cooker),

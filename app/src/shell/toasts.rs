@@ -45,6 +45,10 @@ pub enum ToastAbout {
     TakenBack,
     /// Something that was seen is in the diary.
     Noted,
+    /// It stands in place of the hours of the day that were told before.
+    HoursReplaced,
+    /// It stands in place of the day's number of hours.
+    NumberReplaced,
     /// A reading of a test run is kept.
     WrittenDown,
     /// What the bench's worker says.

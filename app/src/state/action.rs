@@ -178,6 +178,8 @@ pub enum Done {
     AddedRun(RunId),
     /// Erased something that can be brought back.
     Erased(ErasedId),
+    /// Put something in place of what can be brought back.
+    Replaced(ErasedId),
     /// Brought something back.
     BroughtBack,
 }

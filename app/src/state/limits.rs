@@ -158,6 +158,10 @@ pub const FIN_M: (f64, f64) = (0.0001, 0.02);
 /// From fin to fin. \[m\]
 pub const PITCH_M: (f64, f64) = (0.001, 0.2);
 
+/// Share of the room that fins take up at most: beyond it they are a block with slots, and the medium
+/// between them holds less than they do. Common practice, no source.
+pub const MOST_FINS: f64 = 0.5;
+
 /// Share of the volume that foam or wire takes up: as far as its formula holds, and some more.
 pub const FOAM_SHARE: (f64, f64) = (0.0, 0.3);
 

@@ -117,6 +117,21 @@ impl TimeOfDay {
         }
     }
 
+    /// This time of day of something that was seen of a pot, or is to come of it, which `began` then:
+    /// the first from there on. One that lies less than six hours before is not meant for a day
+    /// later: it is that time before, which can't be right.
+    pub fn since(self, began: LocalTime) -> LocalTime {
+        if self == Self::of(began) {
+            return began;
+        }
+        let (next, before) = (self.after(began), self.last(began));
+        if began.since_s(before) < LATE_S {
+            before
+        } else {
+            next
+        }
+    }
+
     /// The first instant of this time of day that is after `earlier`.
     pub fn after(self, earlier: LocalTime) -> LocalTime {
         let today = self.on(earlier.day());
@@ -358,6 +373,22 @@ mod tests {
         assert_eq!(weighed.people(), 6);
         weighed.cook(Dish::Potatoes);
         assert_eq!(weighed.amount, Amount::People(6));
+    }
+
+    #[test]
+    fn a_time_shortly_before_the_pot_went_in_is_not_tomorrows() {
+        let began = at(18, 0).plus_s(20);
+        for (seen, expected) in [
+            (time(18, 0), began),
+            (time(18, 40), at(18, 40)),
+            (time(17, 50), at(17, 50)),
+            (time(12, 1), at(12, 1)),
+            (time(7, 0), at(31, 0)),
+            (time(0, 30), at(24, 30)),
+        ] {
+            assert_eq!(seen.since(began), expected, "{seen:?}");
+        }
+        assert_eq!(time(23, 50).since(at(24, 10)), at(23, 50));
     }
 
     #[test]

@@ -164,6 +164,8 @@ pub enum Wrong {
         /// What it holds. \[L\]
         holds_l: f64,
     },
+    /// Fins that leave less than half of the room to what is between them.
+    FinsTooClose,
     /// A time that has not come yet.
     InFuture,
     /// A time before something that must come first.

@@ -22,6 +22,8 @@ pub(super) struct Ahead {
     kept: Mutex<Kept>,
     /// Some of the members, for searches and plots.
     few: OnceLock<Box<Belief>>,
+    /// And fewer, for a first answer.
+    fewest: OnceLock<Box<Belief>>,
 }
 
 impl Clone for Ahead {
@@ -73,7 +75,15 @@ impl Belief {
     pub(super) fn few(&self) -> &Self {
         self.ahead.few.get_or_init(|| Box::new(self.thinned(FEW)))
     }
+
+    /// The same belief with fewer members still, for a first answer.
+    pub(super) fn fewest(&self) -> &Self {
+        let fewest = || Box::new(self.thinned(FEWEST));
+        self.ahead.fewest.get_or_init(fewest)
+    }
 }
 
 /// Members that searches ask: enough for a band that is drawn.
 const FEW: usize = 128;
+/// Members of a first answer, which all of them put right within a second.
+const FEWEST: usize = 64;

@@ -179,7 +179,11 @@ impl Belief {
         if Chance::NINE_IN_TEN <= before {
             return Vec::new();
         }
-        found.retain(|found| before + LEAST_GAIN <= found.p_done);
+        // What is told with the same figure as before is no help to who reads it.
+        let told_before = Chance::new(before).n_in_m();
+        found.retain(|found| {
+            before + LEAST_GAIN <= found.p_done && found.ready().n_in_m() != told_before
+        });
         // Of those that are good enough the cheapest come first, of the others the best.
         let rank = |found: &Improvement| -> f64 { found.p_done.min(Chance::NINE_IN_TEN - 0.02) };
         found.sort_by(|a, b| rank(b).total_cmp(&rank(a)));

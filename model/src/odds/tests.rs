@@ -325,6 +325,18 @@ fn what_is_offered_helps_and_is_solved_for() {
     for improvement in &found {
         assert!(before.p_done < improvement.p_done, "{found:?}");
     }
+    // Nor is it told with the figure that is told without.
+    for percent in 5..=14 {
+        let p_done = before.p_done + f64::from(percent) / 100.0;
+        let help = Help::LidOn;
+        let offered = belief.best(&large, put_in, vec![Improvement { help, p_done }]);
+        let is_another = Chance::new(p_done).n_in_m() != before.ready().n_in_m();
+        assert_eq!(
+            offered.len(),
+            usize::from(is_another),
+            "{percent} on {before:?}"
+        );
+    }
     let small = meal(0, Dish::TeaWater, 0.3);
     let sunny = believe(&under(Sky::Clear, 3), at(0, 17, 0));
     let easy = sunny.ask(&small, put_in);

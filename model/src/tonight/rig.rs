@@ -326,6 +326,20 @@ impl Rig {
         self.parts.seat.g_contact_w_k
     }
 
+    /// From a store's face to the food through the seat alone. \[W/K\]
+    pub fn face_w_k(&self) -> f64 {
+        self.seat.to_food_w_k
+    }
+
+    /// From the middle of the store to the food in steady drawing: what lies within the store, half of
+    /// a melt frozen on the seat, and the seat. \[W/K\]
+    pub fn way_w_k(&self) -> f64 {
+        let frozen_k_w = self.parts.seat.layer.map_or(0.0, |layer| {
+            0.5 * layer.depth_m / (layer.k_solid_w_mk * layer.area_m2)
+        });
+        in_series(&[self.seat.to_food_w_k, 1.0 / (self.body_k_w + frozen_k_w)])
+    }
+
     /// Store for which loss and contact are taken: half-way between the boil and the cut-out. [°C]
     pub(crate) fn working_c(&self) -> f64 {
         self.working_c

@@ -57,3 +57,25 @@ fn alike_lines_have_letters_and_strokes_of_their_own() {
     assert_eq!(names.len(), 5);
     assert_eq!(LineStyle::Store.letter(), None);
 }
+
+#[test]
+fn the_words_of_a_level_keep_clear_of_the_curves() {
+    let seat = |points: Vec<(f64, f64)>| {
+        let view = view(points, 200.0);
+        let axes = view.axes().unwrap();
+        level_seat(&view, &axes, axes.y.at(200.0))
+    };
+    let at = |side, lies| Seat { side, lies };
+    // Just above the line at its end; at its end and its start; and nowhere near.
+    assert_eq!(
+        seat(vec![(0.0, 300.0), (6.0, 300.0), (10.0, 205.0)]),
+        at("start", "above")
+    );
+    assert_eq!(seat(vec![(0.0, 205.0), (10.0, 205.0)]), at("end", "below"));
+    assert_eq!(seat(vec![(0.0, 300.0), (10.0, 300.0)]), at("end", "above"));
+    // A steep fall through the words has no point in them.
+    assert_eq!(
+        seat(vec![(0.0, 300.0), (7.0, 300.0), (10.0, 100.0)]),
+        at("start", "above")
+    );
+}

@@ -65,6 +65,8 @@ pub(super) const COMMON: Common = Common {
         pot_in: "The pot is in",
         taken_back: "Taken back",
         noted: "Noted in the diary",
+        hours_replaced: "Replaces the hours you tapped",
+        number_replaced: "Replaces the number of hours",
         written_down: "Written down",
         fit_used: |name| format!("Now used for {name}"),
         copy_brought_in: "The copy is in. What was here before was put aside.",

@@ -14,6 +14,7 @@ pub(super) const REFUSALS: Refusals = Refusals {
     },
     pot_too_small: |value| format!("This pot holds {value}, and needs room to boil."),
     in_future: "That time has not come yet.",
+    fins_too_close: "These fins would take more than half of the room. Make them thinner, or set them further apart.",
     before: |value| format!("Not before {value}."),
     after: |value| format!("Not after {value}."),
     night_warmer: "The night can’t be warmer than the day.",

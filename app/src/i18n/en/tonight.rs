@@ -164,6 +164,8 @@ pub(super) const TONIGHT: Tonight = Tonight {
         boils: |time| format!("boils {time}"),
         done: |time| format!("done {time}"),
         eaten: |time| format!("eaten {time}"),
+        now: |time| format!("now {time}"),
+        no_past: "What was before now is not drawn: nobody measured it.",
         sentence: |from, to, end, hottest| {
             format!("The store goes from {from} to {to} at {end}; the pot gets to {hottest}.")
         },

@@ -66,6 +66,8 @@ pub(super) const COMMON: Common = Common {
         pot_in: "La olla está dentro",
         taken_back: "Deshecho",
         noted: "Anotado en el diario",
+        hours_replaced: "Reemplaza lo tocado",
+        number_replaced: "Reemplaza el número",
         written_down: "Anotado",
         fit_used: |name| format!("Ya se usa para {name}"),
         copy_brought_in: "La copia ya está aquí. Lo que había antes se puso aparte.",

@@ -67,7 +67,7 @@ pub(super) const DIARY: Diary = Diary {
     boiled: "Hirvió a las",
     not_boiled: "Vista, aún sin hervir",
     not_done: "Probada, aún sin cocer",
-    done: "Lista a las",
+    done: "Comida lista a las",
     seen: "Qué se vio de ella",
     if_seen: "Déjelo vacío si nadie miró.",
     not_seen: "Hervor y punto: sin anotar.",

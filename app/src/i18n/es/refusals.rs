@@ -16,6 +16,7 @@ pub(super) const REFUSALS: Refusals = Refusals {
         format!("En esta olla caben {value}, y hace falta espacio para que hierva.")
     },
     in_future: "Esa hora todavía no ha llegado.",
+    fins_too_close: "Estas aletas ocuparían más de la mitad del espacio. Hágalas más delgadas o sepárelas más.",
     before: |value| format!("No antes de: {value}."),
     after: |value| format!("No después de: {value}."),
     night_warmer: "La noche no puede ser más cálida que el día.",

@@ -52,7 +52,7 @@ pub(super) const TONIGHT: Tonight = Tonight {
     },
     help: HelpTexts {
         heading: "Qué ayudaría",
-        nothing: "Nada de lo que conocemos hace probable que esté lista a tiempo solo con este calor.",
+        nothing: "Nada de lo que conocemos hace probable que la comida esté lista a tiempo solo con este calor.",
         looking: "Calculando…",
         likelier: "Nada lo asegura solo con este calor. Esto lo hace más probable:",
         lid_on: ("Ponga la tapa y déjela puesta.", "Con tapa"),
@@ -159,8 +159,10 @@ pub(super) const TONIGHT: Tonight = Tonight {
         boils_at: |degrees| format!("hierve {degrees}"),
         in_at: |time| format!("entra {time}"),
         boils: |time| format!("hierve {time}"),
-        done: |time| format!("lista {time}"),
+        done: |time| format!("comida lista {time}"),
         eaten: |time| format!("se come {time}"),
+        now: |time| format!("ahora {time}"),
+        no_past: "Lo de antes no se dibuja: nadie lo midió.",
         sentence: |from, to, end, hottest| {
             format!("El depósito pasa de {from} a {to} a las {end}; la olla llega a {hottest}.")
         },

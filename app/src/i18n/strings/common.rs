@@ -148,6 +148,10 @@ pub struct Notes {
     pub taken_back: &'static str,
     /// What was seen is in the diary.
     pub noted: &'static str,
+    /// It stands in place of the hours of the day that were told before.
+    pub hours_replaced: &'static str,
+    /// It stands in place of the day's number of hours.
+    pub number_replaced: &'static str,
     /// A reading of a test run is kept.
     pub written_down: &'static str,
     /// What was found is used for a cooker; its name.

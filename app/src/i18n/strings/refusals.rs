@@ -21,6 +21,8 @@ pub struct Refusals {
     pub pot_too_small: fn(value: &str) -> String,
     /// A time that has not come yet.
     pub in_future: &'static str,
+    /// Fins that leave less than half of the room to what is between them.
+    pub fins_too_close: &'static str,
     /// Too early; the earliest it can be.
     pub before: fn(value: &str) -> String,
     /// Too late; the latest it can be.

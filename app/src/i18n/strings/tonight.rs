@@ -232,6 +232,10 @@ pub struct CourseTexts {
     pub done: fn(time: &str) -> String,
     /// It is eaten at this time; short.
     pub eaten: fn(time: &str) -> String,
+    /// It is now this time; short.
+    pub now: fn(time: &str) -> String,
+    /// What was before now is left out.
+    pub no_past: &'static str,
     /// The store from the start to the end of the plot, and the hottest that the pot gets.
     pub sentence: fn(from: &str, to: &str, end: &str, hottest: &str) -> String,
     /// First column of the table.

@@ -1,5 +1,6 @@
 //! What follows from a build, as figures with their names.
 
+use model::cooker::Store;
 use model::safety::TOUCH_LIMIT_C;
 use model::tonight::{DayTake, Figures, LightLine, YearTake};
 
@@ -46,6 +47,13 @@ pub fn two_digits(formats: &Formats, value: f64) -> String {
     let digits = magnitude(rounded);
     let decimals = (0_u8..=4).find(|decimals| 1.0 - digits <= f64::from(*decimals));
     formats.number(rounded, usize::from(decimals.unwrap_or(4)))
+}
+
+/// What the metal within the medium weighs, and where that is told; none without such metal.
+pub fn metal_weighs(strings: &Strings, formats: &Formats, store: &Store) -> Option<String> {
+    let mass_kg = store.metal_kg().filter(|mass_kg| 0.0 < *mass_kg)?;
+    let mass = (strings.common.units.kilograms)(&two_digits(formats, mass_kg));
+    Some((strings.cooker.ways.metal_weighs)(&mass))
 }
 
 /// What the cut-out means where it is not above the boil.
@@ -159,11 +167,15 @@ pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fac
         outer_face(strings, formats, figures),
         fact(
             words.seat,
-            (words.w_k)(&two_digits(formats, figures.seat_w_k)),
-            (words.seat_detail)(&(strings.common.units.watts)(&two_digits(
-                formats,
-                figures.seat_w,
-            ))),
+            (words.w_k)(&two_digits(formats, figures.way_w_k)),
+            (if figures.melting_c.is_some() {
+                words.seat_detail_melt
+            } else {
+                words.seat_detail
+            })(
+                &(words.w_k)(&two_digits(formats, figures.seat_w_k)),
+                &(strings.common.units.watts)(&two_digits(formats, figures.seat_w)),
+            ),
             Icon::PotSteams,
         ),
     ]

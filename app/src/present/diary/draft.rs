@@ -376,7 +376,7 @@ impl Draft {
     pub fn other_day(&self, text: &str) -> Option<Day> {
         let at = self.at().ok()?;
         let time = instant(text, at, None, Field::At).ok()??;
-        (time.day() != at.day()).then_some(time.day())
+        (at.day() < time.day()).then_some(time.day())
     }
 
     /// The field beside which a mistake is said.
@@ -393,7 +393,8 @@ impl Draft {
 /// The limits are looked at after the unit is known.
 const ANY: (f64, f64) = (f64::MIN, f64::MAX);
 
-/// The first such time of day from `at` on; the instant that was there where it is still meant.
+/// Such a time of day from `at` on; the instant that was there where it is still meant. One from
+/// shortly before `at` stays there, to be refused.
 fn instant(
     text: &str,
     at: LocalTime,
@@ -407,8 +408,7 @@ fn instant(
     if let Some(was) = was.filter(|was| TimeOfDay::of(*was) == time && at <= *was) {
         return Ok(Some(was));
     }
-    let same_minute = time == TimeOfDay::of(at);
-    Ok(Some(if same_minute { at } else { time.after(at) }))
+    Ok(Some(time.since(at)))
 }
 
 fn seconds(span_s: i64) -> f64 {

@@ -4,7 +4,7 @@ use model::local_time::LocalTime;
 use model::odds::{Chance, Odds, ReadingWorth};
 
 use super::Voice;
-use super::verdict::{Question, is_done_at_the_boil};
+use super::verdict::{Question, is_done_at_the_boil, is_good_enough};
 use crate::components::{Fact, Icon};
 use crate::i18n::format::Sure;
 use crate::present::odds::{figure, odds as in_words};
@@ -15,8 +15,8 @@ const LEAST_SETTLED: f64 = 0.15;
 /// What is worked out after the answer; none where it is not known yet.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct Further {
-    /// The latest time for nine chances in ten; none too where there is none.
-    pub latest: Option<LocalTime>,
+    /// The latest time for nine chances in ten; none in it where there is none.
+    pub latest: Option<Option<LocalTime>>,
     /// What the pot may hold for nine chances in ten, as a multiple of what is planned; none in it
     /// where not even a little.
     pub most: Option<Option<f64>>,
@@ -72,7 +72,13 @@ pub fn chances(
     );
     let litres = question.meal.food_kg + question.meal.water_kg;
     let most = {
-        let value = further.most.map(|most| match most {
+        // What is planned holds where it is told with such odds itself.
+        let planned = is_good_enough(odds).then_some(1.0);
+        let most = further.most.map(|most| match (most, planned) {
+            (Some(times), Some(planned)) => Some(times.max(planned)),
+            (most, planned) => most.or(planned),
+        });
+        let value = most.map(|most| match most {
             Some(times) => (words.up_to)(&voice.formats.litres(floor_tenth(times * litres))),
             None => words.nothing.to_owned(),
         });
@@ -153,6 +159,10 @@ mod tests {
     }
 
     fn lines(dish: Dish, further: &Further) -> Vec<String> {
+        lines_at(0.88, dish, further)
+    }
+
+    fn lines_at(p_done: f64, dish: Dish, further: &Further) -> Vec<String> {
         let (strings, formats) = english();
         let voice = Voice {
             strings,
@@ -168,6 +178,7 @@ mod tests {
         let question = Question {
             meal,
             put_in: at(17, 30),
+            is_in: false,
             boiling_c: 95.0,
             store_sure: Sure::Near,
             sky_is_logged: true,
@@ -175,7 +186,7 @@ mod tests {
         };
         let odds = Odds {
             p_boil: 0.97,
-            p_done: 0.88,
+            p_done,
             boils_at: band(Some(at(18, 0))),
             ready_at: band(Some(at(19, 0))),
             boiled_away_kg: band(0.1),
@@ -234,7 +245,9 @@ mod tests {
             most: Some(None),
             ..further
         };
-        let said = &lines(Dish::WhiteRice, &further)[2];
-        assert_eq!(said, "The pot may hold: nothing yet");
+        let said = |p_done| lines_at(p_done, Dish::WhiteRice, &further)[2].clone();
+        assert_eq!(said(0.8), "The pot may hold: nothing yet");
+        // What is planned for nine in ten is not told to be too much.
+        assert_eq!(said(0.88), "The pot may hold: up to 1.2 L");
     }
 }

@@ -2,7 +2,7 @@
 
 use model::local_time::{Day, LocalTime};
 use model::odds::{Band, CourseBand, Odds};
-use model::tonight::{Answer, Point};
+use model::tonight::{Answer, Forecast, Point};
 
 use super::verdict::Question;
 use super::{Voice, ended, seconds};
@@ -10,6 +10,21 @@ use crate::chart::{LineChartView, LineStyle, Mark, Series};
 use crate::components::TableView;
 use crate::i18n::format::Sure;
 use crate::order::in_order;
+
+/// When something happens, and how closely that is told.
+type Happens = Option<(LocalTime, Sure)>;
+
+/// What the plot marks beside the pot's way in and the meal.
+#[derive(Debug, Clone, Copy)]
+struct Marked {
+    boils: Happens,
+    ready: Happens,
+    /// Where it begins, if something went before.
+    now: Happens,
+}
+
+/// Of a pot that is in, the time that is past takes this share at most of what is to come.
+const PAST_SHARE: i64 = 3;
 
 const HOUR_S: i64 = 3600;
 
@@ -32,13 +47,28 @@ pub fn course(voice: &Voice<'_>, question: &Question, answer: &Answer) -> Option
         &voice.time(last.at, Sure::Near),
         &voice.hottest(told.hottest_c, question.boiling_c),
     );
-    Some(drawn(
-        voice,
+    let ends = |when: fn(&Forecast) -> Option<LocalTime>| {
+        when(&answer.against).zip(when(&answer.in_favour))
+    };
+    let seen = question.meal.outcome;
+    let boils = told_at(
         question,
-        &points,
-        (told.boils_at, told.ready_at),
-        sentence,
-    ))
+        seen.boiled_at,
+        told.boils_at,
+        ends(|forecast| forecast.boils_at),
+    );
+    let ready = told_at(
+        question,
+        seen.done_at,
+        told.ready_at,
+        ends(|forecast| forecast.ready_at),
+    );
+    let marked = Marked {
+        boils,
+        ready,
+        now: None,
+    };
+    Some(drawn(voice, question, &points, marked, sentence))
 }
 
 /// The times that the plot by the odds is worked out for, over the span of an answer's points that
@@ -71,23 +101,26 @@ pub fn times(question: &Question, answer: &Answer, now: LocalTime) -> Option<Vec
 }
 
 /// The plot by the odds: the middle of what may be, and between what 8 of 10 evenings lie. What is
-/// past is told by the answer.
+/// past is left empty: the figures as they stand don't know what was learned since, and would not
+/// meet the rest.
 pub fn banded(
     voice: &Voice<'_>,
     question: &Question,
-    answer: &Answer,
     odds: &Odds,
     bands: &[CourseBand],
 ) -> Option<LineChartView> {
     let seen = question.meal.outcome;
-    let from = bands.first()?.at;
-    let past = lately(&answer.as_told.points, question.put_in);
-    let past = past.iter().filter(|point| point.at < from);
+    let (first, last) = bands.first().zip(bands.last())?;
+    let shown = first.at.plus_s(-last.at.since_s(first.at) / PAST_SHARE);
+    let start = question.put_in.max(shown);
+    let past = (question.is_in && start < first.at).then(|| Place::unknown(start));
+    let is_past = past.is_some();
+    let now = (first.at, Sure::Known);
+    let (first, last) = (Place::of_band(first), Place::of_band(last));
     let points: Vec<Place> = past
-        .map(Place::of_point)
+        .into_iter()
         .chain(bands.iter().map(Place::of_band))
         .collect();
-    let (first, last) = (points.first()?, points.last()?);
     let sure = |(low, _, high): Span| Sure::of_band_c(high - low);
     let store = |span: Span| voice.formats.temperature(span.1, sure(span));
     let sentence = (voice.strings.tonight.chances.store_goes)(
@@ -98,16 +131,36 @@ pub fn banded(
     let end = |celsius| voice.formats.temperature(celsius, Sure::Near);
     let between =
         (voice.strings.tonight.chances.store_between)(&end(last.store.0), &end(last.store.2));
-    Some(drawn(
-        voice,
-        question,
-        &points,
-        (
-            seen.boiled_at.or(odds.boils_at.p50),
-            seen.done_at.or(odds.ready_at.p50),
-        ),
-        format!("{} {between}", ended(sentence)),
-    ))
+    let by_odds = |seen, band: Band<Option<LocalTime>>| {
+        told_at(question, seen, band.p50, band.p10.zip(band.p90))
+    };
+    let marked = Marked {
+        boils: by_odds(seen.boiled_at, odds.boils_at),
+        ready: by_odds(seen.done_at, odds.ready_at),
+        now: is_past.then_some(now),
+    };
+    let mut said = vec![ended(sentence), ended(between)];
+    said.extend(is_past.then(|| voice.strings.tonight.course.no_past.to_owned()));
+    Some(drawn(voice, question, &points, marked, said.join(" ")))
+}
+
+/// When something was seen to happen, or is told to, as closely as the words above the plot tell it.
+fn told_at(
+    question: &Question,
+    seen: Option<LocalTime>,
+    told: Option<LocalTime>,
+    ends: Option<(LocalTime, LocalTime)>,
+) -> Happens {
+    let seen = seen.map(|at| (at, Sure::Known));
+    let told = told.map(|at| {
+        let sure = if question.is_in {
+            Sure::Near
+        } else {
+            Voice::told_by(at, ends, question.meal.eat_at)
+        };
+        (at, sure)
+    });
+    seen.or(told)
 }
 
 /// Lower end, middle, upper end. [°C]
@@ -131,6 +184,15 @@ impl Place {
         }
     }
 
+    fn unknown(at: LocalTime) -> Self {
+        let store = (f64::NAN, f64::NAN, f64::NAN);
+        Self {
+            at,
+            store,
+            pot: store,
+        }
+    }
+
     fn of_band(course: &CourseBand) -> Self {
         let span = |band: Band<f64>| (band.p10, band.p50, band.p90);
         Self {
@@ -149,7 +211,7 @@ fn drawn(
     voice: &Voice<'_>,
     question: &Question,
     points: &[Place],
-    (boils_at, ready_at): (Option<LocalTime>, Option<LocalTime>),
+    marked: Marked,
     sentence: String,
 ) -> LineChartView {
     let words = &voice.strings.tonight.course;
@@ -189,7 +251,7 @@ fn drawn(
             at: degrees.from_c(question.boiling_c),
             label: (words.boils_at)(&known(question.boiling_c)),
         }],
-        moments: moments(voice, question, (boils_at, ready_at), (start, end)),
+        moments: moments(voice, question, marked, (start, end)),
         x_ticks: hours(voice, start, end),
         y_unit: (voice.formats.units.degrees)("", degrees).trim().to_owned(),
         sentence: ended(sentence),
@@ -213,20 +275,22 @@ fn lately(points: &[Point], put_in: LocalTime) -> Vec<Point> {
 fn moments(
     voice: &Voice<'_>,
     question: &Question,
-    (boils_at, ready_at): (Option<LocalTime>, Option<LocalTime>),
+    Marked { boils, ready, now }: Marked,
     (start, end): (LocalTime, LocalTime),
 ) -> Vec<Mark> {
     let words = &voice.strings.tonight.course;
-    let done_at = ready_at.filter(|at| Some(*at) != boils_at);
+    let done = ready.filter(|(at, _)| boils.is_none_or(|(boils_at, _)| *at != boils_at));
+    let known = |at| Some((at, Sure::Known));
     let moments = [
-        (Some(question.put_in), words.in_at, Sure::Known),
-        (boils_at, words.boils, Sure::Near),
-        (done_at, words.done, Sure::Near),
-        (Some(question.meal.eat_at), words.eaten, Sure::Known),
+        (known(question.put_in), words.in_at),
+        (boils, words.boils),
+        (done, words.done),
+        (now, words.now),
+        (known(question.meal.eat_at), words.eaten),
     ]
     .into_iter()
-    .filter_map(|(at, say, sure)| {
-        let at = at.filter(|at| start <= *at && *at <= end)?;
+    .filter_map(|(happens, say)| {
+        let (at, sure) = happens.filter(|(at, _)| start <= *at && *at <= end)?;
         Some((at, say, sure))
     });
     in_order(moments, |a, b| a.0.cmp(&b.0))
@@ -307,7 +371,7 @@ fn table(voice: &Voice<'_>, points: &[Place]) -> TableView {
     let mut rows = Vec::new();
     let mut days = Days::of(voice);
     let mut next = None;
-    for point in points {
+    for point in points.iter().filter(|point| !point.store.1.is_nan()) {
         if next.is_none_or(|next| next <= point.at) {
             next = Some(point.at.plus_s(1).ceil_to_s(step_s));
             let mut row = vec![days.time(point.at, Sure::Known), cell(point.store.1)];

@@ -57,8 +57,8 @@ impl Voice<'_> {
         ends: Option<(LocalTime, LocalTime)>,
         meal: LocalTime,
     ) -> Estimate {
+        let at = self.about(told, Self::told_by(told, ends, meal));
         let Some((early, late)) = ends else {
-            let at = self.about(told, Self::beside(told, Sure::Rough, meal));
             return Estimate { at, span: None };
         };
         let (early, late) = (early.min(late).min(told), early.max(late).max(told));
@@ -73,10 +73,17 @@ impl Voice<'_> {
             self.time(early, sure)
         };
         let span = is_wide.then(|| (from, self.time(late, sure)));
-        Estimate {
-            at: self.about(told, Self::beside(told, sure, meal)),
-            span,
-        }
+        Estimate { at, span }
+    }
+
+    /// How closely an estimated time is told, by the width of the span it lies in: the same
+    /// wherever it stands.
+    fn told_by(told: LocalTime, ends: Option<(LocalTime, LocalTime)>, meal: LocalTime) -> Sure {
+        let by_width = ends.map_or(Sure::Rough, |(early, late)| {
+            let (early, late) = (early.min(late).min(told), early.max(late).max(told));
+            Sure::of_band_s(seconds(late, early))
+        });
+        Self::beside(told, by_width, meal)
     }
 
     /// The hottest that a pot gets that does not boil. Finer near the boil, so that it is not

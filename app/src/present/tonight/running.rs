@@ -29,8 +29,10 @@ pub struct RunningView {
     pub since: String,
     /// What is waited for; none where nothing can be worked out.
     pub clock: Option<ClockView>,
-    /// What else is known, a sentence each.
+    /// How long it stays in, and what was told, a sentence each.
     pub lines: Vec<String>,
+    /// How sure it is, a sentence each.
+    pub sure: Vec<String>,
     /// What can make ill as things stand.
     pub danger: Option<CareView>,
     /// Which questions are open.
@@ -93,16 +95,16 @@ pub fn running(
     let meal = &question.meal;
     let amounts = plan::amounts(voice, meal.dish, (meal.food_kg, meal.water_kg));
     let put_in = voice.time(question.put_in, Sure::Known);
-    let mut lines = Vec::new();
+    let (mut lines, mut sure) = (Vec::new(), Vec::new());
     if let Some(answer) = answer {
-        lines.extend(span(voice, meal, answer, odds));
+        sure.extend(span(voice, meal, answer, odds));
         if let Some(odds) = odds {
-            lines.extend(chances(voice, meal, odds));
+            sure.extend(chances(voice, meal, odds));
         }
         lines.extend(comes_out(voice, meal, answer, odds));
     }
     lines.extend(answered(voice, meal));
-    let lines = lines.into_iter().map(ended).collect();
+    let [lines, sure] = [lines, sure].map(|said| said.into_iter().map(ended).collect());
     RunningView {
         heading: (words.heading)((voice.strings.tables.dish)(meal.dish)),
         since: ended(if question.put_in < voice.now.plus_s(60) {
@@ -116,6 +118,7 @@ pub fn running(
             .then(|| unsafe_beans(voice, meal))
             .flatten(),
         lines,
+        sure,
         open: open(meal),
     }
 }

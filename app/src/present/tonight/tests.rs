@@ -93,6 +93,7 @@ fn told(sky: Sky, plan: Plan) -> Told {
     let question = Question {
         meal: plan.meal(cooker.pot, 14.0, now),
         put_in: plan.put_in_at(now),
+        is_in: false,
         boiling_c: evening.rig().boiling_c().unwrap(),
         store_sure: store_sure(&evening.store().unwrap()),
         sky_is_logged: true,

@@ -28,6 +28,8 @@ pub struct Question {
     pub meal: Meal,
     /// When its pot goes in.
     pub put_in: LocalTime,
+    /// Whether it is in already.
+    pub is_in: bool,
     /// Where water boils. [°C]
     pub boiling_c: f64,
     /// How well the store's temperature is known.

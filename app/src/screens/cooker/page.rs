@@ -1,8 +1,7 @@
 //! The page of one cooker.
 
 use crate::reactive::*;
-use model::cooker::Cooker;
-use model::tonight::{Figures, TonightError, light_lines};
+use model::tonight::{Figures, TonightError};
 
 use super::facts::Follows;
 use super::form::site;
@@ -72,7 +71,7 @@ pub(super) fn CookerPage(
         {children}
         <ActionDock>
             <Rebuilt id />
-            <InShort outcome cooker has_panels />
+            <InShort outcome has_panels />
             <UseThis id />
         </ActionDock>
     }
@@ -80,11 +79,7 @@ pub(super) fn CookerPage(
 
 /// What follows in one line, in sight while the parts are changed.
 #[component]
-fn InShort(
-    outcome: Memo<Outcome>,
-    cooker: Memo<Option<Cooker>>,
-    has_panels: Memo<bool>,
-) -> impl IntoView {
+fn InShort(outcome: Memo<Outcome>, has_panels: Memo<bool>) -> impl IntoView {
     let words = use_shell().words;
     let line = Memo::new(move |_| {
         let (strings, formats) = (words.strings(), words.formats().get());
@@ -95,15 +90,14 @@ fn InShort(
     });
     let heater = Memo::new(move |_| {
         let (strings, formats) = (words.strings(), words.formats().get());
-        let air_c = outcome.with(|outcome| match outcome {
-            Some(Ok(figures)) => Some(figures.air_c),
-            _ => None,
-        })?;
-        let [full_sun, _] = light_lines(&cooker.get()?, air_c).ok()?;
-        Some(format!(
-            " · {}",
-            heater_in_short(strings, &formats, &full_sun)
-        ))
+        outcome.with(|outcome| {
+            let Some(Ok(Figures { light, .. })) = outcome else {
+                return None;
+            };
+            let [full_sun, _] = light;
+            let said = heater_in_short(strings, &formats, full_sun);
+            Some(format!(" · {said}"))
+        })
     });
     let is_there = Memo::new(move |_| line.with(Option::is_some));
     view! {

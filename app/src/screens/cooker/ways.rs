@@ -6,6 +6,7 @@ use model::media::Chemistry;
 
 use super::parts::Described;
 use crate::components::Icon;
+use crate::present::cooker::facts::metal_weighs;
 use crate::present::cooker::parts::{Key, Way, options};
 use crate::state::limits;
 
@@ -93,6 +94,11 @@ pub(super) fn MetalParts(part: Described) -> impl IntoView {
         )
     };
     let number = move |way, label, hint, test| form.number(Key::Way(way), label, hint, test);
+    let store = part.read(|cooker| cooker.store.clone());
+    let weighs = Memo::new(move |_| {
+        let (strings, formats) = (words.strings(), words.formats().get());
+        store.with(|store| metal_weighs(strings, &formats, store.as_ref()?))
+    });
     // A block of metal needs none.
     let is_wanted = part.is(|cooker| {
         let store = &cooker.store;
@@ -134,6 +140,7 @@ pub(super) fn MetalParts(part: Described) -> impl IntoView {
                 Some(MetalKind::None) | None => view! {},
             }
         }}
+        {move || weighs.get().map(|weighs| view! { <p class="aside">{weighs}</p> })}
         {move || {
             ages.get()
                 .then(|| {

@@ -17,7 +17,7 @@ use crate::present::diary::sun::{
 };
 use crate::present::typed::stepped;
 use crate::shell::toasts::ToastAbout;
-use crate::state::action::Action;
+use crate::state::action::{Action, Done};
 use crate::state::parse;
 use crate::state::refused::Refused;
 
@@ -41,16 +41,23 @@ impl Scene {
             None => Action::EraseSky(day),
         };
         let before = self.log.get_untracked();
-        self.shell.dispatch.run(action)?;
+        let done = self.shell.dispatch.run(action)?;
         if let Some(before) =
             before.filter(|before| is_worth_undoing(Some(before), log.as_ref(), is_one_hour))
         {
-            let undo = Action::SetSky {
-                day,
-                log: before,
-                possible_h,
+            let about = match before {
+                DayLog::Hourly(_) => ToastAbout::HoursReplaced,
+                DayLog::SunHours(_) => ToastAbout::NumberReplaced,
             };
-            self.shell.toasts.show(ToastAbout::Noted, Some(undo));
+            let undo = match done {
+                Done::Replaced(id) => Action::BringBack(id),
+                _ => Action::SetSky {
+                    day,
+                    log: before,
+                    possible_h,
+                },
+            };
+            self.shell.toasts.show(about, Some(undo));
         }
         Ok(())
     }

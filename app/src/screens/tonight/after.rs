@@ -173,7 +173,7 @@ fn TimeQuestion(
             .meal
             .with_untracked(|meal| meal.as_ref().map(|(at, _)| *at));
         if let (Some(time), Some(put_in)) = (time.get_untracked(), put_in) {
-            scene.see(seen(time.after(put_in.plus_s(-60))));
+            scene.see(seen(time.since(put_in)));
         }
     };
     view! {

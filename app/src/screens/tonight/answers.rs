@@ -214,7 +214,7 @@ pub(super) fn Course(scene: Scene) -> impl IntoView {
                     let belief = shell.estimates.belief().get_untracked()?;
                     let times = times(question, answer, voice.now)?;
                     let bands = belief.course(&question.meal, question.put_in, times.into_iter());
-                    banded(voice, question, answer, odds, &bands)
+                    banded(voice, question, odds, &bands)
                 });
                 by_odds.or_else(|| course(voice, question, answer))
             }),

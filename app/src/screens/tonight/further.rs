@@ -96,7 +96,7 @@ impl Scene {
         let told = match reached.figure {
             0 => {
                 let latest = trials.bit(|trials| belief.latest_put_in_by(meal, trials));
-                latest.map(|latest| further.try_update(|further| further.latest = latest))
+                latest.map(|latest| further.try_update(|further| further.latest = Some(latest)))
             }
             1 => {
                 let most = trials.bit(|trials| belief.most_by(meal, put_in, trials));
@@ -138,7 +138,7 @@ impl Scene {
         let evening = evening.and_then(Result::ok);
         let latest = evening.and_then(|evening| evening.latest_put_in(meal).ok());
         let latest = latest.and_then(|latest| latest.against.or(latest.as_told));
-        (self.further).try_update(|further| further.latest = latest);
+        (self.further).try_update(|further| further.latest = Some(latest));
     }
 
     /// What is asked about, not followed.

@@ -5,12 +5,16 @@ use model::tonight::Verdict as Found;
 
 use super::answers::{Care, Course, Helps, WhereHeatGoes, Worn};
 use super::further::HowSure;
+use super::running::Danger;
 use super::scene::{Asked, Scene, say};
 use super::store::StoreNow;
 use super::what::What;
 use crate::components::{ActionDock, Button, EmptyNote, Icon, LinkButton, Tone, Verdict};
 use crate::i18n::refusal::refusal;
-use crate::present::tonight::verdict::{is_worth_starting, refused, verdict, verdict_by_odds};
+use crate::present::tonight::care::{CareView, unsafe_beans};
+use crate::present::tonight::verdict::{
+    is_good_enough, is_worth_starting, refused, verdict, verdict_by_odds,
+};
 use crate::shell::toasts::ToastAbout;
 use crate::shell::{begin_screen, use_shell};
 use crate::state::action::{Action, Done};
@@ -27,11 +31,12 @@ pub(super) fn Planner() -> impl IntoView {
             .with(|asked| matches!(asked, Asked::Answered(..) | Asked::Refused(..)))
     });
     let dish = Memo::new(move |_| Some(scene.plan.with(|plan| plan.dish)));
+    let danger = Memo::new(move |_| danger(scene));
     view! {
         <div class="screen__body">
             {move || {
                 if can_answer.get() {
-                    view! { <TheAnswer scene /> }
+                    view! { <TheAnswer scene danger /> }
                 } else {
                     view! { <NoAnswer scene /> }
                 }
@@ -44,14 +49,31 @@ pub(super) fn Planner() -> impl IntoView {
             <Worn scene />
             <Course scene />
             <WhereHeatGoes scene />
-            <StartDock scene />
+            <StartDock scene danger />
         </div>
     }
 }
 
+/// What can make ill of a pot that is not good enough to plan on.
+fn danger(scene: Scene) -> Option<CareView> {
+    scene.asked.with(|asked| {
+        let Asked::Answered(question, answer) = asked else {
+            return None;
+        };
+        let is_sure = match scene.odds.get() {
+            Some(odds) => is_good_enough(&odds),
+            None => answer.verdict == Found::Yes,
+        };
+        let meal = &question.meal;
+        (!is_sure)
+            .then(|| say(scene.shell, |voice| unsafe_beans(voice, meal)))
+            .flatten()
+    })
+}
+
 /// The verdict. While there is none, the part is not shown at all.
 #[component]
-fn TheAnswer(scene: Scene) -> impl IntoView {
+fn TheAnswer(scene: Scene, danger: Memo<Option<CareView>>) -> impl IntoView {
     let shell = scene.shell;
     let shown = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
@@ -59,7 +81,7 @@ fn TheAnswer(scene: Scene) -> impl IntoView {
                 let (odds, latest) = (scene.odds.get(), scene.further.get().latest);
                 Some(say(shell, |voice| match odds {
                     Some(odds) => verdict_by_odds(voice, question, answer, &odds, latest),
-                    None => verdict(voice, question, answer, latest),
+                    None => verdict(voice, question, answer, latest.flatten()),
                 }))
             }
             Asked::Refused(_, why) => Some(say(shell, |voice| refused(voice, *why))),
@@ -70,6 +92,7 @@ fn TheAnswer(scene: Scene) -> impl IntoView {
     let view = Signal::derive(move || shown.get().unwrap_or_else(|| first.clone()));
     Some(view! {
         <Verdict view test="verdict">
+            <Danger danger=Signal::derive(move || danger.get()) />
             <SunWanted scene />
         </Verdict>
     })
@@ -120,11 +143,11 @@ const SOON_S: i64 = 45 * 60;
 
 /// The main button: the pot goes in.
 #[component]
-fn StartDock(scene: Scene) -> impl IntoView {
+fn StartDock(scene: Scene, danger: Memo<Option<CareView>>) -> impl IntoView {
     let shell = scene.shell;
     let wrong = RwSignal::new(None::<Refused>);
     let on_press = Callback::new(move |()| wrong.set(start(scene).err()));
-    // What is not for now, or will not do, is no main thing to do.
+    // What is not for now, will not do, or may make ill is no main thing to do.
     let is_main = Memo::new(move |_| {
         let now = shell.clock.now().get();
         scene.asked.with(|asked| match asked {
@@ -136,7 +159,8 @@ fn StartDock(scene: Scene) -> impl IntoView {
                         answer.verdict != Found::No && !answer.as_told.is_spoilt_by(eat_at)
                     }
                 };
-                will_do && question.put_in.since_s(now) <= SOON_S
+                let is_safe = danger.with(Option::is_none);
+                will_do && is_safe && question.put_in.since_s(now) <= SOON_S
             }
             Asked::Nothing | Asked::NoEstimate | Asked::Refused(..) => false,
         })

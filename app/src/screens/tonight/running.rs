@@ -69,6 +69,7 @@ impl Scene {
                 store_sure: store.as_ref().map_or(Sure::Rough, store_sure),
                 meal,
                 put_in,
+                is_in: true,
                 boiling_c,
                 sky_is_logged: true,
                 lacks_sun: false,
@@ -203,9 +204,19 @@ fn InTheCooker(scene: Scene) -> impl IntoView {
             .meal
             .with(|meal| meal.as_ref().map(|(_, meal)| meal.dish))
     });
-    let lines = Memo::new(move |_| {
-        view.with(|view| view.as_ref().map(|view| view.lines.clone()))
-            .unwrap_or_default()
+    let lines = move |part: fn(&RunningView) -> &Vec<String>| {
+        let lines = Memo::new(move |_| {
+            view.with(|view| view.as_ref().map(|view| part(view).clone()))
+                .unwrap_or_default()
+        });
+        view! {
+            <div aria-live="polite" class="tonight-told">
+                {move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+            </div>
+        }
+    };
+    let is_sure_told = Memo::new(move |_| {
+        view.with(|view| view.as_ref().is_some_and(|view| !view.sure.is_empty()))
     });
     let clock = Memo::new(move |_| view.with(|view| view.as_ref()?.clock.clone()));
     let has_clock = Memo::new(move |_| clock.with(Option::is_some));
@@ -219,11 +230,14 @@ fn InTheCooker(scene: Scene) -> impl IntoView {
             {clock_line}
             <Danger danger=Signal::derive(move || danger.get()) />
             <p>{part(|view| view.since.clone())}</p>
-            <div aria-live="polite" class="stack">
-                {move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
-            </div>
+            {lines(|view| &view.lines)}
         </Panel>
         <Questions scene />
+        <Show when=move || is_sure_told.get()>
+            <Panel heading=scene.text(|strings| strings.tonight.chances.heading) test="running-sure">
+                {lines(|view| &view.sure)}
+            </Panel>
+        </Show>
         <StoreNow />
         <Care dish cooker=scene.cooker />
         <Plots scene />
@@ -387,7 +401,7 @@ fn Plots(scene: Scene) -> impl IntoView {
                     let belief = shell.estimates.belief().get()?;
                     let times = times(question, answer, voice.now)?;
                     let bands = belief.running_course(times.into_iter());
-                    banded(voice, question, answer, &odds, &bands)
+                    banded(voice, question, &odds, &bands)
                 });
                 let plot = by_odds.or_else(|| course(voice, question, answer))?;
                 Some((plot, heat(voice, &answer.as_told.account)))

@@ -7,13 +7,14 @@ use model::odds::{Improvement, Odds};
 use model::sun::Daylight;
 use model::tonight::{Answer, Evening, Offers, Verdict};
 
+use crate::platform::clock;
 use crate::present::tonight::Voice;
 use crate::present::tonight::chances::Further;
 use crate::present::tonight::help::{HelpView, help, that_fits, with_odds};
 use crate::present::tonight::now::lacks_sun;
 use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::{Question, is_good_enough, is_told_by_odds};
-use crate::screens::later::after_paint;
+use crate::screens::later::{after_paint, bit_by_bit};
 use crate::shell::Shell;
 use crate::shell::estimates::SharedEvening;
 use crate::state::action::{Action, check_meal};
@@ -109,7 +110,7 @@ impl Scene {
             daylight,
         };
         let asked = Memo::new(move |_| scenery.ask());
-        let odds = Memo::new(move |_| asked.with(|asked| scenery.odds(asked)));
+        let odds = in_two_steps(asked, scenery);
         let found = RwSignal::new(None);
         let scene = Self {
             shell,
@@ -165,6 +166,44 @@ impl Scene {
         let _ = self.shell.dispatch.run(Action::ChangePlan(plan));
     }
 }
+
+/// The odds. Where they take long, as of a store that is cut into several, a change of the plan is
+/// answered by some of what may be; all of it is asked once nothing has changed for a while.
+fn in_two_steps(asked: Memo<Asked>, scenery: Scenery) -> Memo<Option<Odds>> {
+    let rounds = RwSignal::new(0_u32);
+    // What was answered last, and whether all of it took too long, or was left for later.
+    let last = StoredValue::new((0, None));
+    let (is_slow, is_left) = (StoredValue::new(false), StoredValue::new(false));
+    let odds = Memo::new(move |_| {
+        let (round, plan) = (rounds.get(), Some(scenery.plan.get()));
+        let (last_round, last_plan) = last.get_value();
+        let is_tap = last_round == round && last_plan != plan;
+        let by_all = !(is_tap && is_slow.get_value());
+        last.set_value((round, plan));
+        is_left.set_value(!by_all);
+        let begun_ms = clock::ms();
+        let odds = asked.with(|asked| scenery.odds(asked, by_all));
+        if by_all && odds.is_some() {
+            is_slow.set_value(SLOW_MS < clock::ms() - begun_ms);
+        }
+        odds
+    });
+    bit_by_bit(
+        move || {
+            asked.track();
+            odds.track();
+            is_left.get_value()
+        },
+        move |_| {
+            rounds.try_update(|rounds| *rounds = rounds.wrapping_add(1));
+            false
+        },
+    );
+    odds
+}
+
+/// Odds that take longer are answered in two steps. \[ms\]
+const SLOW_MS: f64 = 40.0;
 
 /// Temperature of the air at the household at a time. [°C]
 pub(super) fn air_at(household: &Household, at: LocalTime) -> f64 {
@@ -230,6 +269,7 @@ impl Scenery {
             lacks_sun: self.lacks_sun(&evening, now),
             meal,
             put_in,
+            is_in: false,
             boiling_c,
         };
         if let Err(refused) = check_meal(put_in, &question.meal, now) {
@@ -241,12 +281,19 @@ impl Scenery {
         }
     }
 
-    fn odds(&self, asked: &Asked) -> Option<Odds> {
+    /// The odds, by some of what may be or by all of it.
+    fn odds(&self, asked: &Asked, by_all: bool) -> Option<Odds> {
         let Asked::Answered(question, answer) = asked else {
             return None;
         };
         let belief = self.shell.estimates.belief().get()?;
-        is_told_by_odds(question, answer).then(|| belief.ask(&question.meal, question.put_in))
+        is_told_by_odds(question, answer).then(|| {
+            if by_all {
+                belief.ask(&question.meal, question.put_in)
+            } else {
+                belief.ask_few(&question.meal, question.put_in)
+            }
+        })
     }
 
     fn helps_by_odds(&self, asked: &Asked, odds: &Odds, found: Option<Vec<Improvement>>) -> Helps {

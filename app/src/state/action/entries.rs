@@ -118,8 +118,18 @@ pub(super) fn set_sky(
     now: LocalTime,
 ) -> Result<Done, Refused> {
     check::check_sky(day, &log, possible_h, now)?;
-    document.skies.insert(day, log);
-    Ok(Done::Changed)
+    // Hours that were tapped one by one are not tapped again for one wrong number.
+    let is_told_alike = |former: &DayLog| {
+        let is_by_hour = |log: &DayLog| matches!(log, DayLog::Hourly(_));
+        is_by_hour(former) == is_by_hour(&log)
+    };
+    match document.skies.insert(day, log) {
+        Some(former) if !is_told_alike(&former) => {
+            let what = ErasedWhat::Sky { day, log: former };
+            Ok(Done::Replaced(keep_erased(document, what, now)))
+        }
+        _ => Ok(Done::Changed),
+    }
 }
 
 pub(super) fn erase_sky(

@@ -21,9 +21,14 @@ pub(super) const FOLLOWS: Follows = Follows {
     outer_face_burns: "burns at a touch",
     outer_face_unknown: "the jacket was measured, not described",
     seat: "From store to pot",
-    seat_detail: |power| {
+    seat_detail: |seat, power| {
         format!(
-            "with the store halfway between the boil and full. From a full one, where the seat conducts otherwise, {power} at first into a pot at the boil"
+            "from the middle of the store. The seat alone lets {seat} through; a full store gives {power} at first to a pot at the boil"
+        )
+    },
+    seat_detail_melt: |seat, power| {
+        format!(
+            "from the middle of the store, half of its melt frozen. The seat alone lets {seat} through; a full store gives {power} at first to a pot at the boil"
         )
     },
     litre: "One litre boils in",

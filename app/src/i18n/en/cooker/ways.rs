@@ -25,6 +25,11 @@ pub(super) const WAYS: Ways = Ways {
     pitch_hint: "From the middle of one to the middle of the next.",
     foam_share: "Share of the room that the metal takes",
     foam_share_hint: "Its kilograms tell: a litre of solid aluminium has 2.7 kg, of steel 7.9, of copper 8.9.",
+    metal_weighs: |mass| {
+        format!(
+            "By these measures the metal weighs about {mass}. Its heat counts only among the media above: enter it there, too."
+        )
+    },
     filled_on: "Filled in on",
     filled_on_hint: "Its molten hours wear it. Leave empty if you don’t know.",
     flask: "A vacuum flask",

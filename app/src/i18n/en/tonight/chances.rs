@@ -28,6 +28,8 @@ pub(super) const CHANCES: Chances = Chances {
     boils: "It boils",
     done: |eaten| format!("It is ready by {eaten}"),
     latest: |time, figure| format!("at the latest {time}, for {figure}"),
+    no_later: |figure| format!("no later, for {figure}"),
+    no_time: |figure| format!("no time gives {figure}"),
     most: "The pot may hold",
     up_to: |litres| format!("up to {litres}"),
     for_odds: |figure| format!("food and water together, to be ready {figure}"),

@@ -21,9 +21,14 @@ pub(super) const FOLLOWS: Follows = Follows {
     outer_face_burns: "quema al tocarla",
     outer_face_unknown: "el aislamiento se midió, no se describió",
     seat: "Del depósito a la olla",
-    seat_detail: |power| {
+    seat_detail: |seat, power| {
         format!(
-            "con el depósito a medio camino entre el hervor y lleno. Lleno, cuando el asiento conduce de otro modo, da al principio {power} a una olla que hierve"
+            "desde el centro del depósito. El asiento por sí solo deja pasar {seat}; un depósito lleno da al principio {power} a una olla que hierve"
+        )
+    },
+    seat_detail_melt: |seat, power| {
+        format!(
+            "desde el centro del depósito, cuando la mitad de lo fundido ya se endureció. El asiento por sí solo deja pasar {seat}; un depósito lleno da al principio {power} a una olla que hierve"
         )
     },
     litre: "Un litro hierve en",

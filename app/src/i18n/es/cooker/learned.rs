@@ -60,6 +60,6 @@ pub(super) const LEARNED: Learned = Learned {
         Multiplier::GrainTime
         | Multiplier::BeanTime
         | Multiplier::PulseTime
-        | Multiplier::OtherTime => "Diga cuándo está lista, o si todavía no.",
+        | Multiplier::OtherTime => "Diga cuándo está lista la comida, o si todavía no.",
     },
 };

@@ -25,6 +25,11 @@ pub(super) const WAYS: Ways = Ways {
     pitch_hint: "Del centro de una al centro de la siguiente.",
     foam_share: "Parte del espacio que ocupa el metal",
     foam_share_hint: "Lo dicen sus kilos: un litro de aluminio macizo pesa 2.7 kg, de acero 7.9, de cobre 8.9.",
+    metal_weighs: |mass| {
+        format!(
+            "Con estas medidas el metal pesa unos {mass}. Su calor solo cuenta entre los materiales de arriba: anótelo también allí."
+        )
+    },
     filled_on: "Llenado el",
     filled_on_hint: "Sus horas fundido lo gastan. Déjelo vacío si no lo sabe.",
     flask: "Un termo de vacío",

@@ -5,38 +5,42 @@ use crate::i18n::strings::tonight::Chances;
 pub(super) const CHANCES: Chances = Chances {
     heading: "¿Qué tan seguro es?",
     expect_boil: |eaten| format!("Esperamos que hierva antes de las {eaten}."),
-    expect_done: |eaten| format!("Esperamos que hierva y esté lista antes de las {eaten}."),
+    expect_done: |eaten| {
+        format!("Esperamos que hierva y que la comida esté lista antes de las {eaten}.")
+    },
     expect_either: |eaten| {
         format!(
-            "Esperamos que esté lista antes de las {eaten}, hirviendo o casi. La comida también se cuece sin hervir, solo que más despacio."
+            "Esperamos que la comida esté lista antes de las {eaten}, hirviendo o casi. También se cuece sin hervir, solo que más despacio."
         )
     },
     expect_below: |eaten| {
         format!(
-            "Esperamos que esté lista antes de las {eaten}, sin hervir. La comida también se cuece así, solo que más despacio."
+            "Esperamos que la comida esté lista antes de las {eaten}, sin hervir. También se cuece así, solo que más despacio."
         )
     },
     may_stay_cold: "Puede que no llegue a hervir.",
     may_be_late: |eaten| format!("Puede que hierva solo después de las {eaten}."),
-    may_not_be_done: |eaten| format!("A las {eaten} puede que aún no esté lista."),
-    may_boil_dry: "Puede que el agua se acabe antes de que esté lista.",
+    may_not_be_done: |eaten| format!("A las {eaten} puede que la comida aún no esté lista."),
+    may_boil_dry: "Puede que el agua se acabe antes de que la comida esté lista.",
     stays_cold: |boiling| {
         format!("Esperamos que no llegue a {boiling}, donde hierve el agua aquí.")
     },
     boils_late: |eaten, boils| {
         format!("A las {eaten} esperamos que aún no hierva: {boils} puede ser.")
     },
-    not_done: |eaten| format!("A las {eaten} esperamos que no esté lista."),
+    not_done: |eaten| format!("A las {eaten} esperamos que la comida no esté lista."),
     done_late: |eaten, done| {
-        format!("A las {eaten} esperamos que aún no esté lista: {done} puede ser.")
+        format!("A las {eaten} esperamos que la comida aún no esté lista: {done} puede ser.")
     },
-    boils_dry: "Esperamos que el agua se acabe antes de que esté lista.",
+    boils_dry: "Esperamos que el agua se acabe antes de que la comida esté lista.",
     boils: "Hierve",
-    done: |eaten| format!("Está lista a las {eaten}"),
+    done: |eaten| format!("Comida lista a las {eaten}"),
     latest: |time, figure| format!("a más tardar a las {time}, para {figure}"),
+    no_later: |figure| format!("no más tarde, para {figure}"),
+    no_time: |figure| format!("ninguna hora da {figure}"),
     most: "En la olla caben",
     up_to: |litres| format!("hasta {litres}"),
-    for_odds: |figure| format!("comida y agua juntas, para que esté lista {figure}"),
+    for_odds: |figure| format!("todo junto con el agua, para que la comida esté lista {figure}"),
     nothing: "todavía nada",
     reading: "Leer ahora el termómetro",
     reading_settles: |figure| format!("lo dejaría en casi sí o casi no, {figure} veces"),
@@ -50,6 +54,6 @@ pub(super) const CHANCES: Chances = Chances {
     store_between: |low, high| format!("En 8 de 10 noches así está entonces entre {low} y {high}."),
     store_from: "desde",
     store_to: "hasta",
-    ready_by: |eaten, odds| format!("Lista a las {eaten}: {odds}."),
+    ready_by: |eaten, odds| format!("Comida lista a las {eaten}: {odds}."),
     boils_by: |eaten, odds| format!("Hierve antes de las {eaten}: {odds}."),
 };

@@ -5,13 +5,13 @@ use crate::i18n::strings::tonight::{Facts, Headlines, Sentences, Sureness, Verdi
 pub(super) const VERDICT: VerdictTexts = VerdictTexts {
     headlines: Headlines {
         will_boil: "Va a hervir",
-        will_be_done: "Estará lista",
+        will_be_done: "La comida estará lista",
         should_boil: "Debería hervir",
-        should_be_done: "Debería estar lista",
+        should_be_done: "La comida debería estar lista",
         may_boil: "Puede que hierva",
-        may_be_done: "Puede que esté lista",
+        may_be_done: "Puede que esté la comida",
         unlikely_to_boil: "Poco probable que hierva",
-        unlikely_to_be_done: "Poco probable que esté lista",
+        unlikely_to_be_done: "Poco probable que esté la comida",
         may_boil_dry: "Puede secarse",
         not_done: "No estará a tiempo",
         too_late: "Hierve muy tarde",
@@ -31,16 +31,16 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         not_even_clear: "ni tras un día despejado",
     },
     sentences: Sentences {
-        boils_and_done: |eaten| format!("Hierve y está lista antes de las {eaten}."),
+        boils_and_done: |eaten| format!("Hierve, y la comida está lista antes de las {eaten}."),
         boils: |eaten| format!("Hierve antes de las {eaten}."),
         done_without_boil: |hottest, eaten| {
             format!(
-                "Llega a unos {hottest} y está lista antes de las {eaten} sin hervir. La comida también se cuece así, solo que más despacio."
+                "Llega a unos {hottest}, y la comida está lista antes de las {eaten} sin hervir. También se cuece así, solo que más despacio."
             )
         },
         done_late: |hottest, eaten, done| {
             format!(
-                "Llega a unos {hottest} y a las {eaten} no está lista: lo estará {done}, sin hervir."
+                "Llega a unos {hottest}, y a las {eaten} la comida no está lista: lo estará {done}, sin hervir."
             )
         },
         spoils: |least, from| {
@@ -49,16 +49,16 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
             )
         },
         done_later: |eaten, done| {
-            format!("Hierve, pero a las {eaten} no está lista: lo estará {done}.")
+            format!("Hierve, pero a las {eaten} la comida no está lista: lo estará {done}.")
         },
-        not_done: |eaten| format!("Hierve, pero a las {eaten} no está lista."),
+        not_done: |eaten| format!("Hierve, pero a las {eaten} la comida no está lista."),
         boils_later: |eaten, boils| format!("A las {eaten} todavía no hierve: hervirá {boils}."),
         never_boils: |hottest, boiling| {
             format!("Llega a unos {hottest}. Aquí el agua hierve a {boiling}.")
         },
         boils_dry: |dry| format!("El agua se acaba {dry}, antes de que la comida esté lista."),
         hope_boils: "Si todo va bien, hierve.",
-        hope_done: "Si todo va bien, estará lista de todos modos.",
+        hope_done: "Si todo va bien, la comida estará lista de todos modos.",
         sun_unknown: "El sol de hoy todavía no está anotado.",
     },
     facts: Facts {
@@ -68,7 +68,7 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         now: "ahora",
         at_the_latest: |time| format!("a más tardar, {time}"),
         boils: "Hierve",
-        done: "Lista",
+        done: "Comida lista",
         between: |from, to| format!("entre {from} y {to}"),
         at_the_earliest: |time| format!("no antes de las {time}"),
         gets_to: "Llega a",
@@ -78,7 +78,7 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         or_it_burns: |time| format!("antes de las {time}, o se quema"),
         look_in: "Mire dentro",
         or_it_is_dry: |time| {
-            format!("antes de las {time}: el agua puede acabarse antes de que esté lista")
+            format!("antes de las {time}: el agua puede acabarse antes de que la comida esté lista")
         },
         or_it_spoils: |time| format!("antes de las {time}, o se echa a perder"),
     },

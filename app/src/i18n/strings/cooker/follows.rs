@@ -38,11 +38,13 @@ pub struct Follows {
     pub outer_face_burns: &'static str,
     /// The loss was measured, so the face is not known.
     pub outer_face_unknown: &'static str,
-    /// Conductance from store to food.
+    /// Conductance from the middle of the store to the food.
     pub seat: &'static str,
-    /// With which store that is, and what a store at the cut-out gives at first into a pot that boils:
-    /// not the same conductance, since that goes with the seat's temperature.
-    pub seat_detail: fn(power: &str) -> String,
+    /// From where that is, the conductance of the seat alone, and what a store at the cut-out gives at
+    /// first into a pot that boils.
+    pub seat_detail: fn(seat: &str, power: &str) -> String,
+    /// The same of a store with something that melts, half of which is frozen.
+    pub seat_detail_melt: fn(seat: &str, power: &str) -> String,
     /// Time to boil a litre on a full store.
     pub litre: &'static str,
     /// From what temperature, lid on.

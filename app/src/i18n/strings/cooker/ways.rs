@@ -39,6 +39,8 @@ pub struct Ways {
     pub foam_share: &'static str,
     /// Under it: how it is found.
     pub foam_share_hint: &'static str,
+    /// What the metal weighs by its measures, and that its heat counts only among the media.
+    pub metal_weighs: fn(mass: &str) -> String,
     /// The day it was filled in.
     pub filled_on: &'static str,
     /// What for.

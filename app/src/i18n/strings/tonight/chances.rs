@@ -37,6 +37,10 @@ pub struct Chances {
     pub done: fn(eaten: &str) -> String,
     /// The latest time, and the odds it stands for.
     pub latest: fn(time: &str, figure: &str) -> String,
+    /// The time that is planned is the latest for these odds.
+    pub no_later: fn(figure: &str) -> String,
+    /// There is no time for these odds.
+    pub no_time: fn(figure: &str) -> String,
     /// Label: how much the pot may hold.
     pub most: &'static str,
     /// Food and water together.

@@ -4,6 +4,7 @@ use model::pot::{Pot, PotKind, PotSize, Wrap};
 
 use super::*;
 use crate::present::tests::english;
+use crate::state::action::check_entry;
 
 const DAY: Day = Day(20_000);
 
@@ -119,6 +120,19 @@ fn times_past_midnight_belong_to_the_next_day() {
     assert_eq!(seen.boiled_at, Some(DAY.at_s(18 * 3600)));
     assert_eq!(meal.other_day("01:10"), Some(DAY.plus(1)));
     assert_eq!(meal.other_day("19:10"), None);
+}
+
+#[test]
+fn a_time_before_the_pot_went_in_is_refused_and_not_called_tomorrow() {
+    let (_, formats) = english();
+    let mut draft = draft(Kind::Meal);
+    draft.time = "18:00".into();
+    draft.seen.boiled = "17:50".into();
+    assert_eq!(draft.other_day("17:50"), None);
+    let (at, what) = draft.read(&formats).unwrap();
+    let wrong = check_entry(at, &what, DAY.at_s(19 * 3600)).unwrap_err();
+    let earliest = DAY.at_s(18 * 3600);
+    assert_eq!(wrong, Field::BoiledAt.refuse(Wrong::Before { earliest }));
 }
 
 #[test]

@@ -125,6 +125,24 @@ fn each_time_that_is_not_todays_has_its_day() {
 }
 
 #[test]
+fn the_plot_tells_the_same_time_as_the_card() {
+    let mut n_compared = 0;
+    in_all_cases(|dish, sky, told, view| {
+        let chart = in_english(|voice| course(voice, &told.question, &told.answer)).unwrap();
+        for (name, word) in [("Boils", "boils "), ("Done", "done ")] {
+            let card = fact(view, name).and_then(|fact| fact.value.strip_prefix("about "));
+            let mut marks = chart.moments.iter();
+            let mark = marks.find_map(|mark| mark.label.strip_prefix(word));
+            if let (Some(card), Some(mark)) = (card, mark) {
+                assert!(card.starts_with(mark), "{dish:?} {sky:?} {card} {mark}");
+                n_compared += 1;
+            }
+        }
+    });
+    assert!(10 < n_compared);
+}
+
+#[test]
 fn the_latest_time_is_before_the_pot_must_be_out() {
     in_all_cases(|dish, sky, told, view| {
         let put_in = view.facts.first().unwrap();

@@ -1,9 +1,11 @@
 //! A meal that is in the cooker.
 
 use super::*;
+use crate::chart::Mark;
+use crate::present::tonight::course::banded;
 use crate::present::tonight::running::{RunningView, after_danger};
 use model::journal::Meal;
-use model::odds::{Band, Odds};
+use model::odds::{Band, CourseBand, Odds};
 
 /// A meal of an evening asked about at `now`, after `seen` was told of it.
 fn view_at(mut told: Told, now: LocalTime, seen: Outcome) -> RunningView {
@@ -121,6 +123,18 @@ fn nothing_can_stay_in_until_an_hour_that_is_past() {
     assert!(!view.lines.iter().any(|line| line.contains("can stay")));
 }
 
+fn one(value: f64) -> Band<f64> {
+    Band {
+        p05: value,
+        p10: value,
+        p25: value,
+        p50: value,
+        p75: value,
+        p90: value,
+        p95: value,
+    }
+}
+
 fn odds(p_boil: f64, p_done: f64, boils_at: Option<LocalTime>) -> Odds {
     let band = |at: Option<LocalTime>| Band {
         p05: at,
@@ -130,15 +144,6 @@ fn odds(p_boil: f64, p_done: f64, boils_at: Option<LocalTime>) -> Odds {
         p75: at,
         p90: at.map(|at| at.plus_s(2400)),
         p95: at,
-    };
-    let one = |value: f64| Band {
-        p05: value,
-        p10: value,
-        p25: value,
-        p50: value,
-        p75: value,
-        p90: value,
-        p95: value,
     };
     Odds {
         p_boil,
@@ -161,7 +166,42 @@ fn said_by_odds(told: &Told, odds: &Odds) -> (ClockView, Vec<String>) {
         running(voice, &told.question, Some(&answer), Some(odds))
     });
     let plain = |line: &String| line.replace('\u{A0}', " ");
-    (view.clock.unwrap(), view.lines.iter().map(plain).collect())
+    let said = view.sure.iter().chain(&view.lines);
+    (view.clock.unwrap(), said.map(plain).collect())
+}
+
+#[test]
+fn nothing_is_drawn_of_the_past_of_a_pot_that_is_in() {
+    let mut told = told(Sky::Clear, plan(Dish::WhiteRice, 4));
+    let now = told.question.put_in.plus_s(1800);
+    let places: Vec<CourseBand> = (0..5)
+        .map(|n| CourseBand {
+            at: now.plus_s(600 * n),
+            store_c: one(220.0),
+            pot_c: Some(one(90.0)),
+        })
+        .collect();
+    let drawn = |question: &Question| {
+        saying(Language::English, now, |voice| {
+            banded(voice, question, &odds(0.9, 0.9, None), &places).unwrap()
+        })
+    };
+    told.question.is_in = true;
+    let view = drawn(&told.question);
+    for series in &view.series {
+        let drawn: Vec<bool> = series.points.iter().map(|it| it.1.is_finite()).collect();
+        assert_eq!(drawn, [false, true, true, true, true, true]);
+    }
+    let (begins, _) = view.series[0].points[1];
+    let is_now = |mark: &Mark| mark.label == "now 19:00" && (mark.at - begins).abs() < 1e-9;
+    assert!(view.moments.iter().any(is_now), "{:?}", view.moments);
+    assert!(view.sentence.contains("before now is not drawn"));
+    // A pot that is planned has no past to leave out.
+    told.question.is_in = false;
+    let view = drawn(&told.question);
+    let mut points = view.series.iter().flat_map(|series| &series.points);
+    assert!(points.all(|(_, celsius)| celsius.is_finite()));
+    assert!(!view.sentence.contains("not drawn"));
 }
 
 #[test]

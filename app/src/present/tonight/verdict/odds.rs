@@ -145,9 +145,11 @@ impl Judged {
     }
 }
 
-/// Whether the odds are good enough to plan on, so that no help is needed.
+/// Whether the odds are told as good enough to plan on, so that no help is needed.
 pub fn is_good_enough(odds: &Odds) -> bool {
-    Chance::NINE_IN_TEN <= odds.p_done
+    let (n, m) = odds.ready().n_in_m();
+    let (least_n, least_m) = Chance::new(Chance::NINE_IN_TEN).n_in_m();
+    least_n * m <= n * least_m
 }
 
 /// Whether the pot may go in by these odds: what will hardly be ready is no main thing to do.
@@ -162,13 +164,14 @@ pub fn is_told_by_odds(question: &Question, answer: &Answer) -> bool {
     !matches!(course, Course::Spoils(_))
 }
 
-/// The answer by the odds; `latest` is the latest time for nine chances in ten, where it is known.
+/// The answer by the odds; `latest` is the latest time for nine chances in ten, once it is known, and
+/// none in it where there is none.
 pub fn verdict_by_odds(
     voice: &Voice<'_>,
     question: &Question,
     answer: &Answer,
     odds: &Odds,
-    latest: Option<LocalTime>,
+    latest: Option<Option<LocalTime>>,
 ) -> VerdictView {
     let judged = Judged::of(odds);
     let mut said = sentence(voice, question, odds, judged);
@@ -259,7 +262,7 @@ fn facts(
     answer: &Answer,
     odds: &Odds,
     judged: Judged,
-    latest: Option<LocalTime>,
+    latest: Option<Option<LocalTime>>,
 ) -> Vec<Fact> {
     let words = &voice.strings.tonight.verdict.facts;
     let is_hopeless = judged.tone == VerdictTone::No;
@@ -277,14 +280,7 @@ fn facts(
     } else {
         (words.at)(&voice.time(put_in, Sure::Known))
     };
-    let latest = latest
-        .map(|latest| Sure::Near.floor(latest))
-        .filter(|latest| put_in < *latest)
-        .map(|latest| {
-            let nine = Chance::new(Chance::NINE_IN_TEN);
-            let figure = figure(voice.strings, voice.formats, nine);
-            (voice.strings.tonight.chances.latest)(&voice.time(latest, Sure::Known), &figure)
-        });
+    let latest = latest.map(|latest| by_when(voice, put_in, odds, latest));
     let label = if is_hopeless {
         words.goes_in
     } else {
@@ -304,6 +300,22 @@ fn facts(
     .collect()
 }
 
+/// By when it must go in for nine chances in ten. What is told with such odds is not told to be too late.
+fn by_when(voice: &Voice<'_>, put_in: LocalTime, odds: &Odds, latest: Option<LocalTime>) -> String {
+    let words = &voice.strings.tonight.chances;
+    let nine = Chance::new(Chance::NINE_IN_TEN);
+    let figure = figure(voice.strings, voice.formats, nine);
+    // Rounded down, but not to a time that is past.
+    let latest = latest.map(|latest| Sure::Near.floor(latest).max(latest.min(voice.now)));
+    match latest {
+        Some(latest) if put_in < latest || !is_good_enough(odds) => {
+            (words.latest)(&voice.time(latest, Sure::Known), &figure)
+        }
+        None if !is_good_enough(odds) => (words.no_time)(&figure),
+        _ => (words.no_later)(&figure),
+    }
+}
+
 /// When something happens in the middle of what may be, and in 8 of 10 cases; what is only hoped
 /// for has a beginning.
 fn happens(
@@ -318,10 +330,13 @@ fn happens(
     let Some(middle) = band.p50 else {
         return (!is_hopeless).then(|| (earliest(), String::new()));
     };
-    let estimate = voice.estimate(middle, band.p10.zip(band.p90), question.meal.eat_at);
+    let (ends, eat_at) = (band.p10.zip(band.p90), question.meal.eat_at);
+    let estimate = voice.estimate(middle, ends, eat_at);
+    // Rounded, what is told may lie before the earliest, which then says no more.
+    let told = Voice::told_by(middle, ends, eat_at).round(middle);
     let detail = match estimate.span {
         Some((from, to)) => (words.between)(&from, &to),
-        None if band.p90.is_none() => earliest(),
+        None if band.p90.is_none() && Sure::Near.round(early) <= told => earliest(),
         None => String::new(),
     };
     Some((estimate.at, detail))
@@ -413,6 +428,36 @@ mod tests {
         assert_eq!(wrong(0.1, 0.1, 0.0, true), Wrong::Late);
         assert_eq!(wrong(0.95, 0.3, 0.0, true), Wrong::NotDone);
         assert_eq!(wrong(0.95, 0.3, 0.6, true), Wrong::Dry);
+    }
+
+    #[test]
+    fn it_is_said_by_when_the_pot_must_go_in_whatever_the_odds() {
+        let (strings, formats) = english();
+        let at = |hour: i64, minute: i64| LocalTime(3600 * hour + 60 * minute);
+        let voice = Voice {
+            strings,
+            formats: &formats,
+            now: at(17, 28),
+        };
+        let say = |p_done, latest| {
+            let odds = odds(p_done, p_done, 0.0, true);
+            by_when(&voice, at(18, 0), &odds, latest).replace('\u{A0}', " ")
+        };
+        // As the figures are told: 0.87 is nine in ten.
+        for good in [0.97, 0.9, 0.87] {
+            let later = say(good, Some(at(18, 33)));
+            assert_eq!(later, "at the latest 18:30, for 9 in 10");
+            for latest in [Some(at(18, 4)), Some(at(17, 40)), None] {
+                assert_eq!(say(good, latest), "no later, for 9 in 10");
+            }
+        }
+        for poor in [0.84, 0.3, 0.01] {
+            let earlier = say(poor, Some(at(17, 44)));
+            assert_eq!(earlier, "at the latest 17:40, for 9 in 10");
+            let at_once = say(poor, Some(at(17, 29)));
+            assert_eq!(at_once, "at the latest 17:28, for 9 in 10");
+            assert_eq!(say(poor, None), "no time gives 9 in 10");
+        }
     }
 
     #[test]

@@ -117,6 +117,9 @@ fn check_metal(metal: Metal) -> Result<(), Refused> {
         } => {
             Field::LayerM.within(thickness_m, limits::FIN_M)?;
             Field::LayerM.within(pitch_m, (thickness_m, limits::PITCH_M.1))?;
+            if limits::MOST_FINS < metal.share() {
+                return Err(Field::LayerM.refuse(Wrong::FinsTooClose));
+            }
         }
         Metal::Foam { share, .. } => {
             Field::Share.within(share, limits::FOAM_SHARE)?;

@@ -3,7 +3,7 @@
 use model::cooker::Cooker;
 use model::journal::{Formerly, Meal, What};
 use model::pot::Wrap;
-use model::sun::DayLog;
+use model::sun::{DayLog, Sky};
 
 use super::check_refused;
 use crate::state::action::{Action, Done, Seen, apply};
@@ -153,6 +153,26 @@ fn a_sky_that_comes_back_changes_places_with_the_one_logged_since() {
     let document = done(document, [sky(7.0), Action::BringBack(id)]);
     assert_eq!(document.skies.get(&TODAY), Some(&DayLog::SunHours(5.0)));
     assert_eq!(document.erased.len(), 1);
+}
+
+#[test]
+fn hours_that_were_tapped_come_back_from_a_number_of_hours() {
+    let sky = |log| Action::SetSky {
+        day: TODAY,
+        log,
+        possible_h: 12.8,
+    };
+    let tapped = DayLog::Hourly([Some(Sky::Patchy); 24]);
+    let mut document = done(set_up(), [sky(tapped)]);
+    let replaced = apply(&mut document, sky(DayLog::SunHours(5.0)), at(20, 0));
+    let Ok(Done::Replaced(id)) = replaced else {
+        panic!("{replaced:?}")
+    };
+    // A number that is stepped on replaces nothing that is worth keeping.
+    let document = done(document, [sky(DayLog::SunHours(5.5))]);
+    assert_eq!(document.erased.len(), 1);
+    let document = done(document, [Action::BringBack(id)]);
+    assert_eq!(document.skies.get(&TODAY), Some(&tapped));
 }
 
 #[test]

@@ -1,9 +1,10 @@
 //! What is refused, and what only looks as if it should be.
 
-use model::cooker::Cooker;
+use model::cooker::{Cooker, Metal};
 use model::dish::Dish;
 use model::journal::{Meal, Outcome, What};
 use model::local_time::LocalTime;
+use model::media::Medium;
 use model::pot::{Pot, PotSize};
 use model::sun::DayLog;
 
@@ -268,7 +269,7 @@ fn names() {
 #[test]
 fn a_cooker_that_cannot_be() {
     type Change = fn(&mut Cooker);
-    let cases: [(Change, Field, Wrong); 6] = [
+    let cases: [(Change, Field, Wrong); 7] = [
         (
             |c| c.panels.module_w = 0.0,
             Field::ModuleW,
@@ -298,6 +299,17 @@ fn a_cooker_that_cannot_be() {
             |c| c.store.capacity_share = 3.5,
             Field::CapacityShare,
             Wrong::TooHigh { most: 3.0 },
+        ),
+        (
+            |c| {
+                c.store.metal = Some(Metal::Fins {
+                    of: Medium::Aluminium,
+                    thickness_m: 0.014,
+                    pitch_m: 0.015,
+                });
+            },
+            Field::LayerM,
+            Wrong::FinsTooClose,
         ),
     ];
     let id = set_up().cookers[0].id;
