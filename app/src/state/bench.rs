@@ -215,6 +215,11 @@ impl TestRun {
         self.pots.last().filter(is_in)
     }
 
+    /// The last pot, where it was not taken out: in a run that is over it stayed to the end.
+    pub fn pot_open(&self) -> Option<&PotIn> {
+        self.pots.last().filter(|pot| pot.out_s.is_none())
+    }
+
     /// The typed readings; none of a run whose readings are kept as a text.
     pub fn typed(&self) -> &[Reading] {
         match &self.readings {

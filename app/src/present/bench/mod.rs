@@ -14,6 +14,7 @@ mod standard;
 pub mod text;
 pub mod timer;
 pub mod typing;
+pub mod when;
 
 use model::local_time::LocalTime;
 
