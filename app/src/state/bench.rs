@@ -129,6 +129,22 @@ pub struct KeptFit {
     pub boiling: Option<BoilingTest>,
     /// Standardised cooking power at 50 K above the air; of a test that meets every condition. \[W\]
     pub standard_w: Option<f64>,
+    /// What the description foresees of the same cooker; none of a fit that was kept before that was
+    /// kept with it.
+    pub described: Option<Described>,
+    /// What the description foresees of the run's last pot: from its going in to its boil. \[s\]
+    pub described_boil_s: Option<f64>,
+}
+
+/// What the description of a cooker foresees, apart from all that was measured of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Described {
+    /// Each figure of the cooker, with the doubt of a description.
+    pub found: Vec<Found>,
+    /// The figures of a store that is charged and emptied.
+    pub figures: Option<ChargeFigures>,
+    /// Their spreads.
+    pub spread: Option<ChargeSpread>,
 }
 
 /// A cooker that what was found was taken over into.

@@ -1,7 +1,7 @@
 //! Taking what was measured over into the household's cooker.
 
 use crate::bench::body::Body;
-use crate::bench::fit::{Doubt, Estimate, Fit, Parameter, Worth};
+use crate::bench::fit::{Doubt, Estimate, Fit, Parameter, Prior, Worth};
 use crate::cooker::Cooker;
 use crate::jacket::Jacket;
 use crate::panel::Drive;
@@ -72,23 +72,32 @@ impl Fit {
 
     /// What was measured, and each value that was not as it is described, with the doubt of a description.
     pub fn doubted(&self) -> ForCooker {
-        let measured = self.for_cooker();
-        let doubted = |parameter| {
-            let described = self.estimate(parameter)?.described;
-            let as_described = Measured {
-                value: described.value,
-                sd: described.sd,
-            };
-            Some(measured.of(parameter).unwrap_or(as_described))
+        let (measured, described) = (self.for_cooker(), self.described());
+        ForCooker {
+            loss_w_k: measured.loss_w_k.or(described.loss_w_k),
+            jacket_j_k: measured.jacket_j_k.or(described.jacket_j_k),
+            capacity: measured.capacity.or(described.capacity),
+            melting_c: measured.melting_c.or(described.melting_c),
+            heater: measured.heater.or(described.heater),
+            contact_w_m2k: measured.contact_w_m2k.or(described.contact_w_m2k),
+            pot_loss: measured.pot_loss.or(described.pot_loss),
+        }
+    }
+
+    /// Each value as it is described, with the doubt of a description.
+    pub fn described(&self) -> ForCooker {
+        let described = |parameter| {
+            let Prior { value, sd } = self.estimate(parameter)?.described;
+            Some(Measured { value, sd })
         };
         ForCooker {
-            loss_w_k: doubted(Parameter::Loss),
-            jacket_j_k: doubted(Parameter::JacketCapacity),
-            capacity: doubted(Parameter::StoreCapacity),
-            melting_c: doubted(Parameter::MeltingPoint),
-            heater: doubted(Parameter::Heater),
-            contact_w_m2k: doubted(Parameter::Contact),
-            pot_loss: doubted(Parameter::PotLoss),
+            loss_w_k: described(Parameter::Loss),
+            jacket_j_k: described(Parameter::JacketCapacity),
+            capacity: described(Parameter::StoreCapacity),
+            melting_c: described(Parameter::MeltingPoint),
+            heater: described(Parameter::Heater),
+            contact_w_m2k: described(Parameter::Contact),
+            pot_loss: described(Parameter::PotLoss),
         }
     }
 

@@ -43,6 +43,14 @@ pub struct Report {
     pub not_read: Say,
     /// Letter and name of a run.
     pub lettered: SayTwo,
+    /// What the description of a run's cooker foresees; the run's letter.
+    pub as_described: Say,
+    /// Switch: shows that beside what was measured.
+    pub beside: &'static str,
+    /// Under it.
+    pub beside_detail: &'static str,
+    /// The same while no run was worked out since it can.
+    pub beside_none: &'static str,
     /// Head of the table of what was measured of each cooker.
     pub measured: &'static str,
     /// Head of the table of the figures.
