@@ -13,6 +13,7 @@ mod measured;
 mod plan;
 pub mod readings;
 mod run;
+mod standing;
 
 pub use body::Body;
 pub use diagnosis::{
@@ -30,3 +31,4 @@ pub use foreseen::{Foreseen, Given};
 pub use measured::{ForCooker, Measured};
 pub use plan::Sample;
 pub use run::{PotIn, Run, RunFault, RunKind};
+pub use standing::{Standing, Stands};

@@ -11,6 +11,7 @@ pub mod plot;
 mod pot;
 pub mod results;
 mod standard;
+pub mod taking;
 pub mod text;
 pub mod timer;
 pub mod typing;
