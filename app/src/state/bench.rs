@@ -139,6 +139,8 @@ pub struct KeptFit {
 /// What the description of a cooker foresees, apart from all that was measured of it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Described {
+    /// Store for which loss and contact are told, as described and as measured. [°C]
+    pub working_c: f64,
     /// Each figure of the cooker, with the doubt of a description.
     pub found: Vec<Found>,
     /// The figures of a store that is charged and emptied.

@@ -364,7 +364,7 @@ pub(crate) fn full_bench() -> Document {
             }),
             Action::Bench(BenchAction::KeepFit {
                 of: third,
-                fit: Box::new(kept_fit(third)),
+                fit: Box::new(kept_beside_description(third)),
             }),
             Action::Bench(BenchAction::Erase(third)),
             Action::Bench(BenchAction::SetPrices(Prices {

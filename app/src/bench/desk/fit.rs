@@ -2,7 +2,8 @@
 
 use model::bench::{
     Body, Circumstances, Fit, FitError, ForCooker, Given, Measured, PotIn, Run, Settings,
-    boiling_test, charge_figures, charge_spread, cooking_power, diagnose, fit as fit_runs, readings,
+    boiling_test, charge_figures, charge_spread, cooking_power, diagnose, fit as fit_runs,
+    readings,
 };
 use model::cooker::Cooker;
 use model::local_time::Day;
@@ -42,7 +43,7 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
     let spread = figures.and_then(|figures| {
         charge_spread(&site, &ask.cooker, &found.doubted(), when, &figures).ok()
     });
-    let described = described(&site, &ask.cooker, &found, when);
+    let described = described(&site, (&ask.cooker, body.rig()), &found, when);
     let main = ask.runs.iter().zip(&runs).find(|(run, _)| run.id == ask.of);
     let main = main.or(ask.runs.iter().zip(&runs).next());
     let boiling_c = body.rig().boiling_c().map_err(|_| no_cooker())?;
@@ -110,7 +111,12 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
 }
 
 /// What the description foresees of what the fit found.
-fn described(site: &Site, cooker: &Cooker, fit: &Fit, when: (f64, Day)) -> Described {
+fn described(
+    site: &Site,
+    (cooker, rig): (&Cooker, &Rig),
+    fit: &Fit,
+    when: (f64, Day),
+) -> Described {
     let doubted = fit.described();
     let figures = charge_figures(site, cooker, &ForCooker::default(), when).ok();
     let spread =
@@ -124,6 +130,7 @@ fn described(site: &Site, cooker: &Cooker, fit: &Fit, when: (f64, Day)) -> Descr
         told: true,
     });
     Described {
+        working_c: rig.working_c(),
         found: found.collect(),
         figures,
         spread,

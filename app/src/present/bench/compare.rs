@@ -261,7 +261,8 @@ fn parts(voice: &Voice<'_>, cooker: &Cooker) -> String {
             layers.collect::<Vec<_>>().join(", ")
         }
         Jacket::Measured { loss_w_k, .. } => {
-            (voice.strings.runs.report.plain)(&two_digits(formats, *loss_w_k), "W/K")
+            let words = &voice.strings.runs.report;
+            (words.told_halfway)(&(words.plain)(&two_digits(formats, *loss_w_k), "W/K"))
         }
         Jacket::Flask { .. } => voice.strings.cooker.ways.flask.to_owned(),
     };

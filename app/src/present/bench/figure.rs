@@ -124,6 +124,9 @@ impl Figure {
     /// How it came about, as the file of results has it.
     pub fn method(self) -> &'static str {
         match self {
+            Self::Of(Parameter::Loss | Parameter::Contact) => {
+                "least squares on the heat network; store half-way between boil and cut-out"
+            }
             Self::Of(_) => "least squares on the heat network",
             Self::Litres
             | Self::FirstLitre
@@ -237,7 +240,10 @@ impl Figure {
                 told: true,
             }),
             Self::BoilCorrected | Self::Efficiency | Self::Standard => None,
-            _ => self.of_charge((described.figures.as_ref()?, described.spread.as_ref()), true),
+            _ => self.of_charge(
+                (described.figures.as_ref()?, described.spread.as_ref()),
+                true,
+            ),
         }
     }
 
@@ -246,8 +252,7 @@ impl Figure {
         (figures, spread): (&ChargeFigures, Option<&ChargeSpread>),
         told: bool,
     ) -> Option<Value> {
-        let of_spread =
-            |sd: fn(&ChargeSpread) -> Option<f64>| spread.and_then(sd);
+        let of_spread = |sd: fn(&ChargeSpread) -> Option<f64>| spread.and_then(sd);
         let (value, sd) = match self {
             Self::Litres => (
                 Some(f64::from(figures.litres_per_charge)),

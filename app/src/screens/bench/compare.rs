@@ -283,7 +283,12 @@ fn Tables(scene: Scene) -> impl IntoView {
     let has_description = scene.say(|_, runs| present::has_description(runs));
     let detail = Signal::derive(move || {
         let report = &scene.shell.words.strings().runs.report;
-        if has_description.get() { report.beside_detail } else { report.beside_none }.to_owned()
+        if has_description.get() {
+            report.beside_detail
+        } else {
+            report.beside_none
+        }
+        .to_owned()
     });
     let none = Memo::new(move |_| {
         measured.with(|table| table.rows.is_empty()) && figures.with(|table| table.rows.is_empty())

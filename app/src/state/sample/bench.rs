@@ -8,7 +8,9 @@ use model::pot::Lid;
 use proptest::prelude::*;
 
 use crate::state::action::{Action, BenchAction};
-use crate::state::bench::{Described, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun};
+use crate::state::bench::{
+    Described, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun,
+};
 use crate::state::ids::{CookerId, RunId};
 use crate::state::sample::{TODAY, at, pot};
 
@@ -116,6 +118,7 @@ pub(crate) fn kept_beside_description(run: RunId) -> KeptFit {
     });
     KeptFit {
         described: Some(Described {
+            working_c: 188.0,
             found,
             figures,
             spread: fit.spread,

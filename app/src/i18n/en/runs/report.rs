@@ -51,6 +51,8 @@ pub(super) const REPORT: Report = Report {
         Parameter::Contact => "Contact with the pot",
         Parameter::PotLoss => "Loss of the pot, of what is described",
     },
+    told_at: "Loss and contact are told for a store at",
+    told_halfway: |loss| format!("{loss}, the store halfway between the boil and the cut-out"),
     worth: "Worth of the fit",
     worth_of: |worth| match worth {
         Worth::None => "none",

@@ -53,6 +53,10 @@ pub(super) const REPORT: Report = Report {
         Parameter::Contact => "Contacto con la olla",
         Parameter::PotLoss => "Pérdida de la olla, frente a lo descrito",
     },
+    told_at: "Pérdida y contacto valen para el depósito a",
+    told_halfway: |loss| {
+        format!("{loss}, con el depósito a medio camino entre el hervor y el corte")
+    },
     worth: "Valor del ajuste",
     worth_of: |worth| match worth {
         Worth::None => "ninguno",

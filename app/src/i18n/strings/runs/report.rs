@@ -77,6 +77,10 @@ pub struct Report {
     pub fit_first: &'static str,
     /// What is measured of a cooker; short, with its unit apart.
     pub parameter: fn(Parameter) -> &'static str,
+    /// The store's temperature for which loss and contact are told; a row.
+    pub told_at: &'static str,
+    /// How a loss stands in the words of a build: the figure, told halfway between boil and cut-out.
+    pub told_halfway: Say,
     /// What a fit is worth; a row of the table.
     pub worth: &'static str,
     /// In a word.

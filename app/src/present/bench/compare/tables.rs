@@ -4,6 +4,7 @@ use std::collections::HashSet;
 
 use super::{Chosen, NOTHING};
 use crate::components::TableView;
+use crate::i18n::format::Sure;
 use crate::present::bench::figure::{Figure, Value, unit_of};
 use crate::present::bench::results::Row;
 use crate::present::cooker::facts::two_digits;
@@ -98,8 +99,9 @@ pub fn figures(
     let row = |figure: &Figure| {
         let values: Vec<_> = columns.iter().map(|column| column.value(*figure)).collect();
         let measured = columns.iter().zip(&values);
-        let is_measured =
-            measured.filter(|(column, _)| !column.is_described).any(|(_, value)| value.is_some());
+        let is_measured = measured
+            .filter(|(column, _)| !column.is_described)
+            .any(|(_, value)| value.is_some());
         is_measured.then(|| {
             let cell = |(column, value): (&Column<'_>, &Option<_>)| match value {
                 Some(value) => figure.said(voice.strings, voice.formats, value),
@@ -139,6 +141,20 @@ pub fn measured(voice: &Voice<'_>, runs: &[Chosen], with_description: bool) -> T
             .chain(cells)
             .collect::<Vec<String>>()
     };
+    let told_at = columns(runs.0, runs.1).into_iter().map(|column| {
+        let fit = column.of.run.fit.as_ref();
+        let described = fit.and_then(|fit| fit.described.as_ref());
+        described.map_or_else(
+            || NOTHING.to_owned(),
+            |described| voice.formats.temperature(described.working_c, Sure::Known),
+        )
+    });
+    let told_at: Vec<String> = std::iter::once(words.told_at.to_owned())
+        .chain(told_at)
+        .collect();
+    if told_at.iter().skip(1).any(|cell| cell != NOTHING) {
+        table.rows.push(told_at);
+    }
     let worth = of_fit(words.worth, &|fit| (words.worth_of)(fit.worth).to_owned());
     let scatter = of_fit(words.scatter, &|fit| {
         let degrees = voice.formats.degrees;

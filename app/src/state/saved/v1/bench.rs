@@ -96,6 +96,7 @@ record!(KeptFit {
 });
 
 record!(Described {
+    working_c: "working_c",
     found: "found",
     figures: "figures",
     spread: "spread",
