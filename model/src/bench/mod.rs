@@ -24,8 +24,8 @@ pub use figures::{
     boiling_test, charge_figures, charge_spread, cooking_power,
 };
 pub use fit::{
-    Doubt, Estimate, Fit, FitError, Met, Parameter, Prior, Residual, RunFit, Settings, Values,
-    Worth, fit,
+    Doubt, Estimate, Fit, FitError, Met, Parameter, Prior, Residual, RunFit, Settings, StoreKind,
+    Values, Worth, fit,
 };
 pub use foreseen::{Foreseen, Given};
 pub use measured::{ForCooker, Measured};

@@ -135,6 +135,7 @@ pub(super) const REPORT: Report = Report {
         "Cada prueba es una tabla de temperaturas y horas. Las cifras de una cocina son aquellas con las que una red de depósito, aislamiento, asiento, olla y aire muestra esas lecturas, halladas por mínimos cuadrados no lineales en los que las lecturas sueltas muy apartadas cuentan menos (soft-L1).",
         "Tras cada cifra está la banda que contiene 8 de cada 10 valores posibles. Sale de la dispersión de las lecturas, de cómo se arrastran en el tiempo y del error propio del modelo. De lo que las pruebas dicen menos de la mitad se escribe «no lo dicen».",
         "Las cifras en las mismas condiciones se calculan con lo medido, fuera cual fuera el tiempo de las pruebas: un depósito lleno está a la temperatura de corte, con el aislamiento a medio camino hacia el aire, el aire a 20 °C y la resistencia apagada; un litro es 1,000 kg de agua a 20 °C en la olla de la casa, con la tapa puesta. Lo que las pruebas no dicen queda como en la descripción y ensancha las bandas tanto como suelen errar las descripciones.",
+        "«Según la descripción» es lo que prevén de la misma cocina sus partes y las tablas, antes de que estas pruebas midieran nada de ella; el tiempo hasta hervir es el de la olla de la propia prueba, desde su mismo comienzo.",
     ],
     definitions: "Qué son las cifras",
 };
