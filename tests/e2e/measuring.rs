@@ -249,7 +249,7 @@ fn an_evening_on_paper_is_written_down_the_day_after() {
         // No clock runs for it, and nothing is late.
         page.test("run-paper").await?;
         assert!(!page.has_test("run-clock").await?);
-        holds(page, "run-at", "18:30").await?;
+        holds(page, "run-at", "18:10").await?;
         set_time(page, "run-at", "18:20").await?;
         put(page, "run-number", "236").await?;
         page.see("Write it down for 18:20 yesterday").await?;
