@@ -136,7 +136,10 @@ fn a_save_without_descriptions_beside_its_fits_is_read() {
     let without = lines.collect::<Vec<_>>().join("\n");
     let without = without.replace("\"standard_w\": null,", "\"standard_w\": null");
     assert!(without.len() < V1.len());
-    assert_eq!(decode(&without).unwrap().document, decode(V1).unwrap().document);
+    assert_eq!(
+        decode(&without).unwrap().document,
+        decode(V1).unwrap().document
+    );
 }
 
 #[test]
