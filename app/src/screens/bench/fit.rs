@@ -294,9 +294,7 @@ fn Before(
         shell.store.now_is(|document| {
             let now = &document.cooker(of)?.cooker;
             let site = site(document)?;
-            let told = cooker
-                .with_value(|then| say(shell, |voice| taking::changes(voice, &site, now, then)));
-            told
+            cooker.with_value(|then| say(shell, |voice| taking::changes(voice, &site, now, then)))
         })
     };
     view! {
