@@ -116,6 +116,11 @@ fn a_cool_down_is_pasted_and_its_loss_is_used() {
         sheet_says(page, "Loss through the jacket").await?;
         assert!(page.hash().await?.ends_with("/fit"));
         tap(page, "fit-use").await?;
+        // What changes is told first, with its unit.
+        page.see("What changes in").await?;
+        assert!(said(page, "fit-changes").await?.contains("W/K"));
+        page.screenshot("fit-changes").await?;
+        tap(page, "fit-use-now").await?;
         page.until(
             "the figures are used",
             "return document.querySelector('[data-test=fit-use]').disabled",

@@ -213,6 +213,68 @@ fn a_boil_that_began_a_while_ago_is_told_with_its_pot_and_its_boil() {
     });
 }
 
+/// The day before on the device's clock, as a field of dates has it.
+async fn yesterday(page: &Page) -> Answer<String> {
+    let script = "const at = new Date(Date.now() - 86400000);
+         return [at.getFullYear(), at.getMonth() + 1, at.getDate()]
+             .map(it => String(it).padStart(2, '0')).join('-')";
+    let day = page.evaluate(script).await?;
+    Ok(day.as_str().unwrap_or_default().to_owned())
+}
+
+/// What a field holds.
+async fn holds(page: &Page, test: &str, text: &str) -> Outcome {
+    page.until(
+        &format!("{test} holds {text}"),
+        &format!("return document.querySelector('[data-test={test}]')?.value === '{text}'"),
+    )
+    .await
+}
+
+#[test]
+fn an_evening_on_paper_is_written_down_the_day_after() {
+    story_on(afternoon(Theme::Light, 1), "/", async |page| {
+        set_up(page).await?;
+        page.open("#/bench/new").await?;
+        page.test("run-kind").await?;
+        put(page, "run-store", "240").await?;
+        put(page, "run-air", "19").await?;
+        set_time(page, "run-began", "18:00").await?;
+        let day = yesterday(page).await?;
+        set_time(page, "run-day", &day).await?;
+        set_time(page, "run-ended", "23:00").await?;
+        page.see("Write this run down, then its readings").await?;
+        page.screenshot("run-on-paper").await?;
+        tap(page, "run-start").await?;
+        // No clock runs for it, and nothing is late.
+        page.test("run-paper").await?;
+        assert!(!page.has_test("run-clock").await?);
+        holds(page, "run-at", "18:10").await?;
+        set_time(page, "run-at", "18:20").await?;
+        put(page, "run-number", "236").await?;
+        page.see("Write it down for 18:20 yesterday").await?;
+        tap(page, "run-note").await?;
+        sees_readings(page, 2).await?;
+        // The paper's own rhythm from now on.
+        for (time, degrees) in [("18:40", "232"), ("19:00", "228"), ("19:20", "224")] {
+            holds(page, "run-at", time).await?;
+            put(page, "run-number", degrees).await?;
+            tap(page, "run-note").await?;
+        }
+        sees_readings(page, 5).await?;
+        page.screenshot("run-from-paper").await?;
+        // The end may be told later, too.
+        tap(page, "run-go-on").await?;
+        page.test("run-clock").await?;
+        assert!(!said(page, "run-clock-lines").await?.contains("late"));
+        set_time(page, "run-finish-at", "22:30").await?;
+        page.see("Finish the run at 22:30 yesterday").await?;
+        tap(page, "run-finish").await?;
+        page.test("run-paper").await?;
+        page.see("22:30").await
+    });
+}
+
 /// A boil that was fitted, as it stands in a save.
 fn boiled(id: u32, name: &str, cooker: &Value, contact_w_m2k: f64) -> Value {
     let at = |minute: u32| format!("2026-03-0{}T18:{minute:02}:00", 1 + id % 9);

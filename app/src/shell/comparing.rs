@@ -18,6 +18,7 @@ pub struct Comparing {
     chosen: RwSignal<Option<Vec<RunId>>>,
     aligned: RwSignal<Aligned>,
     curves: RwSignal<Vec<Curve>>,
+    beside: RwSignal<bool>,
 }
 
 impl Comparing {
@@ -28,6 +29,7 @@ impl Comparing {
             chosen: RwSignal::new(None),
             aligned: RwSignal::new(Aligned::default()),
             curves: RwSignal::new(Vec::new()),
+            beside: RwSignal::new(true),
         }
     }
 
@@ -46,6 +48,11 @@ impl Comparing {
     /// Lays them over each other elsewhere.
     pub fn align(&self, aligned: Aligned) {
         self.aligned.set(aligned);
+    }
+
+    /// Whether what the descriptions foresee stands beside what was measured.
+    pub fn beside(&self) -> RwSignal<bool> {
+        self.beside
     }
 
     /// The runs that are compared, with what their files say as far as that was looked up.

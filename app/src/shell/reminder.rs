@@ -67,6 +67,7 @@ pub struct Reminder {
     calls: RwSignal<bool>,
     stays_on: RwSignal<bool>,
     cannot: RwSignal<Cannot>,
+    told_later: RwSignal<bool>,
 }
 
 impl Reminder {
@@ -99,6 +100,7 @@ impl Reminder {
             calls: RwSignal::new(wanted(CALLS_KEY)),
             stays_on: RwSignal::new(wanted(STAYS_ON_KEY)),
             cannot: RwSignal::new(Cannot::default()),
+            told_later: RwSignal::new(false),
         };
         // On a first visit there is no run yet.
         shell.rest.then(move || {
@@ -124,6 +126,11 @@ impl Reminder {
     /// Since when the screen was off, until the next reading.
     pub fn away(&self) -> Signal<Option<LocalTime>> {
         self.away.into()
+    }
+
+    /// Whether readings are told with their times, from paper, so that nobody is called for them.
+    pub fn told_later(&self) -> RwSignal<bool> {
+        self.told_later
     }
 
     /// Whether a person wants to be called.
@@ -206,7 +213,8 @@ impl Reminder {
         let reminder = *self;
         let due = Memo::new(move |_| {
             let timer = reminder.timer.get()?;
-            timer.is_due().then_some((timer.due, timer.n_due))
+            let calls = timer.is_due() && !timer.is_left() && !reminder.told_later.get();
+            calls.then_some((timer.due, timer.n_due))
         });
         effect(move || {
             if due.get().is_some() && reminder.calls.get_untracked() {
@@ -301,7 +309,7 @@ fn keep(key: &str, is_on: bool) {
 }
 
 /// The cooker of a run, put together anew only when the cooker or the place has changed.
-fn rig_of(shell: Shell, run: Memo<Option<TestRun>>) -> Memo<Option<Arc<Rig>>> {
+pub fn rig_of(shell: Shell, run: Memo<Option<TestRun>>) -> Memo<Option<Arc<Rig>>> {
     let cooker = Memo::new(move |_| run.with(|run| run.as_ref().map(|run| run.cooker)));
     let site = shell.store.read(site);
     let described = shell.store.read(|document| document.cookers.clone());

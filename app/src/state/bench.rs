@@ -129,6 +129,24 @@ pub struct KeptFit {
     pub boiling: Option<BoilingTest>,
     /// Standardised cooking power at 50 K above the air; of a test that meets every condition. \[W\]
     pub standard_w: Option<f64>,
+    /// What the description foresees of the same cooker; none of a fit that was kept before that was
+    /// kept with it.
+    pub described: Option<Described>,
+    /// What the description foresees of the run's last pot: from its going in to its boil. \[s\]
+    pub described_boil_s: Option<f64>,
+}
+
+/// What the description of a cooker foresees, apart from all that was measured of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Described {
+    /// Store for which loss and contact are told, as described and as measured. [°C]
+    pub working_c: f64,
+    /// Each figure of the cooker, with the doubt of a description.
+    pub found: Vec<Found>,
+    /// The figures of a store that is charged and emptied.
+    pub figures: Option<ChargeFigures>,
+    /// Their spreads.
+    pub spread: Option<ChargeSpread>,
 }
 
 /// A cooker that what was found was taken over into.
@@ -213,6 +231,11 @@ impl TestRun {
     pub fn pot_in(&self) -> Option<&PotIn> {
         let is_in = |pot: &&PotIn| self.ended.is_none() && pot.out_s.is_none();
         self.pots.last().filter(is_in)
+    }
+
+    /// The last pot, where it was not taken out: in a run that is over it stayed to the end.
+    pub fn pot_open(&self) -> Option<&PotIn> {
+        self.pots.last().filter(|pot| pot.out_s.is_none())
     }
 
     /// The typed readings; none of a run whose readings are kept as a text.

@@ -25,7 +25,7 @@ use crate::state::plan::{Amount, Plan, TimeOfDay};
 use crate::state::settings::{Degrees, LanguageChoice, Theme};
 
 use bench::any_bench_action;
-pub(crate) use bench::{add_run, kept_fit, kept_text, test_run};
+pub(crate) use bench::{add_run, kept_beside_description, kept_fit, kept_text, test_run};
 
 /// The day on which the samples play: 25 November 2026.
 pub(crate) const TODAY: Day = Day(20_782);
@@ -364,7 +364,7 @@ pub(crate) fn full_bench() -> Document {
             }),
             Action::Bench(BenchAction::KeepFit {
                 of: third,
-                fit: Box::new(kept_fit(third)),
+                fit: Box::new(kept_beside_description(third)),
             }),
             Action::Bench(BenchAction::Erase(third)),
             Action::Bench(BenchAction::SetPrices(Prices {

@@ -13,6 +13,7 @@ mod measured;
 mod plan;
 pub mod readings;
 mod run;
+mod standing;
 
 pub use body::Body;
 pub use diagnosis::{
@@ -23,10 +24,11 @@ pub use figures::{
     boiling_test, charge_figures, charge_spread, cooking_power,
 };
 pub use fit::{
-    Doubt, Estimate, Fit, FitError, Met, Parameter, Prior, Residual, RunFit, Settings, Values,
-    Worth, fit,
+    Doubt, Estimate, Fit, FitError, Met, Parameter, Prior, Residual, RunFit, Settings, StoreKind,
+    Values, Worth, fit,
 };
 pub use foreseen::{Foreseen, Given};
 pub use measured::{ForCooker, Measured};
 pub use plan::Sample;
 pub use run::{PotIn, Run, RunFault, RunKind};
+pub use standing::{Standing, Stands};

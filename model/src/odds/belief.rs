@@ -305,6 +305,8 @@ pub struct Learned {
     pub now: Band<f64>,
     /// What it multiplies, where it is one figure: the loss, the seat, the usual pot's loss. \[W/K\]
     pub told_w_k: Option<f64>,
+    /// The store's temperature at which that is told, where it changes with it. [°C]
+    pub told_at_c: Option<f64>,
 }
 
 impl Belief {
@@ -373,6 +375,8 @@ impl Belief {
                     Multiplier::PotLoss => Some(pot.loss_w_k(Lid::On)),
                     _ => None,
                 },
+                told_at_c: matches!(multiplier, Multiplier::Loss | Multiplier::Contact)
+                    .then(|| self.epoch.rig.working_c()),
             }
         })
     }

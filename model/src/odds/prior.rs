@@ -208,7 +208,7 @@ impl Multiplier {
     /// One standard deviation of the multiplier's logarithm before anything was reported.
     ///
     /// Of cooking times, in standard deviations of a dish's own spread: see [`cook_log_sd`].
-    pub(super) fn log_sd(self, cooker: &Cooker, rig: &Rig) -> f64 {
+    pub(crate) fn log_sd(self, cooker: &Cooker, rig: &Rig) -> f64 {
         let spreads = cooker.spreads;
         match self {
             Self::Loss => log_of(spreads.loss.unwrap_or_else(|| loss_sd(&cooker.jacket))),

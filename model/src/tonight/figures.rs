@@ -1,6 +1,7 @@
 //! What follows from a build at once: the figures a maker asks for.
 
 use crate::cooker::Cooker;
+use crate::jacket::Jacket;
 use crate::panel::{Drive, Element, Heater};
 use crate::place::AirYear;
 use crate::tonight::{CoolDown, LightLine, Rig, Site, TonightError, light_lines};
@@ -31,6 +32,11 @@ pub struct Figures {
     pub loss_w: f64,
     /// The same by the kelvin. \[W/K\]
     pub loss_w_k: f64,
+    /// A store half-way between the boil and the cut-out, for which a loss is measured, learned and
+    /// compared. [°C]
+    pub working_c: f64,
+    /// Loss by the kelvin with the store at [`Figures::working_c`] and the air at 20 °C. \[W/K\]
+    pub working_loss_w_k: f64,
     /// The outer face of the jacket then; not known where the loss was measured. [°C]
     pub outer_face_c: Option<f64>,
     /// From the store's face to the food, through the seat alone. \[W/K\]
@@ -61,6 +67,11 @@ impl Figures {
         let rig = Rig::new(site, cooker)?;
         let (boiling_c, cutout_c) = (rig.boiling_c()?, rig.cutout_c());
         let jacket = cooker.jacket.thermal(cutout_c, air_c)?;
+        let loss_w_k = match cooker.jacket {
+            // What was measured is told for another store.
+            Jacket::Measured { .. } => rig.loss_w_k() * rig.loss_share(cutout_c),
+            Jacket::Layers(_) | Jacket::Flask { .. } => jacket.loss_w_k,
+        };
         let cool = rig.cool_down(air_c)?;
         let light = light_lines(cooker, air_c)?;
         let load_ohm = match cooker.element()? {
@@ -84,8 +95,10 @@ impl Figures {
             capacity_l: rig.litres(rig.heat_at_j(cutout_c), cooker.pot)?,
             after_night_l: rig.litres(cool.after_night_j, cooker.pot)?,
             cool,
-            loss_w: jacket.loss_w_k * (cutout_c - air_c),
-            loss_w_k: jacket.loss_w_k,
+            loss_w: loss_w_k * (cutout_c - air_c),
+            loss_w_k,
+            working_c: rig.working_c(),
+            working_loss_w_k: rig.loss_w_k(),
             outer_face_c: jacket.outer_face_c,
             seat_w_k: rig.face_w_k(),
             way_w_k: rig.way_w_k(),

@@ -321,6 +321,11 @@ impl Rig {
         self.parts.g_loss_w_k
     }
 
+    /// The loss of a store at this temperature over the one that is told.
+    pub(super) fn loss_share(&self, store_c: f64) -> f64 {
+        self.loss_rise.share(store_c)
+    }
+
     /// From the store to the food through the seat, nothing frozen on it. \[W/K\]
     pub fn seat_w_k(&self) -> f64 {
         self.parts.seat.g_contact_w_k
@@ -341,7 +346,7 @@ impl Rig {
     }
 
     /// Store for which loss and contact are taken: half-way between the boil and the cut-out. [°C]
-    pub(crate) fn working_c(&self) -> f64 {
+    pub fn working_c(&self) -> f64 {
         self.working_c
     }
 

@@ -1,17 +1,19 @@
 //! A cooker is fitted to its runs, and what comes of it is told.
 
 use model::bench::{
-    Body, Circumstances, FitError, Run, Settings, boiling_test, charge_figures, charge_spread,
-    cooking_power, diagnose, fit as fit_runs, readings,
+    Body, Circumstances, Fit, FitError, ForCooker, Given, Measured, PotIn, Run, Settings,
+    boiling_test, charge_figures, charge_spread, cooking_power, diagnose, fit as fit_runs,
+    readings,
 };
+use model::cooker::Cooker;
 use model::local_time::Day;
-use model::tonight::{Site, year_take};
+use model::tonight::{Rig, Site, year_take};
 
 use crate::bench::answer::Fitted;
 use crate::bench::ask::FitAsk;
 use crate::present::bench::Speech;
 use crate::present::bench::found::{Told, sheet};
-use crate::state::bench::{Found, KeptFit, RunReadings, TestRun, Text};
+use crate::state::bench::{Described, Found, KeptFit, RunReadings, TestRun, Text};
 
 /// The day of the figures that need a sun: an equinox, the same for everyone.
 const DAY: (i32, u32, u32) = (2026, 3, 20);
@@ -41,6 +43,7 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
     let spread = figures.and_then(|figures| {
         charge_spread(&site, &ask.cooker, &found.doubted(), when, &figures).ok()
     });
+    let described = described(&site, (&ask.cooker, body.rig()), &found, when);
     let main = ask.runs.iter().zip(&runs).find(|(run, _)| run.id == ask.of);
     let main = main.or(ask.runs.iter().zip(&runs).next());
     let boiling_c = body.rig().boiling_c().map_err(|_| no_cooker())?;
@@ -75,7 +78,7 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
             .iter()
             .map(|estimate| Found {
                 parameter: estimate.parameter,
-                measured: model::bench::Measured {
+                measured: Measured {
                     value: estimate.value,
                     sd: found.sd_with_model(estimate),
                 },
@@ -86,8 +89,10 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
         spread,
         boiling,
         standard_w: power.as_ref().and_then(|power| power.at_50_k_w),
+        described: Some(described),
+        described_boil_s: of_pot.and_then(|(_, run, pot)| boils_as_described(body.rig(), run, pot)),
     };
-    let is_measured = measured != model::bench::ForCooker::default();
+    let is_measured = measured != ForCooker::default();
     let cooker = is_measured.then(|| Box::new(measured.apply(&body, &ask.cooker)));
     let names: Vec<&str> = ask.runs.iter().map(|run| run.about.name.as_str()).collect();
     let told = Told {
@@ -103,6 +108,65 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
         fit: kept,
         cooker,
     })
+}
+
+/// What the description foresees of what the fit found.
+fn described(
+    site: &Site,
+    (cooker, rig): (&Cooker, &Rig),
+    fit: &Fit,
+    when: (f64, Day),
+) -> Described {
+    let doubted = fit.described();
+    let figures = charge_figures(site, cooker, &ForCooker::default(), when).ok();
+    let spread =
+        figures.and_then(|figures| charge_spread(site, cooker, &doubted, when, &figures).ok());
+    let found = fit.estimates.iter().map(|estimate| Found {
+        parameter: estimate.parameter,
+        measured: Measured {
+            value: estimate.described.value,
+            sd: estimate.described.sd,
+        },
+        told: true,
+    });
+    Described {
+        working_c: rig.working_c(),
+        found: found.collect(),
+        figures,
+        spread,
+    }
+}
+
+/// How long the run's last pot would take to boil if all were as it is described. \[s\]
+fn boils_as_described(rig: &Rig, run: &Run, last: &PotIn) -> Option<f64> {
+    let rows = || run.rows.iter();
+    let first = rows().find(|row| row.store_c.is_some())?;
+    let since_s = |time_s: f64| (time_s - first.time_s).max(0.0);
+    let air_c = rows().find_map(|row| row.air_c).or(run.air_c)?;
+    let mut heater: Vec<(f64, f64)> = rows()
+        .filter_map(|row| Some((since_s(row.time_s), row.heater_w?)))
+        .collect();
+    if heater.is_empty() {
+        heater.push((0.0, run.heater_w.unwrap_or(0.0)));
+    }
+    let pots = run.pots.iter().map(|pot| {
+        let read = rows().find(|row| pot.in_s <= row.time_s);
+        PotIn {
+            in_s: since_s(pot.in_s),
+            out_s: pot.out_s.map(since_s),
+            start_c: pot.start_c.or(read.and_then(|row| row.pot_c)),
+            ..*pot
+        }
+    });
+    let foreseen = rig.foreseen(&Given {
+        kind: run.kind,
+        store_c: first.store_c?,
+        air_c,
+        heater: &heater,
+        pots: &pots.collect::<Vec<_>>(),
+    });
+    let boils_s = foreseen.ok()?.boils_s? - since_s(last.in_s);
+    (0.0 < boils_s).then_some(boils_s)
 }
 
 /// A run for the model, its times counted from its first row. Runs go by their number, since two

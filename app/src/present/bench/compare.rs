@@ -1,6 +1,7 @@
 //! Runs and builds beside each other: curves over each other, one table, the results as a file.
 
 mod curves;
+mod tables;
 
 use std::collections::HashSet;
 
@@ -13,8 +14,6 @@ use crate::bench::answer::Curve;
 use crate::chart::LineStyle;
 use crate::components::TableView;
 use crate::i18n::format::Sure;
-use crate::present::bench::figure::{Figure, Value, unit_of};
-use crate::present::bench::results::Row;
 use crate::present::cooker::facts::two_digits;
 use crate::present::cooker::list::made_of;
 use crate::present::diary::day_field;
@@ -24,6 +23,7 @@ use crate::state::document::{Document, OwnedCooker};
 use crate::state::ids::RunId;
 
 pub use curves::{not_drawn, plot};
+pub use tables::{figures, has_description, measured, results};
 
 /// So many lines can be told apart.
 pub const MOST: usize = LineStyle::ALIKE.len();
@@ -138,18 +138,6 @@ pub fn line(voice: &Voice<'_>, run: &TestRun, cooker: &str) -> (String, String) 
     (run.about.name.clone(), detail)
 }
 
-/// What a run has of a figure; of those of a pot, nothing where none boiled.
-fn value(chosen: &Chosen, figure: Figure) -> Option<Value> {
-    let fit = chosen.run.fit.as_ref()?;
-    if figure.is_of_pot() {
-        let has_boiled = fit.boiling.is_some_and(|boiling| boiling.boil_s.is_some());
-        if chosen.run.pots.is_empty() || !has_boiled {
-            return None;
-        }
-    }
-    figure.of(fit)
-}
-
 /// Says which runs have the same figures, because they were fitted together.
 pub fn together(voice: &Voice<'_>, runs: &[Chosen]) -> Option<String> {
     let names: Vec<String> = runs
@@ -164,59 +152,6 @@ pub fn together(voice: &Voice<'_>, runs: &[Chosen]) -> Option<String> {
         .map(|chosen| chosen.name(voice))
         .collect();
     (!names.is_empty()).then(|| (voice.strings.runs.report.together)(&names.join(", ")))
-}
-
-/// One table of figures, a column a run: rows that no run has are left out.
-pub fn figures(voice: &Voice<'_>, runs: &[Chosen], of: &[Figure], caption: &str) -> TableView {
-    let words = &voice.strings.runs.report;
-    let row = |figure: &Figure| {
-        let values: Vec<_> = runs.iter().map(|chosen| value(chosen, *figure)).collect();
-        values.iter().any(Option::is_some).then(|| {
-            let cell = |(chosen, value): (&Chosen, &Option<_>)| match value {
-                Some(value) => figure.said(voice.strings, voice.formats, value),
-                None if figure.is_of_pot() && chosen.run.fit.is_some() => NOTHING.to_owned(),
-                None => words.not_fitted.to_owned(),
-            };
-            std::iter::once(figure.name(voice.strings).to_owned())
-                .chain(runs.iter().zip(&values).map(cell))
-                .collect::<Vec<String>>()
-        })
-    };
-    let heads = runs.iter().map(|chosen| chosen.name(voice));
-    TableView {
-        caption: caption.to_owned(),
-        heads: std::iter::once(words.figure.to_owned())
-            .chain(heads)
-            .collect(),
-        rows: of.iter().filter_map(row).collect(),
-    }
-}
-
-/// What was measured of each build, with what the fit is worth.
-pub fn measured(voice: &Voice<'_>, runs: &[Chosen]) -> TableView {
-    let words = &voice.strings.runs.report;
-    let mut table = figures(voice, runs, &Figure::MEASURED, words.measured);
-    if table.rows.is_empty() {
-        return table;
-    }
-    let of_fit = |name: &str, say: &dyn Fn(&crate::state::bench::KeptFit) -> String| {
-        let cells = runs.iter().map(|chosen| match &chosen.run.fit {
-            Some(fit) => say(fit),
-            None => words.not_fitted.to_owned(),
-        });
-        std::iter::once(name.to_owned())
-            .chain(cells)
-            .collect::<Vec<String>>()
-    };
-    table.rows.push(of_fit(words.worth, &|fit| {
-        (words.worth_of)(fit.worth).to_owned()
-    }));
-    table.rows.push(of_fit(words.scatter, &|fit| {
-        let degrees = voice.formats.degrees;
-        let off = degrees.from_c(fit.scatter_k) - degrees.from_c(0.0);
-        (words.plain)(&two_digits(voice.formats, off), unit_of(degrees))
-    }));
-    table
 }
 
 /// Whether a column of the file that a run's readings are in tells the air.
@@ -326,7 +261,8 @@ fn parts(voice: &Voice<'_>, cooker: &Cooker) -> String {
             layers.collect::<Vec<_>>().join(", ")
         }
         Jacket::Measured { loss_w_k, .. } => {
-            (voice.strings.runs.report.plain)(&two_digits(formats, *loss_w_k), "W/K")
+            let words = &voice.strings.runs.report;
+            (words.told_halfway)(&(words.plain)(&two_digits(formats, *loss_w_k), "W/K"))
         }
         Jacket::Flask { .. } => voice.strings.cooker.ways.flask.to_owned(),
     };
@@ -345,40 +281,6 @@ fn parts(voice: &Voice<'_>, cooker: &Cooker) -> String {
 
 /// Stands where there is nothing to tell.
 const NOTHING: &str = "–";
-
-/// The figures of these runs as rows, those of a fit of several together once.
-pub fn results(runs: &[Chosen]) -> Vec<Row> {
-    let mut told = HashSet::new();
-    let mut rows = Vec::new();
-    for chosen in runs {
-        let Some(fit) = &chosen.run.fit else { continue };
-        let is_shared = 1 < fit.runs.len();
-        for figure in Figure::MEASURED.into_iter().chain(Figure::STANDARD) {
-            let run = if is_shared && !figure.is_of_pot() {
-                String::new()
-            } else {
-                chosen.run.about.name.clone()
-            };
-            if run.is_empty() && !told.insert((chosen.cooker.id, figure.key(), fit.at)) {
-                continue;
-            }
-            let value = value(chosen, figure).filter(|value| value.told);
-            let Some((middle, value)) = value.and_then(|value| Some((value.value?, value))) else {
-                continue;
-            };
-            rows.push(Row {
-                build: chosen.cooker.name.clone(),
-                run,
-                figure: figure.key(),
-                value: middle,
-                unit: figure.unit(),
-                sd: value.sd.filter(|sd| *sd > 0.0),
-                method: figure.method(),
-            });
-        }
-    }
-    rows
-}
 
 /// Name of the file of results.
 pub fn file_name(now: LocalTime) -> String {

@@ -1,14 +1,17 @@
 //! The figures by which builds are compared: what each is called, its unit, what a run has of it.
 
-use model::bench::{Measured, Parameter, Worth};
+use model::bench::{ChargeFigures, ChargeSpread, Measured, Parameter, Worth};
 
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 use crate::i18n::strings::runs::report::Named;
-use crate::present::bench::results::TO_PERCENTILE;
 use crate::present::cooker::facts::two_digits;
-use crate::state::bench::KeptFit;
+use crate::state::bench::{Found, KeptFit};
 use crate::state::settings::Degrees;
+
+/// Standard deviations from the middle to the tenth and the ninetieth percentile of a normal
+/// distribution.
+const TO_PERCENTILE: f64 = 1.2816;
 
 /// A figure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -121,6 +124,9 @@ impl Figure {
     /// How it came about, as the file of results has it.
     pub fn method(self) -> &'static str {
         match self {
+            Self::Of(Parameter::Loss | Parameter::Contact) => {
+                "least squares on the heat network; store half-way between boil and cut-out"
+            }
             Self::Of(_) => "least squares on the heat network",
             Self::Litres
             | Self::FirstLitre
@@ -132,6 +138,30 @@ impl Figure {
             Self::BoilCorrected | Self::Efficiency => "Water Boiling Test 4.2.3",
             Self::Standard => "ASAE S580.1",
         }
+    }
+
+    /// The same of what the description foresees.
+    pub fn foreseen_by(self) -> &'static str {
+        match self {
+            Self::Of(_) => "as described",
+            _ => "heat network with the described values",
+        }
+    }
+
+    /// The tenth and the ninetieth percentile: by the logarithm where the fit searches by it, and of
+    /// times and powers, which wide descriptions would else put below nothing.
+    pub fn band(self, value: f64, sd: f64) -> (f64, f64) {
+        let is_ratio = match self {
+            Self::Of(parameter) => parameter != Parameter::MeltingPoint,
+            Self::FirstLitre | Self::Power50 | Self::Hold => true,
+            _ => false,
+        };
+        if is_ratio && 0.0 < value {
+            let times = (TO_PERCENTILE * sd / value).exp();
+            return (value / times, value * times);
+        }
+        let half = TO_PERCENTILE * sd;
+        (value - half, value + half)
     }
 
     /// Whether it tells of the run's pot, not of the cooker.
@@ -190,62 +220,64 @@ impl Figure {
             told: true,
         };
         match self {
-            Self::Of(parameter) => {
-                let found = fit
-                    .found
-                    .iter()
-                    .find(|found| found.parameter == parameter)?;
-                let Measured { value, sd } = found.measured;
-                Some(Value {
-                    value: Some(value),
-                    sd: Some(sd),
-                    told: found.told,
-                })
-            }
+            Self::Of(parameter) => of_found(&fit.found, parameter),
             Self::BoilTime => Some(plain(fit.boiling?.boil_s)),
             Self::BoilCorrected => Some(plain(fit.boiling?.corrected_s)),
             Self::Efficiency => Some(plain(Some(fit.boiling?.efficiency?))),
             Self::Standard => Some(plain(Some(fit.standard_w?))),
-            Self::Litres
-            | Self::FirstLitre
-            | Self::Power50
-            | Self::Hold
-            | Self::Overnight
-            | Self::SunToFood => {
-                let (figures, spread) = (fit.figures?, fit.spread);
-                let of_spread = |sd: fn(&model::bench::ChargeSpread) -> Option<f64>| {
-                    spread.as_ref().and_then(sd)
-                };
-                let (value, sd) = match self {
-                    Self::Litres => (
-                        Some(f64::from(figures.litres_per_charge)),
-                        of_spread(|spread| spread.litres_per_charge),
-                    ),
-                    Self::FirstLitre => (
-                        figures.first_litre_s,
-                        of_spread(|spread| spread.first_litre_s),
-                    ),
-                    Self::Power50 => (
-                        figures.power_50_k_w,
-                        of_spread(|spread| spread.power_50_k_w),
-                    ),
-                    Self::Hold => (figures.hold_s, of_spread(|spread| spread.hold_s)),
-                    Self::Overnight => (
-                        Some(figures.overnight_loss),
-                        of_spread(|spread| spread.overnight_loss),
-                    ),
-                    _ => (
-                        Some(figures.sun_to_food),
-                        of_spread(|spread| spread.sun_to_food),
-                    ),
-                };
-                Some(Value {
-                    value,
-                    sd,
-                    told: is_measured(fit),
-                })
-            }
+            _ => self.of_charge((&fit.figures?, fit.spread.as_ref()), is_measured(fit)),
         }
+    }
+
+    /// What the description of the cooker foresees of it, kept with a fit.
+    pub fn of_description(self, fit: &KeptFit) -> Option<Value> {
+        let described = fit.described.as_ref()?;
+        match self {
+            Self::Of(parameter) => of_found(&described.found, parameter),
+            Self::BoilTime => Some(Value {
+                value: Some(fit.described_boil_s?),
+                sd: None,
+                told: true,
+            }),
+            Self::BoilCorrected | Self::Efficiency | Self::Standard => None,
+            _ => self.of_charge(
+                (described.figures.as_ref()?, described.spread.as_ref()),
+                true,
+            ),
+        }
+    }
+
+    fn of_charge(
+        self,
+        (figures, spread): (&ChargeFigures, Option<&ChargeSpread>),
+        told: bool,
+    ) -> Option<Value> {
+        let of_spread = |sd: fn(&ChargeSpread) -> Option<f64>| spread.and_then(sd);
+        let (value, sd) = match self {
+            Self::Litres => (
+                Some(f64::from(figures.litres_per_charge)),
+                of_spread(|spread| spread.litres_per_charge),
+            ),
+            Self::FirstLitre => (
+                figures.first_litre_s,
+                of_spread(|spread| spread.first_litre_s),
+            ),
+            Self::Power50 => (
+                figures.power_50_k_w,
+                of_spread(|spread| spread.power_50_k_w),
+            ),
+            Self::Hold => (figures.hold_s, of_spread(|spread| spread.hold_s)),
+            Self::Overnight => (
+                Some(figures.overnight_loss),
+                of_spread(|spread| spread.overnight_loss),
+            ),
+            Self::SunToFood => (
+                Some(figures.sun_to_food),
+                of_spread(|spread| spread.sun_to_food),
+            ),
+            _ => return None,
+        };
+        Some(Value { value, sd, told })
     }
 
     /// The value in words, with its band where there is one.
@@ -279,20 +311,32 @@ impl Figure {
             None if self == Self::Litres => (words.plain)(&formats.number(middle, 0), unit),
             None => (words.plain)(&two_digits(formats, middle), unit),
             Some(sd) => {
-                let half = TO_PERCENTILE * sd;
+                let (low, high) = self.band(middle, sd);
                 let least = if is_degrees { f64::NEG_INFINITY } else { 0.0 };
+                let half = TO_PERCENTILE * sd;
                 // Only whole litres count.
                 let least_step = if self == Self::Litres { 1.0 } else { 0.0 };
                 let number = |value: f64| as_known(formats, value, (middle, half.max(least_step)));
                 (words.banded)(
                     &number(middle),
-                    &number((middle - half).max(least)),
-                    &number(middle + half),
+                    &number(low.max(least)),
+                    &number(high),
                     unit,
                 )
             }
         }
     }
+}
+
+/// What was found of a parameter.
+fn of_found(found: &[Found], parameter: Parameter) -> Option<Value> {
+    let found = found.iter().find(|found| found.parameter == parameter)?;
+    let Measured { value, sd } = found.measured;
+    Some(Value {
+        value: Some(value),
+        sd: Some(sd),
+        told: found.told,
+    })
 }
 
 /// The unit of temperatures and of their differences.
@@ -347,9 +391,10 @@ mod tests {
     fn no_digit_that_is_not_known_is_shown() {
         let loss = Figure::Of(Parameter::Loss);
         assert_eq!(said(loss, 0.4123, 0.02), "0.41 (0.39 to 0.44) W/K");
-        assert_eq!(said(loss, 0.4123, 0.2), "0.4 (0.2 to 0.7) W/K");
+        // By the logarithm: 0.41 over and times exp(1.2816 x 0.2 / 0.41).
+        assert_eq!(said(loss, 0.4123, 0.2), "0.4 (0.2 to 0.8) W/K");
         let contact = Figure::Of(Parameter::Contact);
-        assert_eq!(said(contact, 512.0, 40.0), "510 (460 to 560) W/(m² K)");
+        assert_eq!(said(contact, 512.0, 40.0), "510 (460 to 570) W/(m² K)");
         assert_eq!(said(Figure::FirstLitre, 1085.0, 60.0), "18 (17 to 19) min");
         assert_eq!(said(Figure::Overnight, 0.31, 0.02), "31 (28 to 34) %");
         // However sure: nobody measures a thousandth of a minute.

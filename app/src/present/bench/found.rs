@@ -84,7 +84,7 @@ fn figure(speech: &Speech, told: &Told<'_>, estimate: &Estimate) -> Fact {
     let words = &speech.report.found;
     let parameter = estimate.parameter;
     let say = |value: f64| value_of(speech, parameter, value);
-    let detail = match told.measured.of(parameter) {
+    let mut detail = match told.measured.of(parameter) {
         _ if estimate.held => words.held.to_owned(),
         Some(measured) => {
             let (low, high) = bounds(parameter, measured.value, measured.sd);
@@ -92,6 +92,10 @@ fn figure(speech: &Speech, told: &Told<'_>, estimate: &Estimate) -> Fact {
         }
         None => words.not_told.to_owned(),
     };
+    if let (Parameter::Loss, Some(described)) = (parameter, &told.kept.described) {
+        let at = speech.formats.temperature(described.working_c, Sure::Known);
+        detail = (words.told_at)(&detail, &at);
+    }
     Fact {
         label: (words.parameter)(parameter).to_owned(),
         value: say(estimate.value),

@@ -11,9 +11,11 @@ use crate::components::{CautionLevel, Icon};
 use crate::i18n::format::{Formats, Sure};
 use crate::i18n::strings::Strings;
 use crate::i18n::strings::safety::Safety;
-use crate::present::bench::typing::{filled, optional, time_typed};
+use crate::present::bench::typing::{filled, optional};
+use crate::present::bench::when::{of_day, time_typed};
 use crate::present::cooker::cautions::{CautionView, cautions as of_build};
 use crate::present::cooker::list::fitting_name;
+use crate::present::diary::day_from_field;
 use crate::present::level;
 use crate::present::tonight::Voice;
 use crate::present::typed::{Mistake, Steps};
@@ -21,7 +23,7 @@ use crate::state::action::BenchAction;
 use crate::state::bench::{Reading, RunAbout, RunReadings};
 use crate::state::ids::CookerId;
 use crate::state::limits;
-use crate::state::refused::Field;
+use crate::state::refused::{Field, Wrong};
 
 /// Every kind, the one that tells most for the least work first.
 pub const KINDS: [RunKind; 4] = [
@@ -42,6 +44,10 @@ pub struct Draft {
     pub name: String,
     /// When it began, as 'HH:MM'; empty means now.
     pub at: String,
+    /// On which day, as 'YYYY-MM-DD'; empty means the latest such time that has been.
+    pub day: String,
+    /// When it was over, as 'HH:MM'; empty means that it goes on.
+    pub ended: String,
     /// What the store's thermometer shows, as typed.
     pub store: String,
     /// What the air's shows.
@@ -60,6 +66,8 @@ impl Draft {
             cooker,
             name: String::new(),
             at: String::new(),
+            day: String::new(),
+            ended: String::new(),
             store: String::new(),
             air: String::new(),
             heater: String::new(),
@@ -79,7 +87,8 @@ impl Draft {
     /// [`Mistake`] of the first field that can't be taken.
     pub fn begin(&self, voice: &Voice<'_>, now: LocalTime) -> Result<BenchAction, Mistake> {
         let degrees = voice.formats.degrees;
-        let started = time_typed(&self.at, Field::At, now, None)?;
+        let started = self.started(now)?;
+        let ended = self.ended(started)?;
         let store_c = filled(&self.store, Field::ReadingC, limits::READING_C, |shown| {
             degrees.to_c(shown)
         })?;
@@ -100,7 +109,7 @@ impl Draft {
         Ok(BenchAction::Add {
             cooker: self.cooker,
             started,
-            ended: None,
+            ended,
             about: Box::new(RunAbout {
                 name,
                 kind: self.kind,
@@ -117,6 +126,33 @@ impl Draft {
                 ..Reading::none(started)
             }]),
         })
+    }
+
+    /// Whether it began before now.
+    pub fn is_earlier(&self) -> bool {
+        !self.at.trim().is_empty()
+    }
+
+    /// Whether it is over, and is written down from paper.
+    pub fn is_over(&self) -> bool {
+        self.is_earlier() && !self.ended.trim().is_empty()
+    }
+
+    fn started(&self, now: LocalTime) -> Result<LocalTime, Mistake> {
+        let day = self.day.trim();
+        if !self.is_earlier() || day.is_empty() {
+            return time_typed(&self.at, Field::At, now, None);
+        }
+        let day = day_from_field(day).ok_or(Field::Day.refuse(Wrong::Empty))?;
+        Ok(of_day(&self.at, Field::At)?.on(day))
+    }
+
+    fn ended(&self, started: LocalTime) -> Result<Option<LocalTime>, Mistake> {
+        if !self.is_over() {
+            return Ok(None);
+        }
+        let ended = of_day(&self.ended, Field::OutAt)?;
+        Ok(Some(ended.after(started)))
     }
 
     /// What this run should be like on a cooker; what is not typed yet is taken as usual.

@@ -93,13 +93,13 @@ pub fn every_s(run: &TestRun, foreseen: Option<&Foreseen>) -> f64 {
     let last = last_read(run);
     match foreseen {
         Some(foreseen) => foreseen.every_s(run.about.kind, run.since_start_s(last)),
-        None if run.pot_in().is_some() => EVERY_POT_S,
+        None if run.pot_open().is_some() => EVERY_POT_S,
         None => EVERY_S,
     }
 }
 
 /// When something was read last; where nothing was, or a pot went in or came out since, then.
-fn last_read(run: &TestRun) -> LocalTime {
+pub(super) fn last_read(run: &TestRun) -> LocalTime {
     let last = run.typed().last().map_or(run.started, |reading| reading.at);
     let pot_s = run.pots.last().map(|pot| pot.out_s.unwrap_or(pot.in_s));
     pot_s.map_or(last, |pot_s| last.max(run.at(pot_s)))
@@ -125,26 +125,33 @@ pub struct ClockText {
     pub is_due: bool,
 }
 
-/// The clock in words; `away` is since when the screen was off, where it has just come back.
+/// The clock in words; `away` is since when the screen was off, where it has just come back. Of what
+/// `is_told_later` nothing is late.
 pub fn clock(
     voice: &Voice<'_>,
     run: &TestRun,
     foreseen: Option<&Foreseen>,
     timer: &Timer,
-    away: Option<LocalTime>,
+    (away, is_told_later): (Option<LocalTime>, bool),
 ) -> ClockText {
     let words = &voice.strings.runs.live;
     let formats = voice.formats;
     #[expect(clippy::cast_precision_loss, reason = "some days at most")]
     let span = |seconds: i64| formats.duration(seconds as f64, Sure::Known);
+    let is_left = timer.is_left() || is_told_later && timer.is_due();
+    let is_due = timer.is_due() && !is_left;
     let mut lines = Vec::new();
-    if timer.is_late() {
+    if is_left {
+        let last = voice.time(last_read(run), Sure::Known);
+        lines.push((words.left_alone)(&last));
+    } else if timer.is_late() {
         lines.push((words.late)(&span(-timer.left_s)));
     } else if !timer.is_due() {
         let due = voice.time(timer.due, Sure::Known);
         lines.push((words.every)(&span(timer.every_s), &due));
     }
-    let missed = away.map_or(0, |away| timer.missed_since(away));
+    let missed = away.filter(|_| !is_left);
+    let missed = missed.map_or(0, |away| timer.missed_since(away));
     if missed == 1 {
         lines.push(words.missed_one.to_owned());
     } else if 1 < missed {
@@ -166,14 +173,16 @@ pub fn clock(
     });
     ClockText {
         before: if timer.is_due() { "" } else { words.next_in }.to_owned(),
-        large: if timer.is_due() {
+        large: if is_left {
+            words.when_you_can.to_owned()
+        } else if is_due {
             words.now.to_owned()
         } else {
             timer.countdown()
         },
         lines,
         ends: ends.unwrap_or_default(),
-        is_due: timer.is_due(),
+        is_due,
     }
 }
 

@@ -11,9 +11,11 @@ pub mod plot;
 mod pot;
 pub mod results;
 mod standard;
+pub mod taking;
 pub mod text;
 pub mod timer;
 pub mod typing;
+pub mod when;
 
 use model::local_time::LocalTime;
 

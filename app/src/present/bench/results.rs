@@ -1,5 +1,7 @@
 //! The figures of builds and runs as rows, and as a file that any spreadsheet reads.
 
+use crate::present::bench::figure::Figure;
+
 /// One figure of a build, or of a run of it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Row {
@@ -7,28 +9,14 @@ pub struct Row {
     pub build: String,
     /// The run's name; empty for what is told of several together.
     pub run: String,
-    /// A stable name of the figure.
-    pub figure: &'static str,
-    /// In the unit.
+    /// The figure, which tells its unit.
+    pub figure: Figure,
+    /// In that unit.
     pub value: f64,
-    /// The unit; empty for a share.
-    pub unit: &'static str,
     /// One standard deviation, where it is known.
     pub sd: Option<f64>,
     /// How it came about, in a word or two.
     pub method: &'static str,
-}
-
-/// Standard deviations from the middle to the tenth and the ninetieth percentile of a normal
-/// distribution.
-pub const TO_PERCENTILE: f64 = 1.2816;
-
-impl Row {
-    /// The tenth and the ninetieth percentile.
-    pub fn band(&self) -> Option<(f64, f64)> {
-        let half = TO_PERCENTILE * self.sd?;
-        Some((self.value - half, self.value + half))
-    }
 }
 
 /// Heads of the columns.
@@ -39,14 +27,14 @@ const HEADS: &str = "build,run,figure,value,unit,sd,low,high,method";
 pub fn csv(rows: &[Row]) -> String {
     let mut text = format!("{HEADS}\r\n");
     for row in rows {
-        let band = row.band();
+        let band = row.sd.map(|sd| row.figure.band(row.value, sd));
         let number = |value: Option<f64>| value.map(significant).unwrap_or_default();
         let cells = [
             cell(&row.build),
             cell(&row.run),
-            cell(row.figure),
+            cell(row.figure.key()),
             significant(row.value),
-            cell(row.unit),
+            cell(row.figure.unit()),
             number(row.sd),
             number(band.map(|band| band.0)),
             number(band.map(|band| band.1)),
@@ -100,6 +88,7 @@ fn significant(value: f64) -> String {
 
 #[cfg(test)]
 mod tests {
+    use model::bench::Parameter;
     use proptest::prelude::*;
 
     use super::*;
@@ -108,9 +97,8 @@ mod tests {
         Row {
             build: build.to_owned(),
             run: run.to_owned(),
-            figure: "loss_w_k",
+            figure: Figure::Of(Parameter::Loss),
             value,
-            unit: "W/K",
             sd,
             method: "fit",
         }
@@ -118,11 +106,12 @@ mod tests {
 
     #[test]
     fn a_row_a_figure_with_its_band() {
+        // 0.41234 over and times exp(1.2816 x 0.02 / 0.41234).
         let text = csv(&[row("Clay", "Cool-down, 3 May", 0.41234, Some(0.02))]);
         assert_eq!(
             text,
             "build,run,figure,value,unit,sd,low,high,method\r\n\
-             Clay,\"Cool-down, 3 May\",loss_w_k,0.4123,W/K,0.02,0.3867,0.438,fit\r\n"
+             Clay,\"Cool-down, 3 May\",loss_w_k,0.4123,W/K,0.02,0.3875,0.4388,fit\r\n"
         );
         let text = csv(&[row("Clay", "", 41_236.0, None)]);
         assert!(

@@ -18,6 +18,10 @@ pub struct Timer {
 
 /// A reading that is this late is late; sooner it is due now. \[s\]
 const LATE_S: i64 = 60;
+/// After so long, and after so many readings that nobody took, the run is left alone: it is in the
+/// past, or nobody is there. \[s\]
+const LEFT_S: i64 = 3600;
+const LEFT_READINGS: i64 = 3;
 
 impl Timer {
     /// The timer at a time, from the last reading, or from the start where there is none yet.
@@ -45,6 +49,11 @@ impl Timer {
     /// Whether it has been time for so long that it was missed.
     pub fn is_late(&self) -> bool {
         self.left_s <= -LATE_S
+    }
+
+    /// Whether nobody has read for so long that calling is of no use.
+    pub fn is_left(&self) -> bool {
+        self.left_s <= -LEFT_S.max(LEFT_READINGS * self.every_s)
     }
 
     /// How many were due while the screen was away since a time, the one that is due now not among
@@ -101,6 +110,14 @@ mod tests {
         assert_eq!(timer.missed_since(at(5)), 2);
         assert_eq!(timer.missed_since(at(15)), 1);
         assert_eq!(timer.missed_since(at(33)), 0);
+    }
+
+    #[test]
+    fn a_run_that_nobody_read_for_hours_is_left_alone() {
+        let left = |every_s: f64, minutes| Timer::new(at(0), every_s, at(minutes)).is_left();
+        assert!(!left(600.0, 69) && left(600.0, 70));
+        // Rarely read, it takes longer to be forgotten.
+        assert!(!left(1800.0, 119) && left(1800.0, 120));
     }
 
     proptest! {

@@ -6,6 +6,8 @@ use model::pot::{Lid, Pot, PotSize};
 
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
+use crate::present::bench::live::last_read;
+use crate::present::bench::when::{When, of_day};
 use crate::present::typed::{self, Mistake, Steps};
 use crate::state::bench::{Reading, TestRun};
 use crate::state::limits;
@@ -44,32 +46,6 @@ pub(super) fn optional(
         Err(mistake) if mistake.is_empty_field() => Ok(None),
         Err(mistake) => Err(mistake),
     }
-}
-
-/// A time of day that is typed: the latest such time that has been, and now where the field is empty.
-/// Nothing is before `earliest`, where that is given: what would be has not come yet.
-///
-/// # Errors
-///
-/// [`Mistake`] of the field.
-pub(super) fn time_typed(
-    text: &str,
-    field: Field,
-    now: LocalTime,
-    earliest: Option<LocalTime>,
-) -> Result<LocalTime, Mistake> {
-    let text = text.trim();
-    if text.is_empty() {
-        return Ok(now);
-    }
-    let time = TimeOfDay::from_field(text).ok_or(Mistake::Text(field, ParseError::NotANumber))?;
-    let at = time.last(now);
-    // Of a time of today that is to come, the one of yesterday was not meant.
-    let is_to_come = at.day() < now.day() && earliest.is_some_and(|earliest| at < earliest);
-    if is_to_come {
-        return Err(field.refuse(Wrong::InFuture).into());
-    }
-    Ok(at)
 }
 
 /// What is read.
@@ -191,8 +167,10 @@ impl Channel {
 /// A reading while it is typed.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct ReadingDraft {
-    /// When, as 'HH:MM'; empty means now.
+    /// When, as 'HH:MM'; empty means now, while the run goes on.
     pub at: String,
+    /// The instant that was proposed for it.
+    pub proposed: Option<LocalTime>,
     /// What each channel shows, in the order of [`Channel::ALL`].
     pub shows: [String; 4],
 }
@@ -203,6 +181,7 @@ impl ReadingDraft {
         let decimals = 1;
         Self {
             at: TimeOfDay::of(reading.at).field(),
+            proposed: None,
             shows: Channel::ALL.map(|channel| {
                 channel.of(reading).map_or_else(String::new, |value| {
                     formats.field(channel.shown(formats, value), decimals)
@@ -211,8 +190,27 @@ impl ReadingDraft {
         }
     }
 
-    /// The reading of a run that began then. What is typed as a time of day is the latest such time
-    /// that has been.
+    /// Puts another time in the field, unless a person wrote one there.
+    pub fn propose(&mut self, next: Option<LocalTime>) {
+        let text =
+            |at: Option<LocalTime>| at.map_or_else(String::new, |at| TimeOfDay::of(at).field());
+        if self.at.trim().is_empty() || self.at == text(self.proposed) {
+            self.at = text(next);
+            self.proposed = next;
+        }
+    }
+
+    /// When it was read, in this run.
+    ///
+    /// # Errors
+    ///
+    /// [`Mistake`] of the field.
+    pub fn when(&self, run: &TestRun, now: LocalTime) -> Result<LocalTime, Mistake> {
+        let when = When::of(run, now).near(self.proposed);
+        when.typed(&self.at, Field::At)
+    }
+
+    /// The reading of a run.
     ///
     /// # Errors
     ///
@@ -220,11 +218,10 @@ impl ReadingDraft {
     pub fn read(
         &self,
         formats: &Formats,
+        run: &TestRun,
         now: LocalTime,
-        started: LocalTime,
     ) -> Result<Reading, Mistake> {
-        let at = time_typed(&self.at, Field::At, now, Some(started))?;
-        self.shown(formats, at)
+        self.shown(formats, self.when(run, now)?)
     }
 
     /// The reading in the place of a former one of a run that began then; the former one's seconds stay
@@ -242,8 +239,7 @@ impl ReadingDraft {
         let at = match self.at.trim() {
             "" => former.at,
             text => {
-                let time = TimeOfDay::from_field(text)
-                    .ok_or(Mistake::Text(Field::At, ParseError::NotANumber))?;
+                let time = of_day(text, Field::At)?;
                 let at = nearest(time, former.at, now);
                 if at < started && now < time.on(now.day()) {
                     return Err(Field::At.refuse(Wrong::InFuture).into());
@@ -300,14 +296,15 @@ pub struct PotDraft {
 }
 
 impl PotDraft {
-    /// The household's own pot with a litre.
-    pub fn new(pot: Pot, formats: &Formats) -> Self {
+    /// The household's own pot with a litre; into a run that is over it went when something was read
+    /// last.
+    pub fn new(pot: Pot, run: &TestRun, formats: &Formats) -> Self {
         Self {
             pot,
             lid: Lid::On,
             water: formats.field(1.0, 1),
             start: String::new(),
-            at: String::new(),
+            at: moved_at(run),
         }
     }
 
@@ -317,7 +314,7 @@ impl PotDraft {
     ///
     /// [`Mistake`] of the first field that can't be taken.
     pub fn read(&self, formats: &Formats, run: &TestRun, now: LocalTime) -> Result<PotIn, Mistake> {
-        let at = time_typed(&self.at, Field::PutIn, now, Some(run.started))?;
+        let at = When::of(run, now).typed(&self.at, Field::PutIn)?;
         let water_kg = filled(&self.water, Field::WaterKg, limits::WATER_KG, |litres| {
             litres
         })?;
@@ -341,13 +338,20 @@ impl PotDraft {
     }
 }
 
-/// When a pot of a run came out, as typed; empty means now.
+/// When a pot went in or came out, as it is proposed: of a run that is over, when something was read
+/// last.
+pub fn moved_at(run: &TestRun) -> String {
+    let over = run.ended.map(|_| TimeOfDay::of(last_read(run)).field());
+    over.unwrap_or_default()
+}
+
+/// When a pot of a run came out, as typed; empty means now, while the run goes on.
 ///
 /// # Errors
 ///
 /// [`Mistake`] where it is no time, or one to come.
 pub fn out_at(text: &str, run: &TestRun, now: LocalTime) -> Result<LocalTime, Mistake> {
-    time_typed(text, Field::OutAt, now, Some(run.started))
+    When::of(run, now).typed(text, Field::OutAt)
 }
 
 /// What is left in a pot by weighing, in litres; `None` where it was not weighed.
@@ -360,136 +364,4 @@ pub fn left(text: &str, pot: &PotIn) -> Result<Option<f64>, Mistake> {
 }
 
 #[cfg(test)]
-mod tests {
-    use model::local_time::Day;
-
-    use super::*;
-    use crate::present::tests::english;
-    use crate::state::settings::Degrees;
-
-    fn at(hour: i64, minute: i64) -> LocalTime {
-        Day(20_000).at_s(hour * 3600 + minute * 60)
-    }
-
-    fn typed(store: &str, time: &str) -> ReadingDraft {
-        ReadingDraft {
-            at: time.to_owned(),
-            shows: [
-                store.to_owned(),
-                String::new(),
-                String::new(),
-                String::new(),
-            ],
-        }
-    }
-
-    #[test]
-    fn now_is_stamped_to_the_second() {
-        let (_, formats) = english();
-        let now = at(18, 5).plus_s(17);
-        let reading = typed("182,5", "").read(&formats, now, now).unwrap();
-        assert_eq!((reading.at, reading.store_c), (now, Some(182.5)));
-        assert_eq!((reading.pot_c, reading.air_c), (None, None));
-    }
-
-    #[test]
-    fn a_time_of_day_is_the_latest_that_has_been() {
-        let (_, formats) = english();
-        let read = |time: &str| {
-            typed("180", time)
-                .read(&formats, at(0, 20), at(-2, 0))
-                .unwrap()
-                .at
-        };
-        assert_eq!(read("00:10"), at(0, 10));
-        assert_eq!(read("23:50"), at(23, 50).plus_s(-86_400));
-    }
-
-    #[test]
-    fn a_time_to_come_is_said_to_be_one() {
-        let (_, formats) = english();
-        let (started, now) = (at(17, 0), at(18, 0));
-        let read = |time: &str| typed("180", time).read(&formats, now, started);
-        let to_come = Field::At.refuse(Wrong::InFuture);
-        assert_eq!(read("18:30").unwrap_err(), to_come.into());
-        // Before the run began: that is refused for what it is.
-        assert_eq!(read("16:30").unwrap().at, at(16, 30));
-        let mut pot = PotDraft::new(crate::state::sample::pot(), &formats);
-        let run = TestRun {
-            started,
-            ..crate::state::sample::test_run()
-        };
-        pot.at = "17:40".to_owned();
-        let put_in = pot.read(&formats, &run, now).unwrap();
-        assert!((put_in.in_s - 2400.0).abs() < 1e-9);
-        pot.at = "19:00".to_owned();
-        let to_come = Field::PutIn.refuse(Wrong::InFuture);
-        assert_eq!(pot.read(&formats, &run, now).unwrap_err(), to_come.into());
-        assert_eq!(out_at("17:55", &run, now), Ok(at(17, 55)));
-        assert_eq!(out_at("", &run, now), Ok(now));
-    }
-
-    #[test]
-    fn a_changed_reading_keeps_its_second() {
-        let (_, formats) = english();
-        let former = Reading {
-            store_c: Some(181.0),
-            ..Reading::none(at(18, 5).plus_s(17))
-        };
-        let mut draft = ReadingDraft::of(&former, &formats);
-        assert_eq!(
-            (draft.at.as_str(), draft.shows[0].as_str()),
-            ("18:05", "181")
-        );
-        draft.shows[0] = "183".to_owned();
-        let reading = draft
-            .changed(&formats, at(20, 0), (at(18, 0), &former))
-            .unwrap();
-        assert_eq!((reading.at, reading.store_c), (former.at, Some(183.0)));
-        draft.at = "18:30".to_owned();
-        let later = at(20, 0).plus_s(5 * 86_400);
-        let moved = draft.changed(&formats, later, (at(18, 0), &former));
-        assert_eq!(moved.unwrap().at, at(18, 30));
-        draft.at = "20:30".to_owned();
-        let to_come = draft.changed(&formats, at(20, 0), (at(18, 0), &former));
-        assert_eq!(
-            to_come.unwrap_err(),
-            Field::At.refuse(Wrong::InFuture).into()
-        );
-    }
-
-    #[test]
-    fn what_no_thermometer_shows_is_refused_in_its_field() {
-        let (_, formats) = english();
-        let wrong = |channel: Channel, text: &str| {
-            let mut draft = typed("", "");
-            draft.shows[channel.place()] = text.to_owned();
-            draft
-                .read(&formats, at(18, 0), at(17, 0))
-                .unwrap_err()
-                .field()
-        };
-        assert_eq!(wrong(Channel::Store, "9999"), Field::ReadingC);
-        assert_eq!(wrong(Channel::Pot, "250"), Field::PotC);
-        assert_eq!(wrong(Channel::Air, "-127"), Field::AirC);
-        assert_eq!(wrong(Channel::Power, "-5"), Field::HeaterW);
-        assert_eq!(wrong(Channel::Pot, "hot"), Field::PotC);
-        assert!(
-            typed("", "")
-                .read(&formats, at(18, 0), at(17, 0))
-                .unwrap_err()
-                .is_empty_field()
-        );
-    }
-
-    #[test]
-    fn fahrenheit_is_understood_as_it_is_shown() {
-        let (_, mut formats) = english();
-        formats.degrees = Degrees::Fahrenheit;
-        let reading = typed("392", "")
-            .read(&formats, at(18, 0), at(17, 0))
-            .unwrap();
-        assert!((reading.store_c.unwrap() - 200.0).abs() < 1e-9);
-        assert_eq!(Channel::Store.unit(&formats), "°F");
-    }
-}
+mod tests;

@@ -161,7 +161,7 @@ pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fac
         fact(
             words.loss,
             (strings.common.units.watts)(&two_digits(formats, figures.loss_w)),
-            (words.w_k)(&two_digits(formats, figures.loss_w_k)),
+            loss_by_kelvin(strings, formats, figures),
             Icon::Jacket,
         ),
         outer_face(strings, formats, figures),
@@ -179,6 +179,19 @@ pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fac
             Icon::PotSteams,
         ),
     ]
+}
+
+/// The loss by the kelvin at the cut-out, and where the bench and the diary tell it.
+fn loss_by_kelvin(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
+    let words = &strings.cooker.follows;
+    let w_k = |value: f64| (words.w_k)(&two_digits(formats, value));
+    let at = |celsius| formats.temperature(celsius, Sure::Known);
+    (words.loss_detail)(
+        &w_k(figures.loss_w_k),
+        &at(figures.cutout_c),
+        &w_k(figures.working_loss_w_k),
+        &at(figures.working_c),
+    )
 }
 
 fn outer_face(strings: &Strings, formats: &Formats, figures: &Figures) -> Fact {

@@ -4,7 +4,7 @@ use model::journal::{Journal, Outcome, What};
 use model::odds::{Band, Learned, Multiplier};
 
 use crate::components::Fact;
-use crate::i18n::format::Formats;
+use crate::i18n::format::{Formats, Sure};
 use crate::i18n::strings::Strings;
 use crate::i18n::strings::cooker::learned::Against;
 
@@ -123,7 +123,14 @@ fn known_fact(strings: &Strings, formats: &Formats, one: &Learned) -> Fact {
     let band = (words.so_many_times)(&say(one.now.p50), &say(one.now.p10), &say(one.now.p90));
     let figure = one.told_w_k.map(|told| {
         let w_k = |value: f64| (strings.cooker.follows.w_k)(&formats.number(value, 2));
-        (words.figure)(&w_k(told * one.now.p50), &w_k(told))
+        let (now, told) = (w_k(told * one.now.p50), w_k(told));
+        match one.told_at_c {
+            Some(at_c) => {
+                let at = formats.temperature(at_c, Sure::Known);
+                (words.figure_at)(&now, &told, &at)
+            }
+            None => (words.figure)(&now, &told),
+        }
     });
     Fact {
         label: (words.name)(one.multiplier).to_owned(),
@@ -191,6 +198,7 @@ mod tests {
             prior: band(0.7, 1.0, 1.4),
             now,
             told_w_k: Some(0.4),
+            told_at_c: Some(188.0),
         }
     }
 
@@ -209,7 +217,7 @@ mod tests {
         assert_eq!(value, "more");
         assert_eq!(
             detail.replace('\u{A0}', " "),
-            "about 1.3 times the table; between 1.1 and 1.4 (0.52 W/K; by the table 0.40 W/K)"
+            "about 1.3 times the table; between 1.1 and 1.4 (0.52 W/K; by the table 0.40 W/K; the store at 188 °C)"
         );
         assert!(view.from.starts_with("From 3 reports"));
     }
@@ -240,6 +248,7 @@ mod tests {
         let rice = Learned {
             multiplier: Multiplier::GrainTime,
             told_w_k: None,
+            told_at_c: None,
             ..loss(band(0.95, 1.0, 1.05))
         };
         let mut journal = Journal::default();

@@ -274,10 +274,21 @@ fn curves(
 /// What was measured, and the figures.
 #[component]
 fn Tables(scene: Scene) -> impl IntoView {
-    let measured = scene.say(present::measured);
-    let figures = scene.say(|voice, runs| {
+    let beside = scene.comparing.beside();
+    let measured = table_of(scene, present::measured);
+    let figures = table_of(scene, |voice, runs, beside| {
         let caption = voice.strings.runs.report.figures;
-        present::figures(voice, runs, &Figure::STANDARD, caption)
+        present::figures(voice, (runs, beside), &Figure::STANDARD, caption)
+    });
+    let has_description = scene.say(|_, runs| present::has_description(runs));
+    let detail = Signal::derive(move || {
+        let report = &scene.shell.words.strings().runs.report;
+        if has_description.get() {
+            report.beside_detail
+        } else {
+            report.beside_none
+        }
+        .to_owned()
     });
     let none = Memo::new(move |_| {
         measured.with(|table| table.rows.is_empty()) && figures.with(|table| table.rows.is_empty())
@@ -290,6 +301,17 @@ fn Tables(scene: Scene) -> impl IntoView {
         }
     };
     view! {
+        <Show when=move || !none.get()>
+            <div class="panel bench-no-paper">
+                <Toggle
+                    label=scene.heading(|strings| strings.runs.report.beside)
+                    detail
+                    on=beside
+                    on_change=Callback::new(move |on| beside.set(on))
+                    test="compare-beside"
+                />
+            </div>
+        </Show>
         {table(measured, "compare-measured")}
         {table(figures, "compare-figures")}
         <p class="field__hint">{move || together.get()}</p>
@@ -297,6 +319,17 @@ fn Tables(scene: Scene) -> impl IntoView {
             <p class="field__hint">{scene.heading(|strings| strings.runs.report.fit_first)}</p>
         </Show>
     }
+}
+
+/// A table of the runs, with what their descriptions foresee where that is wanted, followed.
+fn table_of(scene: Scene, what: fn(&Voice<'_>, &[Chosen], bool) -> TableView) -> Memo<TableView> {
+    let beside = scene.comparing.beside();
+    Memo::new(move |_| {
+        let beside = beside.get();
+        scene
+            .runs
+            .with(|runs| say(scene.shell, |voice| what(voice, runs, beside)))
+    })
 }
 
 /// The results as a file.

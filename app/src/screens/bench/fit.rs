@@ -4,24 +4,27 @@ use crate::reactive::*;
 use leptos::task::spawn_local;
 use model::cooker::Cooker;
 
-use super::frame::Frame;
+use super::frame::{Frame, say};
 use super::prices::Prices;
-use super::sheet::Sheet;
+use super::sheet::Sheet as FoundSheet;
 use crate::bench::answer::{Answer, Fitted};
 use crate::bench::ask::{FitAsk, What};
 use crate::components::{
-    ActionDock, Button, EmptyNote, Icon, LinkButton, Panel, StatusLine, StatusTone, Toggle, Tone,
+    ActionDock, Button, EmptyNote, FactList, Icon, LinkButton, Panel, Sheet, StatusLine,
+    StatusTone, Toggle, Tone,
 };
 use crate::i18n::refusal::refusal;
 use crate::platform::bench::Luggage;
+use crate::present::bench::taking;
 use crate::screens::later::bit_by_bit;
 use crate::shell::bench::{ask, sweep};
+use crate::shell::reminder::site;
 use crate::shell::toasts::ToastAbout;
 use crate::shell::{Shell, use_shell};
 use crate::state::action::{Action, BenchAction};
 use crate::state::bench::{RunReadings, TestRun};
 use crate::state::document::Document;
-use crate::state::ids::RunId;
+use crate::state::ids::{CookerId, RunId};
 use crate::state::refused::Refused;
 use crate::state::route::{BenchPage, Route};
 
@@ -141,7 +144,7 @@ fn Found(id: RunId) -> impl IntoView {
             {move || is_working.get().then(|| words.strings().bench.fit.working)}
         </p>
         {trouble}
-        {move || fitted.get().map(|found| view! { <Sheet blocks=found.sheet /> })}
+        {move || fitted.get().map(|found| view! { <FoundSheet blocks=found.sheet /> })}
         <Show when=move || has_pot.get()>
             <Prices />
         </Show>
@@ -244,8 +247,11 @@ fn Use(
         if is_used.get() { fit.used } else { fit.use_it }.to_owned()
     });
     let refused = RwSignal::new(None::<Refused>);
-    let on_press =
-        move |()| refused.set(use_it(shell, id, cooker.get_value(), described.get_value()).err());
+    let asked = RwSignal::new(false);
+    let on_use = move |()| {
+        asked.set(false);
+        refused.set(use_it(shell, id, cooker.get_value(), described.get_value()).err());
+    };
     let formats = words.formats();
     let trouble = move || {
         let refused = refused.get()?;
@@ -255,17 +261,78 @@ fn Use(
     };
     view! {
         {trouble}
-        <p class="field__hint">{words.text(|strings| strings.bench.fit.weighed)}</p>
         <ActionDock>
             <Button
                 label
-                on_press=Callback::new(on_press)
+                on_press=Callback::new(move |()| asked.set(true))
                 icon=Icon::Tick
                 tone=Tone::Primary
                 disabled=is_used
                 test="fit-use"
             />
         </ActionDock>
+        <Before of cooker asked on_use=Callback::new(on_use) />
+    }
+}
+
+/// What changes, before it does.
+#[component]
+fn Before(
+    of: CookerId,
+    cooker: StoredValue<Box<Cooker>>,
+    asked: RwSignal<bool>,
+    on_use: Callback<()>,
+) -> impl IntoView {
+    let shell = use_shell();
+    let words = shell.words;
+    let name = shell.store.read(move |document| {
+        let owned = document.cooker(of);
+        owned.map(|owned| owned.name.clone()).unwrap_or_default()
+    });
+    let title = Signal::derive(move || (words.strings().bench.fit.taking.title)(&name.get()));
+    let changes = move || {
+        shell.store.now_is(|document| {
+            let now = &document.cooker(of)?.cooker;
+            let site = site(document)?;
+            cooker.with_value(|then| say(shell, |voice| taking::changes(voice, &site, now, then)))
+        })
+    };
+    view! {
+        <Sheet
+            title
+            close=words.text(|strings| strings.common.buttons.close)
+            open=asked
+            on_close=Callback::new(move |()| asked.set(false))
+            test="fit-changes"
+        >
+            {move || {
+                asked.get().then(|| {
+                    let facts = changes().unwrap_or_default();
+                    let taking = &words.strings().bench.fit.taking;
+                    let lead = if facts.is_empty() { taking.none } else { taking.lead };
+                    let has_store = facts.iter().any(|fact| fact.label == taking.store);
+                    let weighed = has_store.then(|| {
+                        let text = words.strings().bench.fit.weighed;
+                        view! { <p class="field__hint">{text}</p> }
+                    });
+                    view! {
+                        <div class="stack">
+                            <p>{lead}</p>
+                            <FactList facts=Signal::from(facts) />
+                            <p class="field__hint">{taking.rest}</p>
+                            {weighed}
+                            <Button
+                                label=words.text(|strings| strings.bench.fit.taking.do_it)
+                                on_press=on_use
+                                icon=Icon::Tick
+                                tone=Tone::Primary
+                                test="fit-use-now"
+                            />
+                        </div>
+                    }
+                })
+            }}
+        </Sheet>
     }
 }
 

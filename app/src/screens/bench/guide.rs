@@ -8,8 +8,8 @@ use model::tonight::Rig;
 
 use super::frame::{Frame, cautions, say, say_now, wrong_with};
 use crate::components::{
-    ActionDock, Button, Choice, ChoiceOption, Icon, LinkButton, NumberField, NumberFieldText,
-    Panel, Select, SelectOption, TextArea, TextField, TimeField, Tone,
+    ActionDock, Button, Choice, ChoiceOption, DateField, Icon, LinkButton, NumberField,
+    NumberFieldText, Panel, Select, SelectOption, TextArea, TextField, TimeField, Tone,
 };
 use crate::present::bench::guide::{self as present, Draft, KINDS};
 use crate::present::bench::list::icon;
@@ -98,8 +98,12 @@ pub(super) fn Guide() -> impl IntoView {
                 <Button
                     label=Signal::derive(move || {
                         let guide = &shell.words.strings().runs.guide;
-                        let is_now = scene.draft.with(|draft| draft.at.trim().is_empty());
-                        if is_now { guide.start } else { guide.start_earlier }.to_owned()
+                        let label = scene.draft.with(|draft| match (draft.is_earlier(), draft.is_over()) {
+                            (_, true) => guide.write_over,
+                            (true, false) => guide.start_earlier,
+                            (false, false) => guide.start,
+                        });
+                        label.to_owned()
                     })
                     on_press=Callback::new(move |()| scene.start())
                     tone=Tone::Primary
@@ -320,6 +324,29 @@ fn Before(scene: Scene) -> impl IntoView {
             />
         }
     };
+    let is_earlier = Memo::new(move |_| scene.draft.with(Draft::is_earlier));
+    let earlier = move || {
+        is_earlier.get().then(|| {
+            view! {
+                <DateField
+                    label=words.text(|strings| strings.runs.guide.day)
+                    value=value_of(scene, |draft| &mut draft.day)
+                    on_input=Callback::new(move |typed| scene.edit(|draft| draft.day = typed))
+                    hint=words.text(|strings| strings.runs.guide.day_hint)
+                    error=wrong_with(shell, scene.wrong, Field::Day)
+                    test="run-day"
+                />
+                <TimeField
+                    label=words.text(|strings| strings.runs.guide.ended)
+                    value=value_of(scene, |draft| &mut draft.ended)
+                    on_input=Callback::new(move |typed| scene.edit(|draft| draft.ended = typed))
+                    hint=words.text(|strings| strings.runs.guide.ended_hint)
+                    error=wrong_with(shell, scene.wrong, Field::OutAt)
+                    test="run-ended"
+                />
+            }
+        })
+    };
     view! {
         <Panel heading=words.text(|strings| strings.runs.guide.before) test="run-before">
             <Cooker scene />
@@ -334,6 +361,7 @@ fn Before(scene: Scene) -> impl IntoView {
                 error=wrong_with(shell, scene.wrong, Field::At)
                 test="run-began"
             />
+            {earlier}
             {line(|strings| strings.runs.guide.name, |draft| &mut draft.name, Field::Name, "run-name")}
             <TextArea
                 label=words.text(|strings| strings.runs.guide.notes)

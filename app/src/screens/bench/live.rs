@@ -1,5 +1,6 @@
 //! A test run that goes on, made for one thumb: its clock, the reading, the pot, and what was read.
 
+mod ends;
 mod entry;
 mod pots;
 mod sheet;
@@ -9,22 +10,19 @@ use model::bench::Foreseen;
 
 use super::frame::{Frame, say};
 use crate::chart::LineChart;
-use crate::components::{
-    ActionDock, Button, EmptyNote, EntryRow, EntryView, Icon, LinkButton, Panel, StatusLine,
-    StatusTone, Toggle, Tone,
-};
+use crate::components::{Button, EmptyNote, EntryRow, EntryView, Icon, Panel, Toggle};
 use crate::i18n::refusal::refusal;
 use crate::platform::call::Notices;
 use crate::present::bench::live as present;
 use crate::present::bench::typing::ReadingDraft;
+use crate::present::bench::when::proposed;
 use crate::present::typed::Mistake;
-use crate::shell::reminder::Reminder;
+use crate::shell::reminder::{Reminder, rig_of};
 use crate::shell::{Shell, use_shell};
 use crate::state::action::{Action, BenchAction};
-use crate::state::bench::TestRun;
+use crate::state::bench::{RunReadings, TestRun};
 use crate::state::ids::RunId;
 use crate::state::refused::Refused;
-use crate::state::route::{BenchPage, Route};
 use model::local_time::LocalTime;
 
 /// The run and what is typed. Copies stand for the same one.
@@ -45,9 +43,11 @@ pub(super) struct Scene {
 
 impl Scene {
     fn new(shell: Shell, id: RunId) -> Self {
+        let reminder: Reminder = expect_context();
+        reminder.told_later().set(false);
         Self {
             shell,
-            reminder: expect_context(),
+            reminder,
             id,
             run: shell
                 .store
@@ -76,6 +76,19 @@ impl Scene {
         self.shell.store.read(|document| {
             let household = document.household.as_ref()?;
             model::water::boiling_point_c(household.place.altitude_m).ok()
+        })
+    }
+
+    /// When the next reading was taken, of a run that is written down from paper, followed.
+    fn proposed(&self) -> Memo<Option<LocalTime>> {
+        let scene = *self;
+        let rig = rig_of(self.shell, self.run);
+        Memo::new(move |_| {
+            let told_later = scene.reminder.told_later().get();
+            let now = scene.shell.clock.now_untracked();
+            let run = scene.run.get()?;
+            let foreseen = rig.with(|rig| present::foreseen(rig.as_ref()?, &run));
+            proposed(&run, foreseen.as_ref(), told_later, now)
         })
     }
 
@@ -109,6 +122,7 @@ pub(super) fn Live(
             .run
             .with(|run| run.as_ref().is_some_and(|run| run.ended.is_none()))
     });
+    let is_file = is_file(scene);
     let refused = move || {
         scene.refused.get().map(|refused| {
             let said = say(shell, |voice| {
@@ -122,24 +136,36 @@ pub(super) fn Live(
             let text = shell.words.text(|strings| strings.runs.live.gone);
             return view! { <EmptyNote icon=Icon::Bench text /> };
         }
-        let now = goes_on.get().then(|| {
-            view! {
+        let now = if goes_on.get() {
+            Some(view! {
                 <ClockPanel scene />
                 <entry::Entry scene />
                 <pots::Pots scene />
                 <Remind scene />
-            }
-        });
+            })
+        } else if is_file.get_untracked() {
+            None
+        } else {
+            Some(view! {
+                <entry::EntryLater scene />
+                <pots::Pots scene />
+            })
+        };
         view! {
             {now}
             {refused}
             <Readings scene />
             <Plot scene />
-            <Ends scene goes_on />
+            <ends::Ends scene goes_on />
             <sheet::ChangeSheet scene />
         }
     };
     view! { <Frame title line>{body}</Frame> }
+}
+
+/// Whether its readings come from a text.
+fn is_file(scene: Scene) -> Memo<bool> {
+    Memo::new(move |_| scene.with(|run| matches!(run.readings, RunReadings::File(_))) == Some(true))
 }
 
 /// The clock of the run, in words, followed to the second.
@@ -149,9 +175,9 @@ fn clock(scene: Scene) -> Memo<Option<present::ClockText>> {
         let timer = reminder.timer().get()?;
         reminder.going().with(|going| {
             let going = going.as_ref().filter(|going| going.run.id == scene.id)?;
-            let away = reminder.away().get();
+            let told = (reminder.away().get(), reminder.told_later().get());
             Some(say(scene.shell, |voice| {
-                present::clock(voice, &going.run, going.foreseen.as_ref(), &timer, away)
+                present::clock(voice, &going.run, going.foreseen.as_ref(), &timer, told)
             }))
         })
     })
@@ -279,9 +305,7 @@ fn Readings(scene: Scene) -> impl IntoView {
             view! { <Button label on_press=Callback::new(move |()| all.set(true)) icon=Icon::Unfold /> }
         })
     };
-    let is_file = Memo::new(move |_| {
-        scene.with(|run| run.typed().is_empty() && 0 < run.n_rows()) == Some(true)
-    });
+    let is_file = is_file(scene);
     let none = move || {
         (rows.with(Vec::is_empty) && !is_file.get()).then(|| {
             let text = words.strings().runs.live.none_yet;
@@ -324,81 +348,5 @@ fn Plot(scene: Scene) -> impl IntoView {
                 <LineChart view y_text=Callback::new(y_text) test="run-chart" />
             </Panel>
         })
-    }
-}
-
-/// Finishing it, going on with it, and what comes after.
-#[component]
-fn Ends(scene: Scene, goes_on: Memo<bool>) -> impl IntoView {
-    let shell = scene.shell;
-    let words = shell.words;
-    let id = scene.id;
-    let erase = move |()| {
-        if scene.act(BenchAction::Erase(id)) {
-            shell.router.go(Route::Bench(BenchPage::List));
-        }
-    };
-    let ends = move || {
-        if goes_on.get() {
-            let finish = move |()| {
-                let at = shell.clock.now_untracked();
-                scene.act(BenchAction::Finish { run: id, at });
-            };
-            view! {
-                <Button
-                    label=words.text(|strings| strings.runs.live.finish)
-                    on_press=Callback::new(finish)
-                    icon=Icon::Tick
-                    test="run-finish"
-                />
-            }
-        } else {
-            view! {
-                <Button
-                    label=words.text(|strings| strings.runs.live.go_on)
-                    on_press=Callback::new(move |()| {
-                        scene.act(BenchAction::GoOn(id));
-                    })
-                    icon=Icon::Undo
-                    test="run-go-on"
-                />
-            }
-        }
-    };
-    let dock = move || {
-        (!goes_on.get()).then(|| {
-            view! {
-                <ActionDock>
-                    <LinkButton
-                        href=Route::Bench(BenchPage::Fit(id)).hash()
-                        label=words.text(|strings| strings.runs.live.to_fit)
-                        tone=Tone::Primary
-                        icon=Icon::Look
-                        test="run-to-fit"
-                    />
-                </ActionDock>
-            }
-        })
-    };
-    let few = Memo::new(move |_| {
-        let few = scene.with(|run| say(shell, |voice| present::too_few(voice, run)));
-        few.flatten()
-    });
-    view! {
-        {move || {
-            few.get()
-                .map(|text| view! { <StatusLine tone=StatusTone::Notice text test="run-few" /> })
-        }}
-        <div class="row">
-            {ends}
-            <Button
-                label=words.text(|strings| strings.runs.live.erase)
-                on_press=Callback::new(erase)
-                tone=Tone::Danger
-                icon=Icon::Bin
-                test="run-erase"
-            />
-        </div>
-        {dock}
     }
 }

@@ -210,19 +210,16 @@ fn keep_fit(document: &mut Document, of: RunId, fit: KeptFit) -> Result<(), Refu
     let runs = &mut document.bench.runs;
     for run in runs.iter_mut().filter(|run| fit.runs.contains(&run.id)) {
         let before = run.fit.take();
-        let (boiling, standard_w) = if run.id == of {
-            (fit.boiling, fit.standard_w)
+        // What was found of another run's pot says nothing of this one's.
+        let own = if run.id == of {
+            Some(&fit)
         } else {
-            // What was found of another run's pot says nothing of this one's.
-            let own = before.as_ref();
-            (
-                own.and_then(|own| own.boiling),
-                own.and_then(|own| own.standard_w),
-            )
+            before.as_ref()
         };
         run.fit = Some(KeptFit {
-            boiling,
-            standard_w,
+            boiling: own.and_then(|own| own.boiling),
+            standard_w: own.and_then(|own| own.standard_w),
+            described_boil_s: own.and_then(|own| own.described_boil_s),
             ..fit.clone()
         });
     }

@@ -8,7 +8,9 @@ use model::pot::Lid;
 use proptest::prelude::*;
 
 use crate::state::action::{Action, BenchAction};
-use crate::state::bench::{Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun};
+use crate::state::bench::{
+    Described, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun,
+};
 use crate::state::ids::{CookerId, RunId};
 use crate::state::sample::{TODAY, at, pot};
 
@@ -95,6 +97,34 @@ pub(crate) fn kept_fit(run: RunId) -> KeptFit {
             efficiency: Some(0.61),
         }),
         standard_w: None,
+        described: None,
+        described_boil_s: None,
+    }
+}
+
+/// The same with what the description foresaw: the seat twice as good, the litre in half the time.
+pub(crate) fn kept_beside_description(run: RunId) -> KeptFit {
+    let fit = kept_fit(run);
+    let mut found = fit.found.clone();
+    for found in &mut found {
+        found.measured = Measured {
+            value: 825.0,
+            sd: 412.5,
+        };
+    }
+    let figures = fit.figures.map(|figures| ChargeFigures {
+        first_litre_s: Some(450.0),
+        ..figures
+    });
+    KeptFit {
+        described: Some(Described {
+            working_c: 188.0,
+            found,
+            figures,
+            spread: fit.spread,
+        }),
+        described_boil_s: Some(480.0),
+        ..fit
     }
 }
 

@@ -129,6 +129,19 @@ fn the_committed_save_of_version_1_is_read_and_written_alike() {
     assert_eq!(written.trim(), V1.trim());
 }
 
+/// Fits that were kept before the description was kept with them.
+#[test]
+fn a_save_without_descriptions_beside_its_fits_is_read() {
+    let lines = V1.lines().filter(|line| !line.contains("\"described"));
+    let without = lines.collect::<Vec<_>>().join("\n");
+    let without = without.replace("\"standard_w\": null,", "\"standard_w\": null");
+    assert!(without.len() < V1.len());
+    assert_eq!(
+        decode(&without).unwrap().document,
+        decode(V1).unwrap().document
+    );
+}
+
 #[test]
 fn what_is_written_is_the_same_to_the_byte() {
     let document = at_the_edges();

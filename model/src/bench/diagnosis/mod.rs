@@ -169,6 +169,7 @@ pub fn diagnose(
         start.store_c = found.start_c;
         start.jacket_c = found.jacket_c;
         start.pots_c.clone_from(&found.pots_c);
+        start.pots_metal.clone_from(&found.pots_metal);
     }
     let case = Case {
         body,

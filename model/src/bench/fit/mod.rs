@@ -102,15 +102,30 @@ pub struct RunFit {
     pub jacket_c: f64,
     /// Each pot as it went in. [°C]
     pub pots_c: Vec<f64>,
+    /// What the metal of each took over what its table says.
+    pub pots_metal: Vec<f64>,
     /// Root mean square of what is left over. \[K\]
     pub rms_k: f64,
     /// Scatter of what is left over, as [`Fit::scatter_k`] has it of all runs. \[K\]
     pub scatter_k: f64,
 }
 
+/// What the store does, which tells how far the network can be trusted with it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum StoreKind {
+    /// It stays solid.
+    Solid,
+    /// Something in it melts and freezes at one place.
+    Melts,
+    /// It stays liquid below its melting point.
+    Supercools,
+}
+
 /// What the runs say of the cooker.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fit {
+    /// What was fitted.
+    pub store: StoreKind,
     /// Every parameter of this cooker, free ones and held ones.
     pub estimates: Vec<Estimate>,
     /// All of them as one set.
@@ -196,6 +211,12 @@ pub fn fit(body: &Body, runs: &[Run], settings: &Settings) -> Result<Fit, FitErr
     report(body, runs, &plans, settings, &solved, &spread)
 }
 
+/// Doubt of the heat that a pot's metal takes beside its water, as a logarithm: its weight goes by its
+/// size, and its base is much hotter than the water while heat comes through it, which the network has no
+/// place for. Without it a pot of weighed water would be a better measure of heat than a meter at the heater,
+/// and pull loss and capacity along. Inferred.
+const POT_METAL: f64 = 0.5;
+
 /// What is to be found: the shared figures that these runs touch, and where each run began.
 fn axes(body: &Body, plans: &[Plan], settings: &Settings) -> Vec<Axis> {
     let mut axes = Vec::new();
@@ -213,6 +234,7 @@ fn axes(body: &Body, plans: &[Plan], settings: &Settings) -> Vec<Axis> {
         ));
         for (pot, start_c) in plan.start.pots_c.iter().enumerate() {
             axes.push(Axis::own(Unknown::PotStart(run, pot), *start_c, 2.0));
+            axes.push(Axis::own_factor(Unknown::PotMetal(run, pot), POT_METAL));
         }
     }
     axes
@@ -291,6 +313,7 @@ fn report(
             start_c: start.store_c,
             jacket_c: start.jacket_c,
             pots_c: start.pots_c.clone(),
+            pots_metal: start.pots_metal.clone(),
             residuals,
         });
     }
@@ -313,7 +336,14 @@ fn report(
         solved.converged,
         settings,
     );
+    let rig = body.rig();
+    let store = match rig.melting_c() {
+        None => StoreKind::Solid,
+        Some(_) if rig.supercooling_sd_k() > 0.0 => StoreKind::Supercools,
+        Some(_) => StoreKind::Melts,
+    };
     Ok(Fit {
+        store,
         estimates,
         values,
         correlations,

@@ -161,6 +161,8 @@ pub(super) enum Unknown {
     JacketStart(usize),
     /// A pot of a run as it went in.
     PotStart(usize, usize),
+    /// What the metal of a pot of a run takes, over what its table says.
+    PotMetal(usize, usize),
 }
 
 /// One direction of the search: 0 is the description, 1 one standard deviation more.
@@ -202,6 +204,16 @@ impl Axis {
             centre,
             sd,
             ratio: false,
+        }
+    }
+
+    /// A factor of a run's own, by its logarithm.
+    pub(super) const fn own_factor(unknown: Unknown, log_sd: f64) -> Self {
+        Self {
+            unknown,
+            centre: 1.0,
+            sd: log_sd,
+            ratio: true,
         }
     }
 

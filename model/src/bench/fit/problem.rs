@@ -99,6 +99,14 @@ impl<'a> Problem<'a> {
                         *start_c = value;
                     }
                 }
+                Unknown::PotMetal(run, pot) => {
+                    let start = starts
+                        .get_mut(run)
+                        .and_then(|start| start.pots_metal.get_mut(pot));
+                    if let Some(metal) = start {
+                        *metal = value;
+                    }
+                }
             }
         }
         (values, starts)
@@ -145,7 +153,8 @@ impl<'a> Problem<'a> {
                 Unknown::Shared(_) => 0..self.plans.len(),
                 Unknown::StoreStart(run)
                 | Unknown::JacketStart(run)
-                | Unknown::PotStart(run, _) => run..run + 1,
+                | Unknown::PotStart(run, _)
+                | Unknown::PotMetal(run, _) => run..run + 1,
             };
             for run in runs {
                 let below = self.of_run(run, &low, low_starts.get(run)?)?;

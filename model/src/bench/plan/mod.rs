@@ -49,6 +49,8 @@ pub(crate) struct Start {
     pub(crate) jacket_c: f64,
     /// Each pot as it goes in. [°C]
     pub(crate) pots_c: Vec<f64>,
+    /// What the metal of each takes over what its table says.
+    pub(crate) pots_metal: Vec<f64>,
     /// The store is found so much hotter as the last pot goes in. \[K\]
     pub(crate) lift_k: f64,
 }
@@ -111,6 +113,7 @@ impl Plan {
             start: Start {
                 store_c,
                 jacket_c: air_c + 0.5 * over_k,
+                pots_metal: vec![1.0; of.pots.len()],
                 pots_c: of.pots.iter().map(|pot| start_of(pot, of, air_c)).collect(),
                 lift_k: 0.0,
             },
@@ -160,7 +163,9 @@ impl Plan {
                     let jacket_c = state.jacket_c() + 0.5 * start.lift_k;
                     state.set_store(net, net.curve().enthalpy_j(lifted_c), jacket_c);
                 }
-                state.put_pot_in(pot_with(body, pot, values, t_c, stretch.air_c))?;
+                let mut load = pot_with(body, pot, values, t_c, stretch.air_c);
+                load.c_dry_j_k *= start.pots_metal.get(next_pot).copied().unwrap_or(1.0);
+                state.put_pot_in(load)?;
                 followed.charged_j += ledger.heater_j;
                 (before, ledger) = (Some(state), Ledger::default());
                 out_s = pot.out_s.unwrap_or(f64::INFINITY);

@@ -1,6 +1,6 @@
 //! English: the page of what was found from a run.
 
-use crate::i18n::strings::bench::fit::Fit;
+use crate::i18n::strings::bench::fit::{Fit, Taking};
 
 pub(super) const FIT: Fit = Fit {
     title: "What was found",
@@ -19,6 +19,20 @@ pub(super) const FIT: Fit = Fit {
         "As many panels again",
     ],
     use_it: "Use for this cooker",
+    taking: Taking {
+        title: |name| format!("What changes in {name}"),
+        lead: "As it counts now, then as it will count from the first day of its diary on. It can be undone.",
+        none: "Nothing: the cooker already counts as it was measured.",
+        loss: |at| format!("Loss through the jacket, the store at {at}"),
+        jacket: "Heat the jacket holds",
+        store: "Heat the store holds from the boil to the cut-out",
+        contact: |at| format!("Contact with the pot, the store at {at}"),
+        tracker: "Share that the tracker brings to the heater",
+        from_to: |now, then, unit| format!("{now} → {then}\u{A0}{unit}"),
+        doubt: |now, then| format!("give or take {now} now, {then} then"),
+        rest: "Everything else stays as it is described.",
+        do_it: "Use these figures",
+    },
     weighed: "Weights stay as you gave them. The store then counts as holding what was measured, until \
               you change what is in it.",
     used: "Used for this cooker",

@@ -17,6 +17,11 @@ pub(super) const FOLLOWS: Follows = Follows {
     night_detail: |litres| format!("still boils about {litres}"),
     night_nothing: "boils nothing any more",
     loss: "Lost through the jacket when full",
+    loss_detail: |full, full_c, halfway, halfway_c| {
+        format!(
+            "{full} at {full_c}. Tests and diary tell it for a store halfway to the boil, where the jacket conducts less: {halfway} at {halfway_c}"
+        )
+    },
     outer_face: "Outside of the jacket then",
     outer_face_burns: "burns at a touch",
     outer_face_unknown: "the jacket was measured, not described",

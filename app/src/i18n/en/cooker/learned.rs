@@ -48,6 +48,7 @@ pub(super) const LEARNED: Learned = Learned {
         format!("about {middle} times the table; between {low} and {high}")
     },
     figure: |now, told| format!("{now}; by the table {told}"),
+    figure_at: |now, told, at| format!("{now}; by the table {told}; the store at {at}"),
     open: "Not learned yet",
     taught_by: |multiplier| match multiplier {
         Multiplier::Loss => "A thermometer reading in the morning, before the sun, would tell.",

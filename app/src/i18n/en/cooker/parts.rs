@@ -123,7 +123,7 @@ pub(super) const PARTS: Parts = Parts {
         rods: "Steel rods through it",
         rods_hint: "Legs, bolts and tubes of about 6 mm, from the store to the outside.",
         loss: "Heat lost",
-        loss_hint: "Watts for each kelvin between store and air.",
+        loss_hint: "Watts for each kelvin between store and air, the store halfway between the boil and its cut-out.",
         capacity: "Heat the jacket itself holds",
         capacity_hint: "Joules for each kelvin. When in doubt leave it as it is.",
         w_k: "W/K",

@@ -77,6 +77,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
     told: |low, high, described| {
         format!("{low} to {high} in 8 of 10 cases; described as {described}")
     },
+    told_at: |said, at| format!("{said}; with the store at {at}"),
     not_told: "not told by these readings: the description stands",
     held: "held as described",
     unit: |parameter, number| match parameter {

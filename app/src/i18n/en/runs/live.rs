@@ -10,6 +10,12 @@ pub(super) const LIVE: Live = Live {
     now: "Read now",
     every: |every, due| format!("Every {every}: the next at {due}."),
     late: |time| format!("{time} late. Nothing is spoilt: read now, the time is kept with it."),
+    when_you_can: "When you can",
+    left_alone: |time| {
+        format!(
+            "Nothing is written down since {time}. Read now, or give what was read meanwhile its time: the next time is then proposed."
+        )
+    },
     missed_one: "While the screen was off one reading was due. Go on with the next.",
     missed: |count| {
         format!("While the screen was off {count} readings were due. Go on with the next.")
@@ -39,7 +45,11 @@ pub(super) const LIVE: Live = Live {
     higher: "higher",
     at: "Read at",
     at_hint: "Empty means now.",
+    at_proposed: "Proposed from the reading before. Change it to what the paper says.",
+    at_within: "A time between the start of the run and its end.",
     note: "Write it down",
+    note_at: |time| format!("Write it down for {time}"),
+    from_paper: "Write down from paper",
     readings: "Readings",
     none_yet: "None yet. The first one starts the clock.",
     value: |name, value| format!("{name} {value}"),
@@ -67,6 +77,7 @@ pub(super) const LIVE: Live = Live {
     went_in: "It went in at",
     came_out: "It came out at",
     boils: "It boils now",
+    boiled_at: |time| format!("It boiled at {time}"),
     boils_hint: |degrees| format!("Writes {degrees} down for the pot: water boils there here."),
     water: "Water",
     start: "It goes in at",
@@ -79,6 +90,9 @@ pub(super) const LIVE: Live = Live {
     },
     more_readings: "Write more readings",
     finish: "Finish the run",
+    finish_earlier: "It ended earlier",
+    finished: "It ended at",
+    finish_at: |time| format!("Finish the run at {time}"),
     go_on: "Let it go on",
     to_fit: "What it tells",
     erase: "Erase the run",

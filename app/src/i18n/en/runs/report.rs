@@ -23,6 +23,10 @@ pub(super) const REPORT: Report = Report {
     file_gone: |name| format!("The readings of {name} were in a file that can’t be read any more."),
     not_read: |name| format!("{name} has no readings of this."),
     lettered: |letter, name| format!("{letter} · {name}"),
+    as_described: |letter| format!("{letter} · as described"),
+    beside: "Beside it, what the description foresees",
+    beside_detail: "Of the same cooker from its parts and the tables, before anything was measured of it by these runs. The bands are as wide as descriptions are wrong.",
+    beside_none: "Open a run and let it be worked out once more: then the description’s figures are kept with it.",
     measured: "What was measured",
     figures: "Figures under the same conditions",
     figure: "Figure",
@@ -47,6 +51,8 @@ pub(super) const REPORT: Report = Report {
         Parameter::Contact => "Contact with the pot",
         Parameter::PotLoss => "Loss of the pot, of what is described",
     },
+    told_at: "Loss and contact are told for a store at",
+    told_halfway: |loss| format!("{loss}, the store halfway between the boil and the cut-out"),
     worth: "Worth of the fit",
     worth_of: |worth| match worth {
         Worth::None => "none",
@@ -125,6 +131,7 @@ pub(super) const REPORT: Report = Report {
         "Each run is a table of temperatures and times. The figures of a cooker are those with which a network of store, jacket, seat, pot and air shows these readings, found by nonlinear least squares in which single wild readings count less (soft-L1).",
         "Behind each figure stands the band that holds 8 of 10 of what may be. It comes of the scatter of the readings, of how they hang together in time, and of the model’s own error. What the runs tell less than half of is called ‘not told’.",
         "The figures under the same conditions are worked out from what was measured, whatever the weather of the runs was: a full store is at its cut-out, its jacket halfway to the air, the air at 20 °C, the heater off; a litre is 1.000 kg of water of 20 °C in the household’s own pot, its lid on. What the runs did not tell stands as the cooker is described, and makes the bands as wide as descriptions are wrong.",
+        "‘As described’ is what the parts and the tables foresee of the same cooker, before these runs measured anything of it; the time to boil is that of the run’s own pot, from the run’s own start.",
     ],
     definitions: "What the figures are",
 };

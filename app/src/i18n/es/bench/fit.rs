@@ -1,6 +1,6 @@
 //! Spanish: the page of what was found from a run.
 
-use crate::i18n::strings::bench::fit::Fit;
+use crate::i18n::strings::bench::fit::{Fit, Taking};
 
 pub(super) const FIT: Fit = Fit {
     title: "Lo que se halló",
@@ -18,6 +18,20 @@ pub(super) const FIT: Fit = Fit {
         "Otros tantos paneles",
     ],
     use_it: "Usar para esta cocina",
+    taking: Taking {
+        title: |name| format!("Qué cambia en {name}"),
+        lead: "Primero lo que cuenta ahora; luego lo que contará desde el primer día de su diario. Se puede deshacer.",
+        none: "Nada: la cocina ya cuenta como se midió.",
+        loss: |at| format!("Pérdida por el aislamiento, con el depósito a {at}"),
+        jacket: "Calor que guarda el aislamiento",
+        store: "Calor que guarda el depósito, del hervor al corte",
+        contact: |at| format!("Contacto con la olla, con el depósito a {at}"),
+        tracker: "Parte que el seguidor lleva a la resistencia",
+        from_to: |now, then, unit| format!("{now} → {then}\u{A0}{unit}"),
+        doubt: |now, then| format!("con un error de {now} ahora y de {then} después"),
+        rest: "Todo lo demás queda como se describió.",
+        do_it: "Usar estas cifras",
+    },
     weighed: "Los pesos quedan como los indicó. El depósito cuenta entonces con lo que se midió, hasta \
               que cambie lo que hay en él.",
     used: "Se usa para esta cocina",

@@ -17,6 +17,11 @@ pub(super) const FOLLOWS: Follows = Follows {
     night_detail: |litres| format!("todavía hace hervir unos {litres}"),
     night_nothing: "ya no hace hervir nada",
     loss: "Se pierde por el aislamiento, lleno",
+    loss_detail: |full, full_c, halfway, halfway_c| {
+        format!(
+            "{full} a {full_c}. Las pruebas y el diario la dan para un depósito a medio camino del hervor, donde el aislamiento conduce menos: {halfway} a {halfway_c}"
+        )
+    },
     outer_face: "Cara exterior del aislamiento",
     outer_face_burns: "quema al tocarla",
     outer_face_unknown: "el aislamiento se midió, no se describió",

@@ -48,6 +48,7 @@ pub(super) const LEARNED: Learned = Learned {
         format!("unas {middle} veces la tabla; entre {low} y {high}")
     },
     figure: |now, told| format!("{now}; según la tabla {told}"),
+    figure_at: |now, told, at| format!("{now}; según la tabla {told}; con el depósito a {at}"),
     open: "Aún sin aprender",
     taught_by: |multiplier| match multiplier {
         Multiplier::Loss => "Lo diría el termómetro por la mañana, antes del sol.",

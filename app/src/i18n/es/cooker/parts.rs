@@ -123,7 +123,7 @@ pub(super) const PARTS: Parts = Parts {
         rods: "Varillas de acero que lo atraviesan",
         rods_hint: "Patas, pernos y tubos de unos 6 mm, del depósito hacia fuera.",
         loss: "Calor perdido",
-        loss_hint: "Vatios por cada kelvin entre depósito y aire.",
+        loss_hint: "Vatios por cada kelvin entre depósito y aire, con el depósito a medio camino entre el hervor y el corte.",
         capacity: "Calor que guarda el aislamiento",
         capacity_hint: "Julios por cada kelvin. En la duda, déjelo como está.",
         w_k: "W/K",

@@ -79,6 +79,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
     told: |low, high, described| {
         format!("{low} a {high} en 8 de 10 casos; descrito como {described}")
     },
+    told_at: |said, at| format!("{said}; con el depósito a {at}"),
     not_told: "estas lecturas no lo dicen: vale la descripción",
     held: "fijado según la descripción",
     unit: |parameter, number| match parameter {

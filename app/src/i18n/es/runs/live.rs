@@ -10,6 +10,12 @@ pub(super) const LIVE: Live = Live {
     now: "Lea ahora",
     every: |every, due| format!("Cada {every}: la próxima, {due}."),
     late: |time| format!("{time} de retraso. No se pierde nada: lea ahora, la hora queda anotada."),
+    when_you_can: "Cuando pueda",
+    left_alone: |time| {
+        format!(
+            "Última anotación: {time}. Lea ahora, o dé su hora a lo que se leyó entretanto: la hora siguiente se propone sola."
+        )
+    },
     missed_one: "Con la pantalla apagada tocaba una lectura. Siga con la próxima.",
     missed: |count| {
         format!("Con la pantalla apagada tocaban {count} lecturas. Siga con la próxima.")
@@ -39,7 +45,11 @@ pub(super) const LIVE: Live = Live {
     higher: "más",
     at: "Leído a las",
     at_hint: "Vacío quiere decir ahora.",
+    at_proposed: "Propuesta a partir de la lectura anterior. Cámbiela por la que dice el papel.",
+    at_within: "Una hora entre el comienzo y el final de la prueba.",
     note: "Anotarlo",
+    note_at: |time| format!("Anotarlo: {time}"),
+    from_paper: "Anotar desde el papel",
     readings: "Lecturas",
     none_yet: "Ninguna todavía. La primera pone en marcha el reloj.",
     value: |name, value| format!("{name} {value}"),
@@ -67,6 +77,7 @@ pub(super) const LIVE: Live = Live {
     went_in: "Entró a las",
     came_out: "Salió a las",
     boils: "Ya hierve",
+    boiled_at: |time| format!("Hirvió: {time}"),
     boils_hint: |degrees| format!("Anota {degrees} en la olla: a eso hierve el agua aquí."),
     water: "Agua",
     start: "Entra a",
@@ -77,6 +88,9 @@ pub(super) const LIVE: Live = Live {
     },
     more_readings: "Anotar más lecturas",
     finish: "Terminar la prueba",
+    finish_earlier: "Terminó antes",
+    finished: "Terminó a las",
+    finish_at: |time| format!("Terminar la prueba: {time}"),
     go_on: "Que siga",
     to_fit: "Lo que dice",
     erase: "Borrar la prueba",

@@ -25,6 +25,10 @@ pub(super) const REPORT: Report = Report {
     },
     not_read: |name| format!("{name} no tiene lecturas de esto."),
     lettered: |letter, name| format!("{letter} · {name}"),
+    as_described: |letter| format!("{letter} · según la descripción"),
+    beside: "Al lado, lo que prevé la descripción",
+    beside_detail: "De la misma cocina, por sus partes y las tablas, antes de que estas pruebas midieran nada de ella. Las bandas son tan anchas como suelen errar las descripciones.",
+    beside_none: "Abra una prueba y haga que se calcule otra vez: así se guardan con ella las cifras de la descripción.",
     measured: "Lo que se midió",
     figures: "Cifras en las mismas condiciones",
     figure: "Cifra",
@@ -48,6 +52,10 @@ pub(super) const REPORT: Report = Report {
         Parameter::Heater => "Resistencia, frente a lo medido",
         Parameter::Contact => "Contacto con la olla",
         Parameter::PotLoss => "Pérdida de la olla, frente a lo descrito",
+    },
+    told_at: "Pérdida y contacto valen para el depósito a",
+    told_halfway: |loss| {
+        format!("{loss}, con el depósito a medio camino entre el hervor y el corte")
     },
     worth: "Valor del ajuste",
     worth_of: |worth| match worth {
@@ -127,6 +135,7 @@ pub(super) const REPORT: Report = Report {
         "Cada prueba es una tabla de temperaturas y horas. Las cifras de una cocina son aquellas con las que una red de depósito, aislamiento, asiento, olla y aire muestra esas lecturas, halladas por mínimos cuadrados no lineales en los que las lecturas sueltas muy apartadas cuentan menos (soft-L1).",
         "Tras cada cifra está la banda que contiene 8 de cada 10 valores posibles. Sale de la dispersión de las lecturas, de cómo se arrastran en el tiempo y del error propio del modelo. De lo que las pruebas dicen menos de la mitad se escribe «no lo dicen».",
         "Las cifras en las mismas condiciones se calculan con lo medido, fuera cual fuera el tiempo de las pruebas: un depósito lleno está a la temperatura de corte, con el aislamiento a medio camino hacia el aire, el aire a 20 °C y la resistencia apagada; un litro es 1,000 kg de agua a 20 °C en la olla de la casa, con la tapa puesta. Lo que las pruebas no dicen queda como en la descripción y ensancha las bandas tanto como suelen errar las descripciones.",
+        "«Según la descripción» es lo que prevén de la misma cocina sus partes y las tablas, antes de que estas pruebas midieran nada de ella; el tiempo hasta hervir es el de la olla de la propia prueba, desde su mismo comienzo.",
     ],
     definitions: "Qué son las cifras",
 };

@@ -1,5 +1,7 @@
 //! Texts of the page of what was found from a run; the sheet on it is the worker's.
 
+use crate::i18n::strings::diary::{Say, SayTwo};
+
 /// Texts of the page of what was found from a run.
 #[derive(Debug)]
 pub struct Fit {
@@ -18,8 +20,39 @@ pub struct Fit {
     pub prices: [&'static str; 7],
     /// The button that takes the figures over into the cooker.
     pub use_it: &'static str,
+    /// What changes when that is done.
+    pub taking: Taking,
     /// What taking it over leaves as it is.
     pub weighed: &'static str,
     /// Stands on it when that is done.
     pub used: &'static str,
+}
+
+/// Texts of what changes of a cooker when what was measured is used for it.
+#[derive(Debug)]
+pub struct Taking {
+    /// Head; the cooker's name.
+    pub title: Say,
+    /// Under it.
+    pub lead: &'static str,
+    /// Nothing changes.
+    pub none: &'static str,
+    /// Name of the loss; the store's temperature at which it is told.
+    pub loss: Say,
+    /// Name of the jacket's capacity.
+    pub jacket: &'static str,
+    /// Name of the heat that the store holds.
+    pub store: &'static str,
+    /// Name of the contact; the store's temperature at which it is told.
+    pub contact: Say,
+    /// Name of a tracker's share.
+    pub tracker: &'static str,
+    /// What it was, what it will be, and the unit.
+    pub from_to: fn(now: &str, then: &str, unit: &str) -> String,
+    /// How well it counted as known, and will.
+    pub doubt: SayTwo,
+    /// What is not in the list.
+    pub rest: &'static str,
+    /// The button that does it.
+    pub do_it: &'static str,
 }

@@ -32,6 +32,9 @@ pub struct Follows {
     pub night_nothing: &'static str,
     /// Loss through the jacket, store at the cut-out.
     pub loss: &'static str,
+    /// Under it: the same by the kelvin with the store at the cut-out, and at the temperature for which
+    /// it is measured and learned.
+    pub loss_detail: fn(full: &str, full_c: &str, halfway: &str, halfway_c: &str) -> String,
     /// Outside of the jacket.
     pub outer_face: &'static str,
     /// The outer face burns.

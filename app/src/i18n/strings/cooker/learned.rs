@@ -25,6 +25,8 @@ pub struct Learned {
     pub so_many_times: fn(middle: &str, low: &str, high: &str) -> String,
     /// A figure now and by the table.
     pub figure: fn(now: &str, told: &str) -> String,
+    /// The same, with the store's temperature at which it is told.
+    pub figure_at: fn(now: &str, told: &str, at: &str) -> String,
     /// Opens what was not learned yet.
     pub open: &'static str,
     /// What would teach it.

@@ -44,6 +44,8 @@ pub struct FoundWords {
     pub parameter_in: fn(parameter: Parameter) -> &'static str,
     /// A figure that was told, within these bounds in 8 of 10 cases; what the description says.
     pub told: SayThree,
+    /// What is said of a loss, and the store's temperature at which it is told.
+    pub told_at: SayTwo,
     /// A figure that was not told: the description stands.
     pub not_told: &'static str,
     /// A figure that was held.

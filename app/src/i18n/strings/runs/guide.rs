@@ -51,6 +51,16 @@ pub struct Guide {
     pub began: &'static str,
     /// Under it: what an empty field means, and a time to come.
     pub began_hint: &'static str,
+    /// Label: on which day it began.
+    pub day: &'static str,
+    /// Under it: what an empty field means.
+    pub day_hint: &'static str,
+    /// Label: when it was over.
+    pub ended: &'static str,
+    /// Under it: what an empty field means.
+    pub ended_hint: &'static str,
+    /// Adds a run that is over.
+    pub write_over: &'static str,
     /// Begins the run.
     pub start: &'static str,
     /// Begins one that began a while ago.

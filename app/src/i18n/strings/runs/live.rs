@@ -19,6 +19,10 @@ pub struct Live {
     pub every: SayTwo,
     /// It is late, by so much.
     pub late: Say,
+    /// Nobody has read for hours, in place of the minutes that are left.
+    pub when_you_can: &'static str,
+    /// Under it: since when nothing was written down, and what can be done.
+    pub left_alone: Say,
     /// Readings that were due while the screen was off: one.
     pub missed_one: &'static str,
     /// The same: several.
@@ -73,8 +77,16 @@ pub struct Live {
     pub at: &'static str,
     /// Under it.
     pub at_hint: &'static str,
+    /// Under it where the time is proposed.
+    pub at_proposed: &'static str,
+    /// Under it in a run that is over, up to its end, where none is proposed.
+    pub at_within: &'static str,
     /// Keeps a reading.
     pub note: &'static str,
+    /// Keeps one that was taken then.
+    pub note_at: Say,
+    /// Opens what was read or put in on paper, of a run that is over.
+    pub from_paper: &'static str,
     /// Head of the readings.
     pub readings: &'static str,
     /// There are none yet.
@@ -129,6 +141,8 @@ pub struct Live {
     pub came_out: &'static str,
     /// Notes that the pot boils.
     pub boils: &'static str,
+    /// Notes that the pot boiled then.
+    pub boiled_at: Say,
     /// Under it: what is written down.
     pub boils_hint: Say,
     /// Label: litres of water.
@@ -145,6 +159,12 @@ pub struct Live {
     pub more_readings: &'static str,
     /// Finishes the run.
     pub finish: &'static str,
+    /// Opens the time at which it was over.
+    pub finish_earlier: &'static str,
+    /// Label: when it was over.
+    pub finished: &'static str,
+    /// Finishes the run at a time.
+    pub finish_at: Say,
     /// Lets it go on again.
     pub go_on: &'static str,
     /// Leads to what is found from it.

@@ -43,6 +43,14 @@ pub struct Report {
     pub not_read: Say,
     /// Letter and name of a run.
     pub lettered: SayTwo,
+    /// What the description of a run's cooker foresees; the run's letter.
+    pub as_described: Say,
+    /// Switch: shows that beside what was measured.
+    pub beside: &'static str,
+    /// Under it.
+    pub beside_detail: &'static str,
+    /// The same while no run was worked out since it can.
+    pub beside_none: &'static str,
     /// Head of the table of what was measured of each cooker.
     pub measured: &'static str,
     /// Head of the table of the figures.
@@ -69,6 +77,10 @@ pub struct Report {
     pub fit_first: &'static str,
     /// What is measured of a cooker; short, with its unit apart.
     pub parameter: fn(Parameter) -> &'static str,
+    /// The store's temperature for which loss and contact are told; a row.
+    pub told_at: &'static str,
+    /// How a loss stands in the words of a build: the figure, told halfway between boil and cut-out.
+    pub told_halfway: Say,
     /// What a fit is worth; a row of the table.
     pub worth: &'static str,
     /// In a word.

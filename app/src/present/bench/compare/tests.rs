@@ -4,11 +4,12 @@ use super::*;
 use crate::bench::answer::CurveLines;
 use crate::bench::sheet::Points;
 use crate::i18n::Language;
+use crate::present::bench::figure::Figure;
 use crate::present::bench::results::csv;
 use crate::present::bench::typing::Channel;
 use crate::present::tests::speaking;
 use crate::state::bench::Found;
-use crate::state::sample::{at, full, kept_fit, kept_text, test_run};
+use crate::state::sample::{at, full, kept_beside_description, kept_fit, kept_text, test_run};
 
 /// A household with two boils of one cooker, fitted, and one whose readings are a file.
 fn household() -> Document {
@@ -113,7 +114,7 @@ fn one_table_holds_all_of_them() {
     let runs = chosen(&document, &ALL, &[]);
     for language in Language::ALL {
         with_voice(language, |voice| {
-            let table = measured(voice, &runs);
+            let table = measured(voice, &runs, true);
             assert_eq!(table.heads.len(), 4);
             // The contact, the worth, the scatter.
             assert_eq!(table.rows.len(), 3);
@@ -122,7 +123,7 @@ fn one_table_holds_all_of_them() {
                 "{table:?}"
             );
             assert_eq!(table.rows[0][3], voice.strings.runs.report.not_fitted);
-            let table = figures(voice, &runs, &Figure::STANDARD, "");
+            let table = figures(voice, (&runs, true), &Figure::STANDARD, "");
             assert_eq!(table.rows.len(), 9);
             let conditions = conditions(voice, &runs);
             assert_eq!(conditions.rows.len(), 3);
@@ -140,11 +141,85 @@ fn the_file_has_a_row_a_figure_and_no_formula() {
     // Ten of each fitted run; the first of them holds for ever, the third was not fitted.
     assert_eq!(lines.len(), 1 + 2 * 9, "{text}");
     assert!(
-        text.contains(",\"First, dry\",contact_w_m2k,412.5,W/(m² K),31,372.8,452.2,"),
+        text.contains(",\"First, dry\",contact_w_m2k,412.5,W/(m² K),31,374.6,454.2,"),
         "{text}"
     );
+    // 412.5 over and times exp(1.2816 x 31 / 412.5).
     assert!(text.contains(",'=Oiled,first_litre_s,900,s,45,"), "{text}");
     assert!(!text.contains("\n=") && !text.contains(",="));
+}
+
+#[test]
+fn what_was_described_stands_beside_what_was_measured() {
+    let mut document = household();
+    document.bench.runs[0].fit = Some(kept_beside_description(RunId(901)));
+    let runs = chosen(&document, &ALL[..2], &[]);
+    assert!(has_description(&runs) && !has_description(&runs[1..]));
+    for language in Language::ALL {
+        with_voice(language, |voice| {
+            let heads = |beside| measured(voice, &runs, beside).heads.len();
+            assert_eq!((heads(true), heads(false)), (4, 3));
+            let table = measured(voice, &runs, true);
+            let described = (voice.strings.runs.report.as_described)("A");
+            assert_eq!(table.heads[1], described);
+            assert!(table.heads[2].starts_with("A · ") && table.heads[2] != described);
+            // 825 over and times exp(1.2816 / 2) = 1.9.
+            let cell = table.rows[0][1].replace('\u{A0}', " ");
+            assert!(cell.starts_with("800 (400 "), "{cell}");
+            assert!(cell.contains("1600") || cell.contains("1,600"), "{cell}");
+            // Both for the same store; of the other run nobody kept it.
+            let told_at: Vec<String> = table.rows[1]
+                .iter()
+                .skip(1)
+                .map(|cell| cell.replace('\u{A0}', " "))
+                .collect();
+            assert_eq!(told_at, ["188 °C", "188 °C", NOTHING]);
+            assert_eq!(table.rows[2][1], NOTHING, "{table:?}");
+            let table = figures(voice, (&runs, true), &Figure::STANDARD, "");
+            let of = |figure: Figure| {
+                let rows = table.rows.iter();
+                let mut rows = rows.filter(|row| row[0] == figure.name(voice.strings));
+                rows.next().unwrap().clone()
+            };
+            // Minutes as described and as measured.
+            assert!(of(Figure::BoilTime)[1].starts_with('8'));
+            assert!(of(Figure::BoilTime)[2].starts_with("15"));
+            assert_eq!(of(Figure::Efficiency)[1], NOTHING);
+        });
+    }
+    let text = csv(&results(&runs));
+    assert!(
+        text.contains(",,contact_w_m2k,825,W/(m² K),412.5,434.7,1566,as described"),
+        "{text}"
+    );
+    assert!(
+        text.contains(
+            ",\"First, dry\",time_to_boil_s,480,s,,,,heat network with the described values"
+        ),
+        "{text}"
+    );
+}
+
+#[test]
+fn one_description_of_several_runs_is_shown_once() {
+    let mut document = household();
+    for run in &mut document.bench.runs[..2] {
+        run.fit = Some(kept_beside_description(run.id));
+    }
+    let runs = chosen(&document, &ALL[..2], &[]);
+    with_voice(Language::English, |voice| {
+        assert_eq!(measured(voice, &runs, true).heads.len(), 4);
+    });
+    // Another pot boils in another time as described.
+    document.bench.runs[1]
+        .fit
+        .as_mut()
+        .unwrap()
+        .described_boil_s = Some(600.0);
+    let runs = chosen(&document, &ALL[..2], &[]);
+    with_voice(Language::English, |voice| {
+        assert_eq!(measured(voice, &runs, true).heads.len(), 5);
+    });
 }
 
 #[test]
@@ -164,7 +239,7 @@ fn a_fit_of_several_runs_is_told_once() {
         run.fit = Some(fit);
     }
     let rows = results(&chosen(&document, &ALL, &[]));
-    let of = |figure: &str| rows.iter().filter(|row| row.figure == figure).count();
+    let of = |figure: &str| rows.iter().filter(|row| row.figure.key() == figure).count();
     assert_eq!(of("contact_w_m2k"), 1);
     assert_eq!(of("time_to_boil_s"), 2);
     // What the runs did not tell is no result.

@@ -62,7 +62,13 @@ fn what_was_missed_is_said() {
     let foreseen = foreseen(&rig, &run);
     with_voice(Language::English, at(17, 20), |voice| {
         let timer = timer(&run, foreseen.as_ref(), voice.now);
-        let clock = clock(voice, &run, foreseen.as_ref(), &timer, Some(at(16, 21)));
+        let clock = clock(
+            voice,
+            &run,
+            foreseen.as_ref(),
+            &timer,
+            (Some(at(16, 21)), false),
+        );
         assert!(clock.is_due && clock.large == "Read now", "{clock:?}");
         assert!(
             clock
@@ -74,10 +80,33 @@ fn what_was_missed_is_said() {
     });
     with_voice(Language::English, at(16, 21), |voice| {
         let timer = timer(&run, foreseen.as_ref(), voice.now);
-        let clock = clock(voice, &run, foreseen.as_ref(), &timer, None);
+        let clock = clock(voice, &run, foreseen.as_ref(), &timer, (None, false));
         assert_eq!(clock.before, "in");
         assert!(clock.large.ends_with(":00"), "{clock:?}");
     });
+}
+
+#[test]
+fn nothing_is_late_in_what_lies_in_the_past() {
+    let (rig, run) = (rig(), cool_down(3));
+    let foreseen = foreseen(&rig, &run);
+    let told = |language, now: LocalTime, is_told_later| {
+        with_voice(language, now, |voice| {
+            let timer = timer(&run, foreseen.as_ref(), now);
+            let away = (Some(at(16, 21)), is_told_later);
+            clock(voice, &run, foreseen.as_ref(), &timer, away)
+        })
+    };
+    for language in Language::ALL {
+        // The morning after, and while the paper is being copied.
+        for (now, later) in [(at(16, 0).plus_s(57_600), false), (at(17, 20), true)] {
+            let clock = told(language, now, later);
+            assert!(!clock.is_due && clock.before.is_empty(), "{clock:?}");
+            assert_eq!(clock.lines.len(), 1, "{clock:?}");
+            assert!(!clock.lines[0].contains("late") && !clock.lines[0].contains("retraso"));
+        }
+    }
+    assert!(told(Language::English, at(17, 20), false).is_due);
 }
 
 #[test]

@@ -7,23 +7,130 @@ use crate::components::{
     ActionDock, Button, Choice, ChoiceOption, Fold, Icon, NumberField, NumberFieldText, Panel,
     TimeField, Tone,
 };
+use crate::i18n::format::Sure;
+use crate::i18n::strings::runs::live::Live;
+use crate::present::bench::live::too_few;
 use crate::present::bench::typing::{Channel, ReadingDraft};
 use crate::present::typed::{Mistake, stepped};
-use crate::screens::bench::frame::wrong_with;
+use crate::screens::bench::frame::{say, wrong_with};
 use crate::shell::focus_error;
 use crate::shell::toasts::ToastAbout;
 use crate::state::action::{Action, BenchAction};
 use crate::state::bench::Reading;
 use crate::state::refused::Field;
+use model::local_time::LocalTime;
 
 /// What is read, the number, and the button that keeps it.
 #[component]
 pub(super) fn Entry(scene: Scene) -> impl IntoView {
-    let shell = scene.shell;
-    let words = shell.words;
+    let words = scene.shell.words;
+    let hint = at_hint(scene, |live| live.at_hint);
+    propose(scene);
+    view! {
+        <Panel heading=words.text(|strings| strings.runs.live.entry) test="run-entry">
+            {what(scene, None)}
+            <Fold summary=words.text(|strings| strings.runs.live.at) test="run-at-fold">
+                <At scene draft=scene.draft hint test="run-at" />
+            </Fold>
+        </Panel>
+        <ActionDock>
+            <Button
+                label=label(scene)
+                on_press=Callback::new(move |()| note(scene))
+                tone=Tone::Primary
+                icon=Icon::Pencil
+                test="run-note"
+            />
+        </ActionDock>
+    }
+}
+
+/// The same in a run that is over, for what is written on paper: each reading with its time.
+#[component]
+pub(super) fn EntryLater(scene: Scene) -> impl IntoView {
+    let words = scene.shell.words;
+    let hint = at_hint(scene, |live| live.at_within);
+    propose(scene);
+    // At the number, so that the thumb stays where it is from one line of the paper to the next.
+    let button = view! {
+        <Button
+            label=label(scene)
+            on_press=Callback::new(move |()| note(scene))
+            icon=Icon::Pencil
+            test="run-note"
+        />
+    };
+    let few = untrack(|| scene.with(|run| say(scene.shell, |voice| too_few(voice, run))));
+    view! {
+        <Panel heading=words.text(|strings| strings.runs.live.entry) test="run-entry">
+            <Fold
+                summary=words.text(|strings| strings.runs.live.from_paper)
+                open=few.flatten().is_some()
+                test="run-paper"
+            >
+                <At scene draft=scene.draft hint test="run-at" />
+                {what(scene, Some(button))}
+            </Fold>
+        </Panel>
+    }
+}
+
+/// The time in the field follows what was written down before.
+fn propose(scene: Scene) {
+    let proposed = scene.proposed();
+    effect(move || {
+        let next = proposed.get();
+        // Noted, the field is empty again.
+        let is_proposed = scene.draft.with(|draft| draft.proposed == next);
+        let is_empty = scene.draft.with(|draft| draft.at.is_empty());
+        if !is_proposed || is_empty && next.is_some() {
+            scene.draft.update(|draft| draft.propose(next));
+        }
+    });
+}
+
+fn at_hint(scene: Scene, without: fn(&Live) -> &'static str) -> Signal<String> {
+    let words = scene.shell.words;
+    Signal::derive(move || {
+        let live = &words.strings().runs.live;
+        let is_proposed = scene.draft.with(|draft| draft.proposed.is_some());
+        if is_proposed {
+            live.at_proposed
+        } else {
+            without(live)
+        }
+        .to_owned()
+    })
+}
+
+/// What the button does: writes down now, or for the time in the field.
+fn label(scene: Scene) -> Signal<String> {
+    Signal::derive(move || {
+        let at = told_at(scene);
+        say(scene.shell, |voice| {
+            let live = &voice.strings.runs.live;
+            let at = at.map(|at| voice.time(at, Sure::Known));
+            at.map_or_else(|| live.note.to_owned(), |at| (live.note_at)(&at))
+        })
+    })
+}
+
+/// The time in the field, followed; none where it is empty or no time.
+pub(super) fn told_at(scene: Scene) -> Option<LocalTime> {
+    let now = scene.shell.clock.now_untracked();
+    scene.draft.with(|draft| {
+        let is_told = !draft.at.trim().is_empty();
+        let at = scene.with(|run| draft.when(run, now).ok()).flatten();
+        at.filter(|_| is_told)
+    })
+}
+
+/// The number, what is under it, and what is read.
+fn what(scene: Scene, under: Option<View>) -> View {
+    let words = scene.shell.words;
     let channel = RwSignal::new(Channel::Store);
     // While a pot is in, it is what is read most.
-    let pot_is_in = Memo::new(move |_| scene.with(|run| run.pot_in().is_some()) == Some(true));
+    let pot_is_in = Memo::new(move |_| scene.with(|run| run.pot_open().is_some()) == Some(true));
     effect(move || {
         let usual = if pot_is_in.get() {
             Channel::Pot
@@ -51,37 +158,19 @@ pub(super) fn Entry(scene: Scene) -> impl IntoView {
     };
     let shown = Memo::new(move |_| channel.get());
     view! {
-        <Panel heading=words.text(|strings| strings.runs.live.entry) test="run-entry">
-            <div class="bench-number">
-                {move || number(scene, scene.draft, shown.get(), "run-number")}
-            </div>
-            <div class="bench-channels">
-                <Choice
-                    label=words.text(|strings| strings.runs.live.channel)
-                    options
-                    picked=Signal::derive(move || channel.get().place().to_string())
-                    on_pick=Callback::new(on_pick)
-                    test="run-channel"
-                />
-            </div>
-            <Fold summary=words.text(|strings| strings.runs.live.at) test="run-at-fold">
-                <At
-                    scene
-                    draft=scene.draft
-                    hint=words.text(|strings| strings.runs.live.at_hint)
-                    test="run-at"
-                />
-            </Fold>
-        </Panel>
-        <ActionDock>
-            <Button
-                label=words.text(|strings| strings.runs.live.note)
-                on_press=Callback::new(move |()| note(scene))
-                tone=Tone::Primary
-                icon=Icon::Pencil
-                test="run-note"
+        <div class="bench-number">
+            {move || number(scene, scene.draft, shown.get(), "run-number")}
+        </div>
+        {under}
+        <div class="bench-channels">
+            <Choice
+                label=words.text(|strings| strings.runs.live.channel)
+                options
+                picked=Signal::derive(move || channel.get().place().to_string())
+                on_pick=Callback::new(on_pick)
+                test="run-channel"
             />
-        </ActionDock>
+        </div>
     }
 }
 
@@ -164,21 +253,23 @@ pub(super) fn number(
     }
 }
 
-/// Keeps what was typed, with the time that it is now, or says what is wrong.
+/// Keeps what was typed, with its time or the one that it is now, or says what is wrong.
 fn note(scene: Scene) {
     let shell = scene.shell;
     let now = shell.clock.now_untracked();
     let formats = shell.words.formats().get_untracked();
-    let Some(started) = scene
-        .run
-        .with_untracked(|run| run.as_ref().map(|run| run.started))
-    else {
+    let Some(run) = scene.run.get_untracked() else {
         return;
     };
-    let read = scene
-        .draft
-        .with_untracked(|draft| draft.read(&formats, now, started));
+    let (read, is_told) = scene.draft.with_untracked(|draft| {
+        let is_told = !draft.at.trim().is_empty();
+        (draft.read(&formats, &run, now), is_told)
+    });
     if keep(scene, read) {
+        scene
+            .reminder
+            .told_later()
+            .set(is_told && run.ended.is_none());
         scene.draft.set(ReadingDraft::default());
     }
 }

@@ -5,14 +5,14 @@ use model::bench::PotIn;
 use model::pot::{Lid, PotSize};
 
 use super::Scene;
-use super::entry::keep;
+use super::entry::{keep, told_at};
 use crate::components::{
     Button, Fold, Icon, NumberField, NumberFieldText, Panel, Select, TimeField,
 };
 use crate::i18n::format::Sure;
 use crate::i18n::strings::Strings;
 use crate::present::bench::live as present;
-use crate::present::bench::typing::{PotDraft, left, out_at};
+use crate::present::bench::typing::{PotDraft, left, moved_at, out_at};
 use crate::present::tonight::plan::{key_of, lids, pot_sizes, row_of};
 use crate::present::typed::{Mistake, Steps, stepped};
 use crate::screens::bench::frame::{say, wrong_with};
@@ -34,26 +34,63 @@ pub(super) fn Pots(scene: Scene) -> impl IntoView {
         run.as_ref()
             .is_some_and(|run| matches!(run.about.kind, RunKind::Boil | RunKind::Free))
     });
-    let is_in = Memo::new(move |_| scene.with(|run| run.pot_in().is_some()) == Some(true));
+    let is_in = Memo::new(move |_| scene.with(|run| run.pot_open().is_some()) == Some(true));
     let told = move || {
         let lines = scene.with(|run| say(shell, |voice| present::pots(voice, run)));
         let lines = lines.unwrap_or_default().into_iter();
         lines.map(|line| view! { <p>{line}</p> }).collect_view()
     };
+    let form = move || {
+        if is_in.get() {
+            view! { <Out scene /> }
+        } else {
+            view! { <In scene /> }
+        }
+    };
+    let is_over = is_over(scene);
+    let has_none = scene
+        .run
+        .with_untracked(|run| run.as_ref().is_some_and(|run| run.pots.is_empty()));
+    let forms = if is_over {
+        view! {
+            <Fold
+                summary=words.text(|strings| strings.runs.live.from_paper)
+                open=has_none
+                test="pots-paper"
+            >
+                {form}
+            </Fold>
+        }
+    } else {
+        form.into_view()
+    };
     has_pots.then(|| {
         view! {
             <Panel heading=words.text(|strings| strings.runs.live.pots) test="run-pots">
                 {told}
-                {move || {
-                    if is_in.get() {
-                        view! { <Out scene /> }
-                    } else {
-                        view! { <In scene /> }
-                    }
-                }}
+                {forms}
             </Panel>
         }
     })
+}
+
+/// Whether what is told lies in the past; the page is drawn anew when it is not any more.
+fn is_over(scene: Scene) -> bool {
+    scene
+        .run
+        .with_untracked(|run| run.as_ref().is_some_and(|run| run.ended.is_some()))
+}
+
+/// The time of a pot in a run that is over follows what was read last, until a person writes another.
+fn follow(scene: Scene, time: impl Fn() -> String + 'static, set: impl Fn(String) + 'static) {
+    let mut before = untrack(&time);
+    effect(move || {
+        let next = scene.with(moved_at).unwrap_or_default();
+        if untrack(&time) == before && next != before {
+            set(next.clone());
+        }
+        before = next;
+    });
 }
 
 /// When a pot went in or came out, for those who tell it later.
@@ -65,18 +102,26 @@ fn time(
     test: &'static str,
 ) -> View {
     let words = scene.shell.words;
-    view! {
-        <Fold summary=words.text(|strings| strings.runs.live.earlier)>
-            <TimeField
-                label=words.text(label)
-                value
-                on_input
-                hint=words.text(|strings| strings.runs.live.at_hint)
-                error=wrong_with(scene.shell, scene.wrong, field)
-                test
-            />
-        </Fold>
+    let is_over = is_over(scene);
+    let hint = if is_over {
+        words.text(|strings| strings.runs.live.at_proposed)
+    } else {
+        words.text(|strings| strings.runs.live.at_hint)
+    };
+    let field = view! {
+        <TimeField
+            label=words.text(label)
+            value
+            on_input
+            hint
+            error=wrong_with(scene.shell, scene.wrong, field)
+            test
+        />
+    };
+    if is_over {
+        return field;
     }
+    view! { <Fold summary=words.text(|strings| strings.runs.live.earlier)>{field}</Fold> }
 }
 
 /// A number of a pot in litres or degrees.
@@ -122,9 +167,15 @@ fn In(scene: Scene) -> impl IntoView {
     let formats = words.formats().get_untracked();
     let usual = shell.store.now_is(|document| {
         let run = document.bench.run(scene.id)?;
-        Some(document.cooker(run.cooker)?.cooker.pot)
+        let usual = document.cooker(run.cooker)?.cooker.pot;
+        Some((usual, PotDraft::new(usual, run, &formats)))
     })?;
-    let draft = RwSignal::new(PotDraft::new(usual, &formats));
+    let (usual, draft) = (usual.0, RwSignal::new(usual.1));
+    follow(
+        scene,
+        move || draft.with(|draft| draft.at.clone()),
+        move |at| draft.update(|draft| draft.at = at),
+    );
     let put_in = move |()| {
         let now = shell.clock.now_untracked();
         let formats = words.formats().get_untracked();
@@ -241,8 +292,12 @@ fn Out(scene: Scene) -> impl IntoView {
     let strings = untrack(|| words.strings());
     let (live, units) = (&strings.runs.live, &strings.common.units);
     let weighed = RwSignal::new(String::new());
-    let out = RwSignal::new(String::new());
-    let pot = move || scene.run.with(|run| run.as_ref()?.pot_in().copied());
+    let out = scene
+        .run
+        .with_untracked(|run| run.as_ref().map(moved_at).unwrap_or_default());
+    let out = RwSignal::new(out);
+    follow(scene, move || out.get(), move |at| out.set(at));
+    let pot = move || scene.run.with(|run| run.as_ref()?.pot_open().copied());
     let take_out = move |()| {
         let Some(pot) = untrack(pot) else { return };
         let now = shell.clock.now_untracked();
@@ -286,24 +341,40 @@ fn Out(scene: Scene) -> impl IntoView {
         start: most_kg,
     };
     let boiling_c = scene.boiling_c();
+    let is_over = is_over(scene);
     let boils = move |()| {
         let Some(boiling_c) = boiling_c.get_untracked() else {
             return;
         };
-        keep(
-            scene,
-            Ok(present::boils(boiling_c, shell.clock.now_untracked())),
-        );
+        let now = shell.clock.now_untracked();
+        // In a run that is over it boiled when the reading says that is about to be written down.
+        let at = if is_over {
+            untrack(|| told_at(scene))
+        } else {
+            Some(now)
+        };
+        if let Some(at) = at {
+            keep(scene, Ok(present::boils(boiling_c, at)));
+        }
     };
+    let boils_label = Signal::derive(move || {
+        let at = if is_over { told_at(scene) } else { None };
+        say(shell, |voice| {
+            let live = &voice.strings.runs.live;
+            let at = at.map(|at| voice.time(at, Sure::Known));
+            at.map_or_else(|| live.boils.to_owned(), |at| (live.boiled_at)(&at))
+        })
+    });
+    let can_boil = Memo::new(move |_| !is_over || told_at(scene).is_some());
     let boils_button = move || {
-        boiling_c.get().map(|boiling_c| {
+        boiling_c.get().filter(|_| can_boil.get()).map(|boiling_c| {
             let at = say(shell, |voice| {
                 let degrees = voice.formats.temperature(boiling_c, Sure::Known);
                 (voice.strings.runs.live.boils_hint)(&degrees)
             });
             view! {
                 <Button
-                    label=words.text(|strings| strings.runs.live.boils)
+                    label=boils_label
                     on_press=Callback::new(boils)
                     icon=Icon::PotBoils
                     test="pot-boils"

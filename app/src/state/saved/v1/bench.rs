@@ -7,7 +7,7 @@ use model::bench::{
 };
 
 use crate::state::bench::{
-    Bench, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun, Text, Used,
+    Bench, Described, Found, KeptFit, KeptText, Reading, RunAbout, RunReadings, TestRun, Text, Used,
 };
 use crate::state::saved::reader::{self, Node, Read};
 use crate::state::saved::shape::{names, record};
@@ -91,6 +91,15 @@ record!(KeptFit {
     spread: "spread",
     boiling: "boiling",
     standard_w: "standard_w",
+    described: "described",
+    described_boil_s: "described_boil_s",
+});
+
+record!(Described {
+    working_c: "working_c",
+    found: "found",
+    figures: "figures",
+    spread: "spread",
 });
 
 record!(Used {
