@@ -192,7 +192,11 @@ impl Page {
         for entry in self.browser.web.get_log("performance").await? {
             let entry: Value = serde_json::from_str(&entry.message)?;
             let message = &entry["message"];
+            // The browser starts with a page of its own, which asks for what it likes.
+            let by = message["params"]["documentURL"].as_str();
+            let is_browsers = by.is_some_and(|page| page.starts_with("chrome"));
             if message["method"] == "Network.requestWillBeSent"
+                && !is_browsers
                 && let Some(url) = message["params"]["request"]["url"].as_str()
             {
                 self.requests.push(url.to_owned());
@@ -208,8 +212,7 @@ impl Page {
             return Err(format!("the console shows errors:\n{}", errors.join("\n")).into());
         }
         let own = self.site.url().to_owned();
-        // The browser starts with a page of its own, which is not on any network.
-        let inside = [own.as_str(), "data:", "blob:", "about:", "chrome:"];
+        let inside = [own.as_str(), "data:", "blob:", "about:"];
         let requests = self.requests().await?;
         let foreign = requests
             .iter()
