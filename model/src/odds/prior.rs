@@ -157,8 +157,8 @@ pub(super) const WATER_SD: f64 = 0.07;
 /// Temperature of what goes in. Common practice, no source. \[K\]
 pub(super) const START_SD_K: f64 = 3.0;
 /// A pot sits a little otherwise each time: two boils of one pot on one plate differ by 5 to 10 %
-/// (common practice, no source), and by a little more for what the network leaves out. Inferred.
-pub(super) const CONTACT_POT_SD: f64 = 0.11;
+/// (common practice, no source).
+pub(super) const CONTACT_POT_SD: f64 = 0.1;
 /// How much of a seat's conductance porridge leaves: stirred or not, thick or thin. Inferred.
 pub(super) const THICK_POT_SD: f64 = 0.2;
 /// Food by the cup or by eye, in a pot of the table's mass. Common practice, no source.

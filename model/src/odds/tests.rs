@@ -226,14 +226,8 @@ fn what_pots_tell_is_learned_of_the_cooker() {
             What::Meal(Meal { outcome, ..water }),
         );
     }
-    let belief = Belief::replay(
-        &site(),
-        &cooker(),
-        &journal,
-        at(0, 12, 0),
-        &Settings::default(),
-    );
-    let belief = belief.unwrap();
+    let all = Settings::default();
+    let belief = Belief::replay(&site(), &cooker(), &journal, at(0, 12, 0), &all).unwrap();
     let learned = belief.learned();
     let contact = learned[Multiplier::Contact.index()];
     assert!(contact.now.p50 < 0.97 * contact.prior.p50, "{contact:?}");
