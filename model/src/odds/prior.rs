@@ -131,13 +131,13 @@ const BUILT_SD: f64 = 0.1;
 /// household: its taste and its water; and what each of its dishes has by itself from pot to pot: the
 /// bag of beans, the size of the pieces. The rest is a pot's. Inferred.
 const COOKING_IN_COMMON: f64 = 0.2;
-const COOKING_OF_DISH: f64 = 0.6;
+const COOKING_OF_DISH: f64 = 0.65;
 /// One batch from another. Inferred.
-const COOKING_BATCH_SD: f64 = 0.08;
+const COOKING_BATCH_SD: f64 = 0.07;
 
 /// What was learned grows old: each day these multipliers wander by this share of what was not known
 /// of them at first. Dust settles, a lid wears, and the model is not the cooker. Inferred.
-pub(super) const DRIFT_A_DAY: f64 = 0.16;
+pub(super) const DRIFT_A_DAY: f64 = 0.13;
 pub(super) const DRIFTING: [Multiplier; 4] = [
     Multiplier::Loss,
     Multiplier::Contact,
@@ -146,7 +146,7 @@ pub(super) const DRIFTING: [Multiplier; 4] = [
 ];
 
 /// A jacket differs from day to day by this: wind, a lid that sits better or worse. Inferred.
-pub(super) const LOSS_DAY_SD: f64 = 0.13;
+pub(super) const LOSS_DAY_SD: f64 = 0.11;
 /// A day's air differs from the month's by this, and a place's from its region's. From memory. \[K\]
 pub(super) const AIR_DAY_SD_K: f64 = 2.2;
 const AIR_SD_K: f64 = 2.0;
@@ -158,7 +158,7 @@ pub(super) const WATER_SD: f64 = 0.07;
 pub(super) const START_SD_K: f64 = 3.0;
 /// A pot sits a little otherwise each time: two boils of one pot on one plate differ by 5 to 10 %
 /// (common practice, no source).
-pub(super) const CONTACT_POT_SD: f64 = 0.1;
+pub(super) const CONTACT_POT_SD: f64 = 0.09;
 /// How much of a seat's conductance porridge leaves: stirred or not, thick or thin. Inferred.
 pub(super) const THICK_POT_SD: f64 = 0.2;
 /// Food by the cup or by eye, in a pot of the table's mass. Common practice, no source.

@@ -58,10 +58,10 @@ const CLOCK_SPAN_MIN: f64 = 300.0;
 /// which is read to five minutes when the pot goes in and when it boils. Common practice, no
 /// source. \[min\]
 const BOIL_LAG_MIN: f64 = 5.0;
-const BOIL_SD_MIN: f64 = 4.2;
+const BOIL_SD_MIN: f64 = 3.5;
 /// The same for food that is soft. \[min\]
 const DONE_LAG_MIN: f64 = 6.0;
-const DONE_SD_MIN: f64 = 6.5;
+const DONE_SD_MIN: f64 = 6.0;
 /// And what the model itself is off by, as a share of the time since the pot went in. Inferred.
 const MODEL_SD: f64 = 0.08;
 /// A palm stays on metal of 43 °C as long as it likes and on 51 °C for a minute; of 65 °C and more
