@@ -26,7 +26,7 @@ use crate::tonight::{Site, TonightError};
 /// then walked anew.
 const MODEL: u64 = 10;
 /// A diary is walked from so many days back at least, if it goes back so far, and from so many more at
-/// most. What drifts keeps a fifth of what was learned of it before; a season's reports teach the
+/// most. What drifts keeps a third of what was learned of it before; a season's reports teach the
 /// rest anew.
 const MOST_DAYS: i32 = 120;
 const ROUND_DAYS: i32 = 30;

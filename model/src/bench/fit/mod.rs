@@ -34,7 +34,8 @@ use problem::Problem;
 pub struct Settings {
     /// What is held at its described value, whatever the runs say.
     pub held: Vec<Parameter>,
-    /// Whether what is not held is kept near its description where the runs tell little.
+    /// Whether what is not held is kept near its description where the runs tell little. Without, the metal of
+    /// each pot is as its table has it.
     pub priors: bool,
     /// Residual beyond which a reading counts less; from the readings' own noise otherwise. \[K\]
     pub robust_k: Option<f64>,
@@ -234,7 +235,10 @@ fn axes(body: &Body, plans: &[Plan], settings: &Settings) -> Vec<Axis> {
         ));
         for (pot, start_c) in plan.start.pots_c.iter().enumerate() {
             axes.push(Axis::own(Unknown::PotStart(run, pot), *start_c, 2.0));
-            axes.push(Axis::own_factor(Unknown::PotMetal(run, pot), POT_METAL));
+            // Where nothing keeps it near its table, no pot can be told from its metal.
+            if settings.priors {
+                axes.push(Axis::own_factor(Unknown::PotMetal(run, pot), POT_METAL));
+            }
         }
     }
     axes
