@@ -34,7 +34,7 @@
 //! | Brier skill from day 7, boils and done | 0.70, 0.64 | 0.83, 0.76 | 0.5 |
 //! | store from day 7, median error | 11.6 K | 3.9 K | 12 and 6 |
 //!
-//! By that run the bands were a little too wide, so six spreads were narrowed since (those of clocks, of a
+//! By that run the bands were a little too wide, so five priors were narrowed since (those of a
 //! pot's seat, of a batch and a dish, of a day's jacket, and what drifts); as they stand now they were not judged by so many.
 //!
 //! Those households are made up and their truth is a finer model, so this tells how well the odds know
