@@ -11,11 +11,13 @@ use crate::tonight::{Leaning, POT_IN_SEAT_C, Rig, Site, TonightError};
 
 /// Melting cannot be told narrower than this by a thermometer. \[K\]
 const LEAST_MELTING_K: f64 = 1.0;
+/// A melt that stays liquid at all does so at least this far. \[K\]
+const LEAST_SUPERCOOLING_K: f64 = 0.5;
 /// Share of the jacket's capacity that gets hot with the store; as much stays cold with the air, and
 /// the rest is half-way, so that the steady state holds what one node half-way holds. The lumped
 /// masses of two linear elements would be a quarter for a flat wall and less for a thick ring; with
 /// this, the capacity found from readings of a jacket cut into 24 shells is right within a per cent.
-const JACKET_IN_STORE: f64 = 0.15;
+const JACKET_IN_STORE: f64 = 0.13;
 /// Any specific heat does, since only its product with the mass counts. \[J/(kg K)\]
 const JACKET_CP_J_KGK: f64 = 1000.0;
 /// Air for which the described loss is taken, as for the household's own figures. [°C]
@@ -106,12 +108,16 @@ impl Body {
         &self.rig
     }
 
-    /// The store's curve.
+    /// The store's curve, its melt liquid down to a temperature below its melting point if one is given.
     ///
     /// # Errors
     ///
     /// [`ModelError`] for values that give no rising curve.
-    pub(crate) fn curve(&self, values: &Values) -> Result<EnthalpyCurve, ModelError> {
+    pub(crate) fn curve(
+        &self,
+        values: &Values,
+        liquid_to_c: Option<f64>,
+    ) -> Result<EnthalpyCurve, ModelError> {
         let melting = self.rig.melting_medium();
         let mut media: Vec<(f64, MediumCurve)> = self
             .media
@@ -131,7 +137,12 @@ impl Body {
             JACKET_IN_STORE * values.jacket_j_k / JACKET_CP_J_KGK,
             MediumCurve::solid(JACKET_CP_J_KGK, 0.0),
         ));
-        EnthalpyCurve::new(&media)
+        let curve = EnthalpyCurve::new(&media)?;
+        let Some((medium, liquid_to_c)) = melting.zip(liquid_to_c) else {
+            return Ok(curve);
+        };
+        let solidus_c = values.melting_c - 0.5 * values.melting_k.max(LEAST_MELTING_K);
+        curve.with_supercooling(medium, liquid_to_c.min(solidus_c - LEAST_SUPERCOOLING_K))
     }
 
     /// The network, without a thermostat: the heater's power is measured.

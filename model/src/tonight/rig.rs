@@ -224,6 +224,13 @@ impl Rig {
         Some(longer * concentrator.heat_w(beam_w_m2, *receiver_c, step.air_c))
     }
 
+    /// How far below its melting point the melt stays liquid; 0 without one. \[K\]
+    pub(crate) fn supercooling_k(&self) -> f64 {
+        self.melting
+            .and_then(|melting| melting.medium.supercooling_k())
+            .map_or(0.0, |datum| datum.value)
+    }
+
     /// One standard deviation of where a supercooled melt freezes. \[K\]
     pub(crate) fn supercooling_sd_k(&self) -> f64 {
         self.melting

@@ -22,7 +22,7 @@ CP_WATER = 4186.0
 H_FG = 2256.5e3
 AIR_C = 18.0
 F_SCALE_K = 2.0
-JACKET_IN_STORE = 0.15
+JACKET_IN_STORE = 0.13
 
 # A thin aluminium pot of 2.5 L: 0.18 m by 0.098 m, 1.2 mm of 2700 kg/m3 and 925 J/kgK, sunk in the cooker
 # with 1.45 W/m2K, its lid on, which lets a tenth of the open evaporation through.

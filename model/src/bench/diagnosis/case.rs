@@ -106,7 +106,7 @@ impl Case<'_> {
 
     /// A fifth more heat above the boil than there was.
     fn more_heat(&self) -> Result<Change, ModelError> {
-        let curve = self.body.curve(&self.values)?;
+        let curve = self.long.curve(self.body, &self.values)?;
         let net = self.body.network(&curve, &self.values)?;
         let store_c = self.store_at_pot(&net)?;
         let over_k = (store_c - net.boiling_point_c()).max(10.0);
@@ -152,7 +152,7 @@ impl Case<'_> {
         for change in changes {
             self.make(*change, (&mut values, &mut start, &mut long))?;
         }
-        let curve = self.body.curve(&values)?;
+        let curve = long.curve(self.body, &values)?;
         let mut net = self.body.network(&curve, &values)?;
         if changes.contains(&Change::NoLayer) {
             net = self.body.unfrozen(&net)?;
@@ -187,11 +187,11 @@ impl Case<'_> {
                 }
             }
             Change::Mass(mass_kg) => {
-                let before = self.body.curve(&self.values)?;
+                let before = self.long.curve(self.body, &self.values)?;
                 values.capacity *= 1.0 + mass_kg / before.mass_kg();
                 if !self.at_cutout() {
                     let same_j = before.enthalpy_j(start.store_c);
-                    start.store_c = self.body.curve(values)?.temperature_c(same_j);
+                    start.store_c = self.long.curve(self.body, values)?.temperature_c(same_j);
                 }
             }
             Change::Hotter(rise_k) => start.lift_k = rise_k,
@@ -206,7 +206,7 @@ impl Case<'_> {
     }
 
     fn account(&self) -> Result<HeatAccount, ModelError> {
-        let curve = self.body.curve(&self.values)?;
+        let curve = self.long.curve(self.body, &self.values)?;
         let net = self.body.network(&curve, &self.values)?;
         let followed = self
             .plan

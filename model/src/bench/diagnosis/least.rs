@@ -12,8 +12,8 @@ impl Case<'_> {
     pub(super) fn scales(&self) -> Vec<Scale> {
         let prices = self.circumstances.prices;
         let mass_kg = self
-            .body
-            .curve(&self.values)
+            .long
+            .curve(self.body, &self.values)
             .map_or(1.0, |curve| curve.mass_kg());
         let once = |price: Option<f64>| Cost {
             each: None,

@@ -212,6 +212,8 @@ pub fn fit(body: &Body, runs: &[Run], settings: &Settings) -> Result<Fit, FitErr
     report(body, runs, &plans, settings, &solved, &spread)
 }
 
+/// A melt that stays liquid less far below its melting point freezes as one that does not. \[K\]
+const SUPERCOOLS_K: f64 = 5.0;
 /// Doubt of the heat that a pot's metal takes beside its water, as a logarithm: its weight goes by its
 /// size, and its base is much hotter than the water while heat comes through it, which the network has no
 /// place for. Without it a pot of weighed water would be a better measure of heat than a meter at the heater,
@@ -303,10 +305,10 @@ fn report(
             told: place.map_or(0.0, |idx| spread.told[idx]),
         });
     }
-    let curve = body.curve(&values)?;
-    let net = body.network(&curve, &values)?;
     let mut run_fits = Vec::new();
     for ((run, plan), start) in runs.iter().zip(plans).zip(&starts) {
+        let curve = plan.curve(body, &values)?;
+        let net = body.network(&curve, &values)?;
         let mut trace = Trace::new(&plan.samples);
         plan.follow(body, &net, &values, start, &mut trace)?;
         let residuals = worth::residuals(plan, &trace.seen, solved.robust);
@@ -343,7 +345,7 @@ fn report(
     let rig = body.rig();
     let store = match rig.melting_c() {
         None => StoreKind::Solid,
-        Some(_) if rig.supercooling_sd_k() > 0.0 => StoreKind::Supercools,
+        Some(_) if SUPERCOOLS_K < rig.supercooling_k() => StoreKind::Supercools,
         Some(_) => StoreKind::Melts,
     };
     Ok(Fit {

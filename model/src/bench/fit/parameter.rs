@@ -177,9 +177,9 @@ pub(super) struct Axis {
 
 /// Change of a logarithm by which slopes are found: large against the integrator's own error, small
 /// against the curve.
-const STEP_LN: f64 = 0.005;
+const STEP_LN: f64 = 0.001;
 /// The same for a temperature. \[K\]
-const STEP_K: f64 = 0.2;
+const STEP_K: f64 = 0.04;
 /// The search keeps within so many natural logarithms of the description.
 const FARTHEST_LN: f64 = 3.5;
 

@@ -115,7 +115,7 @@ impl<'a> Problem<'a> {
     /// Residuals of one run. \[K\]
     fn of_run(&self, run: usize, values: &Values, start: &Start) -> Option<Vec<f64>> {
         let plan = self.plans.get(run)?;
-        let curve = self.body.curve(values).ok()?;
+        let curve = plan.curve(self.body, values).ok()?;
         let net = self.body.network(&curve, values).ok()?;
         let mut trace = Trace::new(&plan.samples);
         plan.follow(self.body, &net, values, start, &mut trace)

@@ -84,16 +84,27 @@ pub(in crate::bench) fn rows(hours: f64, heater_w: impl Fn(f64) -> f64) -> Vec<R
 /// Fills a run with what a cooker of these values would show.
 pub(in crate::bench) fn shown(
     body: &Body,
-    mut run: Run,
+    run: Run,
     values: &Values,
     start: (f64, f64),
+    noise: &mut Noise,
+) -> Run {
+    shown_liquid(body, run, values, (start, None), noise)
+}
+
+/// The same of a melt that stays liquid down to a temperature.
+fn shown_liquid(
+    body: &Body,
+    mut run: Run,
+    values: &Values,
+    (start, liquid_to_c): ((f64, f64), Option<f64>),
     noise: &mut Noise,
 ) -> Run {
     let mut plan = Plan::new(body, &run);
     plan.start.store_c = start.0;
     plan.start.jacket_c = start.1;
     plan.start.pots_c = run.pots.iter().map(|_| 20.0).collect();
-    let curve = body.curve(values).unwrap();
+    let curve = body.curve(values, liquid_to_c).unwrap();
     let net = body.network(&curve, values).unwrap();
     let mut trace = Trace::new(&plan.samples);
     plan.follow(body, &net, values, &plan.start, &mut trace)
@@ -266,12 +277,48 @@ fn what_was_measured_goes_into_the_cooker() {
             jacket_j_k: 1e-6,
             ..*body.described()
         };
-        body.curve(&bare).unwrap().enthalpy_j(300.0)
+        body.curve(&bare, None).unwrap().enthalpy_j(300.0)
     };
     let share = capacity_j(&again) / capacity_j(&body);
     assert!((share - fit.values.capacity).abs() < 1e-6, "{share}");
     let loss = measured.loss_w_k.unwrap();
     assert!(fit.estimate(Parameter::Loss).unwrap().sd < loss.sd);
+}
+
+/// Sugar alcohol that is hot, cools as a liquid and freezes late, or never, or at once under a cold pot.
+#[test]
+fn a_melt_that_freezes_when_it_will_is_told_all_the_same() {
+    let cooker = Preset::ErythritolInGlassWool.cooker(200.0, 11.0);
+    let body = Body::new(&site(), &cooker).unwrap();
+    let described = *body.described();
+    let truth = Values {
+        loss_w_k: 1.2 * described.loss_w_k,
+        capacity: 0.93,
+        contact_w_m2k: 0.7 * described.contact_w_m2k,
+        ..described
+    };
+    for (seed, liquid_to_c) in [(1, Some(103.0)), (2, Some(30.0)), (3, None)] {
+        let mut noise = Noise(seed);
+        let heat = run(RunKind::HeatUp, rows(7.0, |_| 180.0), vec![]);
+        let cool = run(RunKind::CoolDown, rows(14.0, |_| 0.0), vec![]);
+        let boil = run(RunKind::Boil, rows(1.5, |_| 0.0), vec![pot_in(300.0)]);
+        let cools = ((138.0, 80.0), liquid_to_c);
+        let runs = [
+            shown(&body, heat, &truth, (20.0, 19.0), &mut noise),
+            shown_liquid(&body, cool, &truth, cools, &mut noise),
+            shown(&body, boil, &truth, (138.0, 80.0), &mut noise),
+        ];
+        let fit = fit(&body, &runs, &Settings::default()).unwrap();
+        for (parameter, share) in [
+            (Parameter::Loss, 0.03),
+            (Parameter::StoreCapacity, 0.03),
+            (Parameter::Contact, 0.1),
+        ] {
+            let off = fit.values.get(parameter) / truth.get(parameter) - 1.0;
+            assert!(off.abs() < share, "{liquid_to_c:?} {parameter:?}: {off}");
+        }
+        assert_eq!(fit.store, StoreKind::Supercools);
+    }
 }
 
 #[test]

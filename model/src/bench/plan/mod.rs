@@ -1,16 +1,19 @@
 //! A run made ready to be gone through again and again: stretches of constant power and air, the
 //! pots, and the readings to be met.
 
+mod freezing;
 mod prepare;
 
 use crate::bench::body::Body;
 use crate::bench::fit::Values;
 use crate::bench::readings::Row;
 use crate::bench::run::{PotIn, Run};
+use crate::enthalpy::EnthalpyCurve;
 use crate::error::ModelError;
 use crate::network::{Ledger, Network, PotPhase, PotState, Span, State, Watch, run};
 use crate::sun::faiman_cell_c;
 use crate::tonight::{Leaning, WIND_M_S, water};
+use freezing::{Freezing, freezing};
 use prepare::{Series, first_store_c, start_of, stretches, thinned};
 
 /// Longest stretch with one power, air, loss and contact. \[s\]
@@ -70,6 +73,8 @@ pub(crate) struct Plan {
     pub(crate) power_measured: bool,
     /// Whether the heater was on at all.
     pub(crate) heated: bool,
+    /// How a melt that stayed liquid below its melting point froze.
+    freezing: Option<Freezing>,
 }
 
 impl Plan {
@@ -101,12 +106,18 @@ impl Plan {
         let power = measured
             .or_else(from_light)
             .unwrap_or_else(|| Series::constant(0.0));
-        let stretches = stretches(of, end_s, &power, &air);
+        let mut stretches = stretches(of, end_s, &power, &air);
         let samples = thinned(of);
         let air_c = air.mean(0.0, end_s.max(1.0));
         let store_c = first_store_c(&samples).unwrap_or(air_c);
         let over_k = store_c - air_c;
+        let freezing = body
+            .rig()
+            .melting_c()
+            .and_then(|melting_c| freezing(&samples, &stretches, &of.pots, melting_c));
+        cut(&mut stretches, freezing.and_then(|freezing| freezing.at_s));
         Self {
+            freezing,
             heated: stretches.iter().any(|stretch| stretch.heater_w > 1.0),
             samples,
             stretches,
@@ -124,6 +135,15 @@ impl Plan {
             air_c,
             power_measured,
         }
+    }
+
+    /// The store's curve as this run went down it.
+    ///
+    /// # Errors
+    ///
+    /// [`ModelError`] for values that give no rising curve.
+    pub(crate) fn curve(&self, body: &Body, values: &Values) -> Result<EnthalpyCurve, ModelError> {
+        body.curve(values, self.freezing.map(|freezing| freezing.liquid_to_c))
     }
 
     /// Goes through the run with these values; what is seen goes to `watch`.
@@ -145,6 +165,8 @@ impl Plan {
         let mut before = None;
         let mut next_pot = 0;
         let mut out_s = f64::INFINITY;
+        let froze_s = self.freezing.and_then(|freezing| freezing.at_s);
+        let mut freezes_s = froze_s.unwrap_or(f64::INFINITY);
         // The pot's own pace tells how warm it is in the middle of the next stretch.
         let mut pace_k_s = 0.0;
         for stretch in &self.stretches {
@@ -171,6 +193,10 @@ impl Plan {
                 out_s = pot.out_s.unwrap_or(f64::INFINITY);
                 next_pot += 1;
                 pace_k_s = 0.0;
+            }
+            if freezes_s <= stretch.from_s + SAME_TIME_S {
+                state.seed_crystal(net);
+                freezes_s = f64::INFINITY;
             }
             let duration_s = stretch.to_s - stretch.from_s;
             let shaped = shaped(body, net, values, &state, pace_k_s * 0.5 * duration_s)?;
@@ -244,6 +270,22 @@ impl Followed {
             }),
             None => self.charged_j += ledger.heater_j,
         }
+    }
+}
+
+/// Ends a stretch at a time.
+fn cut(stretches: &mut Vec<Stretch>, at_s: Option<f64>) {
+    let Some(at_s) = at_s else {
+        return;
+    };
+    let is_within = |stretch: &Stretch| {
+        stretch.from_s + SAME_TIME_S < at_s && at_s < stretch.to_s - SAME_TIME_S
+    };
+    if let Some(place) = stretches.iter().position(is_within) {
+        let mut later = stretches[place];
+        stretches[place].to_s = at_s;
+        later.from_s = at_s;
+        stretches.insert(place + 1, later);
     }
 }
 
