@@ -17,8 +17,13 @@ use super::systematic::systematic;
 const LEAST_EFFECTIVE: f64 = 1.0 / 3.0;
 /// Liu and West's discount: how much of the spread a new member keeps of its parent.
 const DISCOUNT: f64 = 0.98;
+/// With a smaller share, or fewer than twice the figures, nothing is cleared of chance: all that is left is
+/// chance.
+const LEAST_CLEARED: f64 = 0.2;
 /// A report is taken in so many parts at most.
 const MOST_PARTS: i64 = 8;
+/// Between these every store is, and stays. [°C]
+const STORE_RANGE_C: [f64; 2] = [-40.0, 550.0];
 /// What is shrunk and jittered: the multipliers, the offsets and the store's heat.
 pub(super) const DIMS: usize = STATICS + 1;
 /// Those of one member.
@@ -83,12 +88,17 @@ pub(super) fn assimilate(
 }
 
 /// Gives the members new weights, and takes back what changes by chance with that.
-fn weigh_anew(
+pub(super) fn weigh_anew(
     ensemble: &mut Ensemble,
     build: &Build,
     weight: Vec<f64>,
     seen: impl Fn(&Ensemble, usize) -> Seen,
 ) {
+    if effective(&weight) < (LEAST_CLEARED * small(ensemble.members())).max(2.0 * small(DIMS)) {
+        // So few have no moments: those that explain nothing would be put anywhere.
+        ensemble.weight = weight;
+        return;
+    }
     let members = 0..ensemble.members();
     let seen: Vec<Seen> = members.map(|member| seen(ensemble, member)).collect();
     let regression = Regression::new(&points(ensemble, build), &seen, &ensemble.weight);
@@ -158,6 +168,7 @@ fn renew(ensemble: &mut Ensemble, build: &Build, seed: u64, address: i64) {
 
 /// Puts the members where they are to be: their multipliers, their offsets and their stores.
 fn settle(ensemble: &mut Ensemble, build: &Build, points: &[Point]) {
+    let [coldest_j, hottest_j] = STORE_RANGE_C.map(|store_c| build.heat_j(store_c));
     for (member, to) in points.iter().enumerate() {
         let was_j = ensemble.store_j(build, member);
         let before_c = ensemble.store_c(build, member);
@@ -165,7 +176,9 @@ fn settle(ensemble: &mut Ensemble, build: &Build, points: &[Point]) {
         for (dim, value) in to.iter().enumerate().take(STATICS) {
             ensemble.set(column::LOG + dim, member, *value);
         }
-        let moved_j = (to[STATICS] - was_j) * capacity;
+        // Far from the others a straight line leads out of what any store can be.
+        let kept_j = to[STATICS].clamp(coldest_j, hottest_j);
+        let moved_j = (kept_j - was_j) * capacity;
         for node in 0..build.row.count {
             let heat_j = ensemble.get(column::HEAT + node, member);
             let share = build.row.mass_share[node];

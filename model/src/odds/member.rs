@@ -33,6 +33,9 @@ const LAYER_SHARE: f64 = 0.2;
 pub(super) const SHORTEST_S: f64 = 1.0;
 /// Tries to end a step where a melt freezes at last, or begins to.
 const MELT_TRIES: usize = 3;
+/// After so many steps in a row that are shorter than this, time goes on all the same. \[s\]
+const MOST_STANDS: u32 = 20;
+const LEAST_MOVE_S: f64 = 1e-3;
 /// What is left of a stretch shorter than this is over. \[s\]
 const OVER_S: f64 = 1e-6;
 
@@ -134,6 +137,7 @@ impl Course<'_> {
         account: &mut Account,
     ) {
         let mut left_s = stretch.duration_s;
+        let mut stood = 0;
         while OVER_S < left_s {
             let at_s = stretch.start_s + stretch.duration_s - left_s;
             if let (Phase::NoPot, Some(lumped)) = (member.phase, &self.build.lumped) {
@@ -144,7 +148,14 @@ impl Course<'_> {
                 };
                 return self.idle(lumped, member, &rest, account);
             }
-            left_s -= self.advance(member, stretch, at_s, left_s, account);
+            let moved_s = self.advance(member, stretch, at_s, left_s, account);
+            // One that only changes to and fro waits for a moment.
+            stood = if moved_s < LEAST_MOVE_S { stood + 1 } else { 0 };
+            left_s -= if MOST_STANDS < stood {
+                SHORTEST_S.max(moved_s)
+            } else {
+                moved_s
+            };
         }
     }
 

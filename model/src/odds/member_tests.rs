@@ -382,3 +382,40 @@ fn a_second_pot_finds_what_the_first_left() {
     }
     assert!(2 <= seen, "{seen}");
 }
+
+/// No member may keep the others waiting, however far from any cooker it is.
+#[test]
+fn a_pot_that_neither_boils_nor_falls_lets_time_pass() {
+    for preset in Preset::ALL {
+        let rig = rig(&preset.cooker(200.0, 11.0));
+        let build = Build::new(&rig).unwrap();
+        let meal = meal(Dish::Lentils, 1.0, Lid::On);
+        let pot = rig.load(&meal, &Leaning::AS_TOLD, AIR_C);
+        let load = Load::new(&pot, (0.0, 0.0), LocalTime(0), build.boiling_c);
+        for store_c in [-513.0, -200.0, 0.0, 94.0, 95.0, 96.0, 120.0] {
+            for phase in [Phase::Simple, Phase::Boiling] {
+                for off_k in [-1e-9, 0.0, 2e-9] {
+                    let course = Course {
+                        build: &build,
+                        load: Some(&load),
+                        out_when_ready: false,
+                        pots_only: false,
+                    };
+                    let mut member = member(&build, store_c, 1.0);
+                    member.phase = phase;
+                    member.pot_c = build.boiling_c + off_k;
+                    member.water_kg = 1.0;
+                    let stretch = Stretch {
+                        start_s: 600.0,
+                        duration_s: 900.0,
+                        heater_w: 0.0,
+                        air_c: AIR_C,
+                        open: false,
+                    };
+                    course.carry(&mut member, &stretch, &mut Account::default());
+                    assert!(member.pot_c.is_finite(), "{preset:?} {store_c} {phase:?}");
+                }
+            }
+        }
+    }
+}

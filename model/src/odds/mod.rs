@@ -92,6 +92,8 @@ mod unseen;
 mod untold;
 #[cfg(test)]
 mod walk_tests;
+#[cfg(test)]
+mod wild_tests;
 mod worth;
 
 pub use ask::Odds;
