@@ -203,7 +203,7 @@ fn in_two_steps(asked: Memo<Asked>, scenery: Scenery) -> Memo<Option<Odds>> {
 }
 
 /// Odds that take longer are answered in two steps. \[ms\]
-const SLOW_MS: f64 = 40.0;
+const SLOW_MS: f64 = 20.0;
 
 /// Temperature of the air at the household at a time. [°C]
 pub(super) fn air_at(household: &Household, at: LocalTime) -> f64 {
