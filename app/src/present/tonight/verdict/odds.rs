@@ -232,10 +232,8 @@ fn sentence(voice: &Voice<'_>, question: &Question, odds: &Odds, judged: Judged)
     match (judged.tone, judged.wrong) {
         _ if judged.is_good() && is_done_at_the_boil(question) => (words.expect_boil)(&eaten),
         _ if judged.is_good() && judged.boils => (words.expect_done)(&eaten),
-        _ if judged.is_good() && OddsWord::Likely <= odds.boils().word() => {
-            (words.expect_either)(&eaten)
-        }
-        _ if judged.is_good() => (words.expect_below)(&eaten),
+        _ if is_done_below(odds, judged) => (words.expect_below)(&eaten),
+        _ if judged.is_good() => (words.expect_either)(&eaten),
         (VerdictTone::Doubtful, Wrong::Cold) => words.may_stay_cold.to_owned(),
         (VerdictTone::Doubtful, Wrong::Late) => (words.may_be_late)(&eaten),
         (VerdictTone::Doubtful, Wrong::NotDone) => (words.may_not_be_done)(&eaten),
@@ -254,6 +252,11 @@ fn sentence(voice: &Voice<'_>, question: &Question, odds: &Odds, judged: Judged)
         },
         (_, Wrong::Dry) => words.boils_dry.to_owned(),
     }
+}
+
+/// Whether it is done without boiling: where it rather boils than not, that is not said.
+fn is_done_below(odds: &Odds, judged: Judged) -> bool {
+    judged.is_good() && !judged.boils && odds.boils_at.p50.is_none()
 }
 
 fn facts(
@@ -288,7 +291,9 @@ fn facts(
     };
     [
         Some(fact(label, Icon::Clock, (when, latest.unwrap_or_default()))),
-        boils.map(|when| fact(words.boils, Icon::PotBoils, when)),
+        boils
+            .filter(|_| !is_done_below(odds, judged))
+            .map(|when| fact(words.boils, Icon::PotBoils, when)),
         done.filter(|_| !is_done_at_the_boil(question))
             .map(|when| fact(words.done, Icon::Bowl, when)),
         judged
@@ -464,5 +469,12 @@ mod tests {
     fn what_is_done_without_boiling_is_not_told_to_boil() {
         assert!(!Judged::of(&odds(0.4, 0.97, 0.0, false)).boils);
         assert!(Judged::of(&odds(0.99, 0.97, 0.0, true)).boils);
+        // Nor is one that has a time to boil told not to.
+        for has_time in [false, true] {
+            let odds = odds(0.4, 0.97, 0.0, has_time);
+            let is_below = is_done_below(&odds, Judged::of(&odds));
+            assert_eq!(is_below, odds.boils_at.p50.is_none());
+            assert_eq!(is_below, !has_time);
+        }
     }
 }
