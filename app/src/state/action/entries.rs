@@ -86,6 +86,10 @@ pub(super) fn start_meal(
     }
     let id = push(document, at, what)?;
     document.running = Some(id);
+    // What was warmed for this pot was warmed for no other: the next is safe to be taken as cold.
+    if let Some(plan) = &mut document.plan {
+        plan.start_c = None;
+    }
     Ok(Done::AddedEntry(id))
 }
 

@@ -10,6 +10,7 @@ use crate::state::action::{Action, Done, Seen, apply};
 use crate::state::document::Document;
 use crate::state::ids::{CookerId, EntryId};
 use crate::state::limits;
+use crate::state::plan::Plan;
 use crate::state::refused::{Field, Wrong};
 use crate::state::sample::{TODAY, at, done, full, household, meal, set_up};
 
@@ -62,6 +63,28 @@ fn a_meal_is_started_answered_and_taken_out() {
         too_late,
         Field::BoiledAt,
         Wrong::After { latest },
+    );
+}
+
+#[test]
+fn a_warm_start_is_for_one_pot() {
+    let warmed = Plan {
+        start_c: Some(90.0),
+        ..Plan::start(4, at(16, 0))
+    };
+    let start = Action::StartMeal {
+        at: at(17, 0),
+        meal: meal(),
+    };
+    let document = done(set_up(), [Action::ChangePlan(warmed.clone()), start]);
+    let left = document.plan.unwrap();
+    assert_eq!(left.start_c, None);
+    assert_eq!(
+        Plan {
+            start_c: Some(90.0),
+            ..left
+        },
+        warmed
     );
 }
 
