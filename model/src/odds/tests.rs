@@ -16,9 +16,9 @@ use crate::presets::Preset;
 use crate::sun::{DayLog, Sky};
 use crate::tonight::{Help, Site};
 
-const TODAY: Day = Day(20_782);
+pub(super) const TODAY: Day = Day(20_782);
 
-fn site() -> Site {
+pub(super) fn site() -> Site {
     let place = Place {
         latitude_deg: 11.0,
         longitude_deg: 38.0,

@@ -4,28 +4,16 @@ use std::collections::BTreeSet;
 
 use proptest::prelude::*;
 
+use super::tests::site;
 use super::{Belief, KINDS_OF_HELP, Replay, Settings, Trials};
 use crate::dish::Dish;
 use crate::journal::{Event, Journal, Meal, Outcome, What};
 use crate::local_time::{Day, LocalTime};
-use crate::place::{AirYear, Place};
 use crate::pot::Lid;
 use crate::presets::Preset;
 use crate::sun::{DayLog, Sky};
-use crate::tonight::Site;
 
 const TODAY: Day = Day(20_000);
-
-fn site() -> Site {
-    let place = Place {
-        latitude_deg: 11.0,
-        longitude_deg: 38.0,
-        altitude_m: 1500.0,
-        utc_offset_min: 180,
-    };
-    let air = AirYear::guess(11.0, 1500.0).unwrap();
-    Site { place, air }
-}
 
 fn settings() -> Settings {
     Settings {

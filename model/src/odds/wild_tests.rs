@@ -3,29 +3,15 @@
 use super::ensemble::Ensemble;
 use super::filter::{DIMS, weigh_anew};
 use super::regress::Seen;
+use super::tests::{TODAY, site};
 use super::*;
 use crate::cooker::Cooker;
 use crate::dish::Dish;
 use crate::journal::{Event, Journal, Meal, Outcome, What};
-use crate::local_time::{Day, LocalTime};
-use crate::place::{AirYear, Place};
+use crate::local_time::LocalTime;
 use crate::pot::Lid;
 use crate::presets::Preset;
 use crate::sun::DayLog;
-use crate::tonight::Site;
-
-const TODAY: Day = Day(20_782);
-
-fn site() -> Site {
-    let place = Place {
-        latitude_deg: 11.0,
-        longitude_deg: 38.0,
-        altitude_m: 1500.0,
-        utc_offset_min: 180,
-    };
-    let air = AirYear::guess(11.0, 1500.0).unwrap();
-    Site { place, air }
-}
 
 fn pot(cooker: &Cooker, eat_at: LocalTime) -> Meal {
     Meal {

@@ -7,7 +7,8 @@ use super::{SAME_TIME_S, Sample, Stretch};
 use crate::bench::run::PotIn;
 use crate::numerics::median::median;
 
-/// A store has been molten throughout when it was read so far above its liquidus. \[K\]
+/// A store has been molten throughout when it was read so far above its liquidus. Inferred, as the
+/// next three: above the noise of a kitchen thermometer. \[K\]
 const MOLTEN_K: f64 = 2.0;
 /// It is well past its freezing so far below its solidus. \[K\]
 const PAST_K: f64 = 6.0;
