@@ -3,6 +3,7 @@
 mod bench;
 mod cooker;
 mod diary;
+mod doubted;
 mod first_start;
 mod later;
 mod more;

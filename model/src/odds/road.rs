@@ -18,6 +18,12 @@ use crate::journal::{Felt, Journal, Meal, What};
 use crate::local_time::{Day, LocalTime};
 use crate::tonight::TonightError;
 
+/// A first reading is believed up to so much over the cut-out: a thermostat is off, and a spot by the
+/// heater is hotter. Inferred. \[K\]
+const HOTTER_K: f64 = 60.0;
+/// And down to so much under the air of a usual night, for a hard frost. Inferred. \[K\]
+const COLDER_K: f64 = 15.0;
+
 /// A pot that is in.
 #[derive(Debug, Clone)]
 pub(super) struct InPot {
@@ -129,7 +135,7 @@ impl<'a> Road<'a> {
     /// A belief in which nothing was reported yet.
     pub(super) fn begin(&mut self, at: LocalTime) -> Result<Past, TonightError> {
         let seed = self.settings.seed;
-        let first_read = self.first_read(at.day());
+        let first_read = self.first_read(at.day())?;
         let at = first_read.map_or(at, |(read_at, _)| read_at);
         let idx = Self::epoch_at(self.journal, at);
         let epoch = self.epoch(idx)?;
@@ -141,10 +147,7 @@ impl<'a> Road<'a> {
         for (offset, sd) in self.offsets(&epoch) {
             ensemble.draw_offset(offset, sd, noise);
         }
-        let air_c = self
-            .sky(at.day(), idx)?
-            .first()
-            .map_or(20.0, |step| step.air_c);
+        let air_c = self.first_air_c(at.day(), idx)?;
         ensemble.draw_nucleation(&epoch.build, Noise::new(seed, Purpose::Nucleation));
         ensemble.draw_dishes(Noise::new(seed, Purpose::Dish));
         let start = Noise::new(seed, Purpose::Start);
@@ -168,15 +171,34 @@ impl<'a> Road<'a> {
         Offset::all((thermometer_sd_k, epoch.melt_sd_k), has_nodes)
     }
 
-    /// The reading that a diary begins with, where nothing was told before it on its first day:
-    /// whatever the store was until then, it is near that now.
-    pub(super) fn first_read(&self, first: Day) -> Option<(LocalTime, f64)> {
+    /// The reading that a diary begins with, where nothing was told before it on its first day.
+    pub(super) fn begins_with(&self, first: Day) -> Option<(LocalTime, f64)> {
         let event = self.journal.events.first()?;
         let What::Reading { store_c } = event.what else {
             return None;
         };
         let has_begun = event.at.day() == first && event.at <= self.now;
         (has_begun && self.journal.first_day() == Some(first)).then_some((event.at, store_c))
+    }
+
+    /// The reading that a diary begins with: whatever the store was until then, it is near that now.
+    /// None where no store of this cooker is so hot or so cold: then it is a reading like any other
+    /// that does not fit.
+    fn first_read(&mut self, first: Day) -> Result<Option<(LocalTime, f64)>, TonightError> {
+        let Some((at, read_c)) = self.begins_with(first) else {
+            return Ok(None);
+        };
+        let idx = Self::epoch_at(self.journal, at);
+        let air_c = self.first_air_c(first, idx)?;
+        let cutout_c = self.epoch(idx)?.build.cutout_c;
+        let can_be = air_c - COLDER_K..cutout_c + HOTTER_K;
+        Ok(can_be.contains(&read_c).then_some((at, read_c)))
+    }
+
+    /// Air as a day begins. [°C]
+    fn first_air_c(&mut self, day: Day, epoch: usize) -> Result<f64, TonightError> {
+        let first = self.sky(day, epoch)?.first();
+        Ok(first.map_or(20.0, |step| step.air_c))
     }
 
     /// The sky of a day.

@@ -30,7 +30,7 @@ impl Road<'_> {
             .time(kept_at)
             .word(self.epochs.get(epoch).map_or(0, |epoch| epoch.fingerprint))
             .sky(self.journal.skies.get(&today));
-        if let Some((read_at, _)) = self.first_read(first) {
+        if let Some((read_at, _)) = self.begins_with(first) {
             if kept_at < read_at {
                 return None;
             }

@@ -12,6 +12,7 @@ use crate::local_time::{Day, LocalTime};
 use crate::pot::Lid;
 use crate::presets::Preset;
 use crate::sun::{DayLog, Sky};
+use crate::tonight::Help;
 
 const TODAY: Day = Day(20_000);
 
@@ -182,6 +183,56 @@ fn the_way_of_a_running_pot_begins_where_it_is() {
     assert!(pot(0) < pot(1), "{course:?}");
     let none = Belief::replay(&site(), &cooker, &diary(3), now, &settings()).unwrap();
     assert!(none.running_course(times()).is_empty());
+}
+
+/// What is advised for the pot stays what it is while the clock goes on.
+#[test]
+fn an_earlier_time_is_round_and_the_latest_that_does() {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+    let mut supper = supper(TODAY, false);
+    supper.eat_at = TODAY.at_s(19 * 3600 + 600);
+    let put_in = TODAY.at_s(19 * 3600);
+    let mut told = Vec::new();
+    for minute in 0..4 {
+        let now = now().plus_s(60 * minute);
+        let belief = Belief::replay(&site(), &cooker, &diary(3), now, &settings()).unwrap();
+        let latest = belief.latest_put_in(&supper).unwrap();
+        let help = belief.improvement(&supper, put_in, 2).unwrap().help;
+        let Help::EarlierIn { put_in } = help else {
+            panic!("{help:?}");
+        };
+        assert_eq!(put_in.0.rem_euclid(300), 0);
+        assert!(
+            (0..300).contains(&latest.since_s(put_in)),
+            "{latest:?} {put_in:?}"
+        );
+        told.push(put_in);
+    }
+    let apart_s = told
+        .iter()
+        .max()
+        .unwrap()
+        .since_s(*told.iter().min().unwrap());
+    assert!(apart_s <= 300, "{told:?}");
+}
+
+/// No heater leads there, and nothing cools below the air: it is asked about like any other that does
+/// not fit, and the store stays what the cooker can be.
+#[test]
+fn a_first_reading_of_what_cannot_be_is_doubted() {
+    let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+    let cold = Belief::replay(&site(), &cooker, &Journal::default(), now(), &settings()).unwrap();
+    for store_c in [600.0, -15.0] {
+        let mut journal = Journal::default();
+        journal.events.push(Event {
+            at: now().plus_s(-1800),
+            what: What::Reading { store_c },
+        });
+        let belief = Belief::replay(&site(), &cooker, &journal, now(), &settings()).unwrap();
+        assert_eq!(belief.doubts().len(), 1, "{store_c}");
+        let off_k = belief.store().store_c.p50 - cold.store().store_c.p50;
+        assert!(off_k.abs() < 30.0, "{store_c}: {off_k}");
+    }
 }
 
 #[test]

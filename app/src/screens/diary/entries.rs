@@ -7,9 +7,9 @@ use model::local_time::LocalTime;
 use super::scene::{Form, Scene, say};
 use crate::components::{Button, EntryRow, Fold, Icon, Panel};
 use crate::i18n::strings::Strings;
-use crate::present::diary::doubts::asked;
 use crate::present::diary::draft::{Draft, Kind, POWER_STEPS};
 use crate::present::diary::entries::{entry as entry_view, erased, icon};
+use crate::screens::doubted::Doubted;
 use crate::shell::toasts::ToastAbout;
 use crate::state::action::Action;
 use crate::state::document::{Document, Entry};
@@ -105,14 +105,24 @@ pub(super) fn Entries(scene: Scene) -> impl IntoView {
     let row = move |entry: Entry| {
         let shown = entry.clone();
         let view = Signal::derive(move || say(shell, |voice| entry_view(voice, &shown)));
-        let changed = entry.clone();
+        let (changed, doubted) = (entry.clone(), entry.clone());
         view! {
             <EntryRow
                 entry=view
                 on_press=Callback::new(move |()| scene.change(&changed))
                 test="entry"
             />
-            <Doubted scene entry />
+            <Doubted shell entry=doubted>
+                <Button
+                    label=words.text(|strings| strings.diary.change_it)
+                    on_press=Callback::new({
+                        let entry = entry.clone();
+                        move |()| scene.change(&entry)
+                    })
+                    icon=Icon::Pencil
+                    test="doubt-change"
+                />
+            </Doubted>
         }
     };
     let add = move |kind: Kind| {
@@ -139,49 +149,6 @@ pub(super) fn Entries(scene: Scene) -> impl IntoView {
             }}
             <div class="diary-add">{Kind::ALL.map(add).collect_view()}</div>
         </Panel>
-    }
-}
-
-/// The question beside an entry that does not fit the rest.
-#[component]
-fn Doubted(scene: Scene, entry: Entry) -> impl IntoView {
-    let shell = scene.shell;
-    let words = shell.words;
-    let belief = shell.estimates.belief();
-    let shown = entry.clone();
-    let asked = Memo::new(move |_| {
-        belief.with(|belief| {
-            let doubts = belief.as_ref()?.doubts();
-            say(shell, |voice| asked(voice, &shown, doubts))
-        })
-    });
-    move || {
-        asked.get().map(|asked| {
-            let (id, changed) = (entry.id, entry.clone());
-            // There is nothing to refuse: the entry is there as long as its question is.
-            let keep = move |()| {
-                let _ = shell.dispatch.run(Action::KeepEntry(id));
-            };
-            view! {
-                <div class="diary-doubt" data-test="doubt">
-                    <p>{asked}</p>
-                    <div class="row">
-                        <Button
-                            label=words.text(|strings| strings.diary.keep_it)
-                            on_press=Callback::new(keep)
-                            icon=Icon::Tick
-                            test="doubt-keep"
-                        />
-                        <Button
-                            label=words.text(|strings| strings.diary.change_it)
-                            on_press=Callback::new(move |()| scene.change(&changed))
-                            icon=Icon::Pencil
-                            test="doubt-change"
-                        />
-                    </div>
-                </div>
-            }
-        })
     }
 }
 

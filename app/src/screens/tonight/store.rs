@@ -1,16 +1,23 @@
 //! The store now, what it can do, and how to tell it better.
 
 use crate::reactive::*;
+use model::journal::What;
 use model::sun::Daylight;
 use model::tonight::Doubt;
 
 use super::reading::LogReading;
 use super::scene::say;
 use crate::components::{Icon, LinkButton, Panel, StoreColumn};
+use crate::present::diary::entries::entry as entry_view;
 use crate::present::tonight::now::lacks_sun;
 use crate::present::tonight::store::column;
+use crate::screens::doubted::{Doubted, question};
 use crate::shell::{Shell, use_shell};
+use crate::state::document::{Document, Entry};
 use crate::state::route::Route;
+
+/// What was told of the store so long ago is past. \[s\]
+const NEW_S: i64 = 12 * 3600;
 
 /// The column, with a nudge where the diary lacks today's sun, and a field for a thermometer.
 #[component]
@@ -41,11 +48,48 @@ pub(super) fn StoreNow() -> impl IntoView {
         Some(view! {
             <Panel heading=shell.words.text(|strings| strings.tonight.store.heading) test="store">
                 <StoreColumn view test="store-column" />
+                <ReadingDoubt shell />
                 <SunNudge shell />
                 <LogReading />
             </Panel>
         })
     }
+}
+
+/// The question beside what was told of the store last, as long as it does not fit the rest.
+#[component]
+fn ReadingDoubt(shell: Shell) -> impl IntoView {
+    let last = shell.store.read(last_told);
+    let now = shell.clock.now();
+    let asked = Memo::new(move |_| {
+        let entry = last.get()?;
+        let is_new = now.get().since_s(entry.at) < NEW_S;
+        (is_new && question(shell, &entry).is_some()).then_some(entry)
+    });
+    move || {
+        asked.get().map(|entry| {
+            let day = Route::Diary(Some(entry.at.day())).hash();
+            let told = entry.clone();
+            let about = Signal::derive(move || say(shell, |voice| entry_view(voice, &told).title));
+            view! {
+                <Doubted shell entry about>
+                    <LinkButton
+                        href=day.clone()
+                        label=shell.words.text(|strings| strings.diary.change_it)
+                        icon=Icon::Pencil
+                        test="doubt-change"
+                    />
+                </Doubted>
+            }
+        })
+    }
+}
+
+/// What was told last of the store of the cooker in use.
+fn last_told(document: &Document) -> Option<Entry> {
+    let mine = (document.entries.iter()).filter(|entry| Some(entry.cooker) == document.in_use);
+    let of_store = |entry: &&Entry| matches!(entry.what, What::Reading { .. } | What::Felt(_));
+    mine.filter(of_store).max_by_key(|entry| entry.at).cloned()
 }
 
 /// Leads to the diary while today's sun is not logged.
