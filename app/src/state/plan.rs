@@ -52,9 +52,6 @@ const DAY_MIN: u16 = 1440;
 /// A time of day that went by less than this long ago is late, not tomorrow's. \[s\]
 const LATE_S: i64 = 6 * 3600;
 
-/// A pot that was to go in this long ago at most went in when it was to. \[s\]
-const JUST_NOW_S: i64 = 10 * 60;
-
 /// Dinner, as long as nobody says otherwise.
 const DINNER: TimeOfDay = TimeOfDay(19 * 60 + 30);
 
@@ -241,15 +238,6 @@ impl Plan {
         }
     }
 
-    /// When a pot that is said to have gone in just now went in: when it was to, if that was
-    /// minutes ago.
-    pub fn started_at(&self, now: LocalTime) -> LocalTime {
-        self.put_in
-            .map(|put_in| put_in.last(now))
-            .filter(|&last| now.since_s(last) <= JUST_NOW_S)
-            .unwrap_or(now)
-    }
-
     /// When it is to be eaten: the first such time after the pot went in.
     pub fn eat_at(&self, now: LocalTime) -> LocalTime {
         self.eat.after(self.put_in_at(now))
@@ -322,15 +310,6 @@ mod tests {
         let late = plan(Some(time(23, 50)), time(0, 50));
         assert_eq!(late.put_in_at(at(24, 10)), at(24, 10));
         assert_eq!(late.eat_at(at(24, 10)), at(24, 50));
-    }
-
-    #[test]
-    fn a_pot_went_in_when_it_was_to_if_that_is_minutes_ago() {
-        let dinner = plan(Some(time(18, 0)), time(19, 30));
-        assert_eq!(dinner.started_at(at(18, 4)), at(18, 0));
-        assert_eq!(dinner.started_at(at(18, 11)), at(18, 11));
-        assert_eq!(dinner.started_at(at(17, 50)), at(17, 50));
-        assert_eq!(plan(None, time(19, 30)).started_at(at(18, 4)), at(18, 4));
     }
 
     #[test]

@@ -202,10 +202,10 @@ fn start(scene: Scene) -> Result<(), Refused> {
         return Ok(());
     };
     let plan = scene.plan.get_untracked();
-    let at = plan.started_at(now);
-    let mut meal = plan.meal(usual, scene.air_c.get_untracked(), at);
-    meal.eat_at = plan.eat.after(at);
-    let done = shell.dispatch.run(Action::StartMeal { at, meal })?;
+    // It goes in as the button is pressed, whenever it was to.
+    let mut meal = plan.meal(usual, scene.air_c.get_untracked(), now);
+    meal.eat_at = plan.eat.after(now);
+    let done = shell.dispatch.run(Action::StartMeal { at: now, meal })?;
     if let Done::AddedEntry(id) = done {
         let undo = Some(Action::EraseEntry(id));
         shell.toasts.show(ToastAbout::PotIn, undo);
