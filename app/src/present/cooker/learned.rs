@@ -38,6 +38,8 @@ pub struct Reports {
     pub count: usize,
     /// What they say something of.
     touched: Vec<Multiplier>,
+    /// Of which what would teach it was told.
+    told: Vec<Multiplier>,
 }
 
 impl Reports {
@@ -70,8 +72,13 @@ impl Reports {
                     if 0 < of_boil + of_food {
                         reports.touched.extend(OF_HEAT.iter().chain(&OF_POTS));
                     }
+                    if 0 < of_boil {
+                        reports.told.push(Multiplier::Contact);
+                    }
                     if 0 < of_food {
-                        reports.touched.push(Multiplier::of_cooking(meal.dish));
+                        let of_cooking = Multiplier::of_cooking(meal.dish);
+                        reports.touched.push(of_cooking);
+                        reports.told.push(of_cooking);
                     }
                 }
                 What::LidOpen { .. } | What::HeaterOff { .. } | What::TopUp { .. } => {}
@@ -95,7 +102,7 @@ pub fn learned(
         if is_touched && spread(&one.now) < NARROWER * spread(&one.prior) {
             known.push(known_fact(strings, formats, one));
         } else {
-            open.push(open_fact(strings, one));
+            open.push(open_fact(strings, one, reports));
         }
     }
     LearnedView {
@@ -144,12 +151,18 @@ fn known_fact(strings: &Strings, formats: &Formats, one: &Learned) -> Fact {
 }
 
 /// What nothing is known of has no figure.
-fn open_fact(strings: &Strings, one: &Learned) -> Fact {
+fn open_fact(strings: &Strings, one: &Learned, reports: &Reports) -> Fact {
     let words = &strings.cooker.learned;
+    let is_told = reports.told.contains(&one.multiplier);
+    let (value, detail) = if is_told {
+        (words.not_sure, words.told_already)
+    } else {
+        (strings.common.not_known, (words.taught_by)(one.multiplier))
+    };
     Fact {
         label: (words.name)(one.multiplier).to_owned(),
-        value: strings.common.not_known.to_owned(),
-        detail: (words.taught_by)(one.multiplier).to_owned(),
+        value: value.to_owned(),
+        detail: detail.to_owned(),
         icon: None,
     }
 }
@@ -205,7 +218,11 @@ mod tests {
     /// So many reports, each of the heat.
     fn reports(count: usize) -> Reports {
         let touched = if count == 0 { vec![] } else { OF_HEAT.to_vec() };
-        Reports { count, touched }
+        Reports {
+            count,
+            touched,
+            ..Reports::default()
+        }
     }
 
     #[test]
@@ -232,7 +249,7 @@ mod tests {
             assert!(view.known.is_empty());
             assert_eq!(view.open[0].value, "not known");
             assert!(view.open[0].detail.contains("in the morning"));
-            assert!(view.from.contains("the tables speak"), "{}", view.from);
+            assert!(view.from.contains("the tables"), "{}", view.from);
         }
         let known = Learned {
             prior: band(1.0, 1.0, 1.0),
@@ -269,7 +286,17 @@ mod tests {
         let beans = log(What::Meal(meal.clone()));
         assert_eq!((beans.count, n_known(&beans)), (2, 0));
         meal.dish = model::dish::Dish::WhiteRice;
-        assert_eq!(n_known(&log(What::Meal(meal))), 1);
+        let told = log(What::Meal(meal));
+        assert_eq!(n_known(&told), 1);
+        // Nobody is asked for what was told.
+        let unsure = Learned {
+            now: rice.prior,
+            ..rice
+        };
+        let view = learned(strings, &formats, &[unsure], &told);
+        assert_eq!(view.open[0].value, "not sure yet");
+        let view = learned(strings, &formats, &[unsure], &beans);
+        assert_eq!(view.open[0].value, "not known");
     }
 
     #[test]

@@ -10,12 +10,14 @@ pub(super) const LEARNED: Learned = Learned {
         1 => "From one report in the diary, against what the tables say.".to_owned(),
         _ => format!("From {n_reports} reports in the diary, against what the tables say."),
     },
-    nothing_from: |n_reports| match n_reports {
-        1 => "Nothing could be learned from one report in the diary yet, so the tables speak."
-            .to_owned(),
-        _ => format!(
-            "Nothing could be learned from {n_reports} reports in the diary yet, so the tables speak."
-        ),
+    nothing_from: |n_reports| {
+        let so_far = match n_reports {
+            1 => "One report in the diary".to_owned(),
+            _ => format!("{n_reports} reports in the diary"),
+        };
+        format!(
+            "{so_far}: they count in the odds already, but no figure is known much better than by the tables yet."
+        )
     },
     from_nothing: "Nothing was reported yet, so the tables speak. Each time you tell when a pot boiled or was done, or what a thermometer shows, Duskpot knows this cooker better.",
     working: "Reading the diary…",
@@ -50,6 +52,8 @@ pub(super) const LEARNED: Learned = Learned {
     figure: |now, told| format!("{now}; by the table {told}"),
     figure_at: |now, told, at| format!("{now}; by the table {told}; the store at {at}"),
     open: "Not learned yet",
+    not_sure: "not sure yet",
+    told_already: "Something was told of it. It takes a few pots more.",
     taught_by: |multiplier| match multiplier {
         Multiplier::Loss => "A thermometer reading in the morning, before the sun, would tell.",
         Multiplier::Contact => "Tell when pots boil.",

@@ -10,12 +10,14 @@ pub(super) const LEARNED: Learned = Learned {
         1 => "De un aviso en el diario, frente a lo que dicen las tablas.".to_owned(),
         _ => format!("De {n_reports} avisos en el diario, frente a lo que dicen las tablas."),
     },
-    nothing_from: |n_reports| match n_reports {
-        1 => "De un aviso en el diario aún no se pudo aprender nada, así que hablan las tablas."
-            .to_owned(),
-        _ => format!(
-            "De {n_reports} avisos en el diario aún no se pudo aprender nada, así que hablan las tablas."
-        ),
+    nothing_from: |n_reports| {
+        let so_far = match n_reports {
+            1 => "Un aviso en el diario".to_owned(),
+            _ => format!("{n_reports} avisos en el diario"),
+        };
+        format!(
+            "{so_far}: ya cuenta en las probabilidades, pero aún no se conoce ninguna cifra mucho mejor que por las tablas."
+        )
     },
     from_nothing: "Aún no hay ningún aviso, así que hablan las tablas. Cada vez que usted dice cuándo hirvió o estuvo lista una olla, o qué marca un termómetro, Duskpot conoce mejor esta cocina.",
     working: "Leyendo el diario…",
@@ -50,6 +52,8 @@ pub(super) const LEARNED: Learned = Learned {
     figure: |now, told| format!("{now}; según la tabla {told}"),
     figure_at: |now, told, at| format!("{now}; según la tabla {told}; con el depósito a {at}"),
     open: "Aún sin aprender",
+    not_sure: "aún no es seguro",
+    told_already: "Ya se dijo algo de esto. Hacen falta unas ollas más.",
     taught_by: |multiplier| match multiplier {
         Multiplier::Loss => "Lo diría el termómetro por la mañana, antes del sol.",
         Multiplier::Contact => "Diga cuándo hierven las ollas.",

@@ -29,6 +29,10 @@ pub struct Learned {
     pub figure_at: fn(now: &str, told: &str, at: &str) -> String,
     /// Opens what was not learned yet.
     pub open: &'static str,
+    /// Reports touched it, and it is not known yet.
+    pub not_sure: &'static str,
+    /// What would teach it was told, of too few pots.
+    pub told_already: &'static str,
     /// What would teach it.
     pub taught_by: fn(multiplier: Multiplier) -> &'static str,
 }
