@@ -21,6 +21,8 @@ const PART: usize = 128;
 /// Steps in which a time is sought, and how closely it is found. \[s\]
 const COARSE_S: i64 = 1800;
 const FINE_S: i64 = 300;
+/// A pot goes in so much earlier at least, or it is no change. \[s\]
+const LEAST_EARLIER_S: i64 = 600;
 /// The longest that a second charge is left on. \[s\]
 const TOP_UP_S: i64 = 6 * 3600;
 /// Halvings of an amount.
@@ -60,14 +62,17 @@ impl Belief {
 
     /// The same as one of the bits of a search.
     pub fn latest_put_in_by(&self, meal: &Meal, trials: &Trials) -> Option<LocalTime> {
-        let few = self.few();
+        self.few().latest_of(meal, trials)
+    }
+
+    fn latest_of(&self, meal: &Meal, trials: &Trials) -> Option<LocalTime> {
         let meal = Meal {
             out: None,
             ..meal.clone()
         };
         let works = |put_in| {
             let plan = (meal.clone(), put_in);
-            Chance::NINE_IN_TEN <= trials.next(|| few.p_done(&plan))
+            Chance::NINE_IN_TEN <= trials.next(|| self.p_done(&plan))
         };
         let earliest = self.at();
         let mut late = meal.eat_at;
@@ -324,15 +329,25 @@ impl Solver<'_> {
         best.map(|(_, water_kg)| (Help::MoreWater { water_kg }, poured(water_kg)))
     }
 
+    /// The latest that gives nine chances in ten, or the best there is: in round steps, so that it stays
+    /// what it is from minute to minute.
     fn earlier_in(&self) -> Option<(Help, Plan)> {
         let from = self.belief.at();
         let room_s = self.put_in.since_s(from);
-        if room_s < 600 {
+        if room_s < LEAST_EARLIER_S {
             return None;
         }
-        let step_s = (room_s / 8).max(600);
-        let times = (1..=room_s / step_s).map(|n| self.put_in.plus_s(-n * step_s));
-        let put_in = self.best_time(times)?;
+        let put_in = match self.belief.latest_of(self.meal, self.trials) {
+            Some(latest) => {
+                let round = latest.plus_s(-latest.0.rem_euclid(FINE_S)).max(from);
+                (round < self.put_in).then_some(round)?
+            }
+            None => {
+                let step_s = LEAST_EARLIER_S * (1 + room_s / (8 * LEAST_EARLIER_S));
+                let times = (1..=room_s / step_s).map(|n| self.put_in.plus_s(-n * step_s));
+                self.best_time(times)?
+            }
+        };
         Some((Help::EarlierIn { put_in }, (self.meal.clone(), put_in)))
     }
 

@@ -28,6 +28,7 @@ pub(super) const CHANCES: Chances = Chances {
     boils: "It boils",
     done: |eaten| format!("It is ready by {eaten}"),
     latest: |time, figure| format!("at the latest {time}, for {figure}"),
+    sooner: |time, figure| format!("better by {time}: {figure} then"),
     no_later: |figure| format!("no later, for {figure}"),
     no_time: |figure| format!("no time gives {figure}"),
     most: "The pot may hold",

@@ -36,6 +36,7 @@ pub(super) const CHANCES: Chances = Chances {
     boils: "Hierve",
     done: |eaten| format!("Comida lista a las {eaten}"),
     latest: |time, figure| format!("a más tardar a las {time}, para {figure}"),
+    sooner: |time, figure| format!("mejor a las {time} a más tardar: {figure} entonces"),
     no_later: |figure| format!("no más tarde, para {figure}"),
     no_time: |figure| format!("ninguna hora da {figure}"),
     most: "En la olla caben",

@@ -37,6 +37,8 @@ pub struct Chances {
     pub done: fn(eaten: &str) -> String,
     /// The latest time, and the odds it stands for.
     pub latest: fn(time: &str, figure: &str) -> String,
+    /// The time that is planned is too late: the latest, and the odds it stands for.
+    pub sooner: fn(time: &str, figure: &str) -> String,
     /// The time that is planned is the latest for these odds.
     pub no_later: fn(figure: &str) -> String,
     /// There is no time for these odds.

@@ -313,8 +313,11 @@ fn by_when(voice: &Voice<'_>, put_in: LocalTime, odds: &Odds, latest: Option<Loc
     // Rounded down, but not to a time that is past.
     let latest = latest.map(|latest| Sure::Near.floor(latest).max(latest.min(voice.now)));
     match latest {
-        Some(latest) if put_in < latest || !is_good_enough(odds) => {
+        Some(latest) if put_in < latest => {
             (words.latest)(&voice.time(latest, Sure::Known), &figure)
+        }
+        Some(latest) if !is_good_enough(odds) => {
+            (words.sooner)(&voice.time(latest, Sure::Known), &figure)
         }
         None if !is_good_enough(odds) => (words.no_time)(&figure),
         _ => (words.no_later)(&figure),
@@ -458,9 +461,9 @@ mod tests {
         }
         for poor in [0.84, 0.3, 0.01] {
             let earlier = say(poor, Some(at(17, 44)));
-            assert_eq!(earlier, "at the latest 17:40, for 9 in 10");
+            assert_eq!(earlier, "better by 17:40: 9 in 10 then");
             let at_once = say(poor, Some(at(17, 29)));
-            assert_eq!(at_once, "at the latest 17:28, for 9 in 10");
+            assert_eq!(at_once, "better by 17:28: 9 in 10 then");
             assert_eq!(say(poor, None), "no time gives 9 in 10");
         }
     }
