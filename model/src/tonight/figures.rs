@@ -45,6 +45,8 @@ pub struct Figures {
     pub way_w_k: f64,
     /// Into water at the boil from a store at the cut-out. \[W\]
     pub seat_w: f64,
+    /// The most that heats it: full sun, or the second charge. \[W\]
+    pub most_heat_w: f64,
     /// How long a litre takes in a full store; `None` where it never boils. \[s\]
     pub litre_s: Option<f64>,
     /// Melting range of the medium that melts. [°C]
@@ -87,7 +89,9 @@ impl Figures {
                 Some(full.works_at.voltage_v / full.works_at.current_a)
             }
         };
+        let second_w = cooker.charging.second.map_or(0.0, |second| second.heat_w());
         Ok(Self {
+            most_heat_w: light[0].heat_w.max(second_w),
             air_c,
             boiling_c,
             cutout_c,
@@ -111,6 +115,13 @@ impl Figures {
     }
 }
 
+impl Figures {
+    /// Whether it gets to the cut-out at all: what heats it is more than what the jacket lets out there.
+    pub fn gets_full(&self) -> bool {
+        self.loss_w < self.most_heat_w
+    }
+}
+
 fn mean_c(air: &AirYear) -> f64 {
     air.day_c.iter().chain(&air.night_c).sum::<f64>() / (2.0 * MONTHS)
 }
@@ -118,6 +129,7 @@ fn mean_c(air: &AirYear) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::cooker::SecondCharge;
     use crate::place::Place;
     use crate::presets::Preset;
 
@@ -150,6 +162,26 @@ mod tests {
             assert!((with.seat_w_k - without.seat_w_k).abs() < 1e-9);
             assert!(with.way_w_k < with.seat_w_k && 3.0 * without.way_w_k < with.way_w_k);
         }
+    }
+
+    /// What goes in must be more than what goes out; a second charge can be what fills it.
+    #[test]
+    fn a_store_that_loses_more_than_it_gets_never_gets_full() {
+        let site = site();
+        let full = |panels_w: f64, second: Option<SecondCharge>| {
+            let mut cooker = Preset::AluminiumInPerlite.cooker(panels_w, 11.0);
+            cooker.charging.second = second;
+            let figures = Figures::new(&site, &cooker).unwrap();
+            assert_eq!(figures.gets_full(), figures.loss_w < figures.most_heat_w);
+            figures.gets_full()
+        };
+        let grid = SecondCharge {
+            power_w: 800.0,
+            share: 1.0,
+        };
+        assert!(full(300.0, None));
+        assert!(!full(50.0, None));
+        assert!(full(50.0, Some(grid)));
     }
 
     #[test]

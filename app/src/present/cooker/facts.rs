@@ -56,26 +56,40 @@ pub fn metal_weighs(strings: &Strings, formats: &Formats, store: &Store) -> Opti
     Some((strings.cooker.ways.metal_weighs)(&mass))
 }
 
-/// What the cut-out means where it is not above the boil.
+/// What the cut-out means where it is not above the boil, or where the store never gets there.
 pub fn warning(strings: &Strings, formats: &Formats, figures: &Figures) -> Option<String> {
+    let words = &strings.cooker.follows;
     let degrees = |celsius| formats.temperature(celsius, Sure::Known);
-    (figures.cutout_c <= figures.boiling_c).then(|| {
-        (strings.cooker.follows.below_boil)(&degrees(figures.cutout_c), &degrees(figures.boiling_c))
-    })
+    let watts = |watts: f64| (strings.common.units.watts)(&two_digits(formats, watts));
+    let cutout = degrees(figures.cutout_c);
+    if figures.cutout_c <= figures.boiling_c {
+        Some((words.below_boil)(&cutout, &degrees(figures.boiling_c)))
+    } else if figures.gets_full() {
+        None
+    } else {
+        let (loss, heat) = (watts(figures.loss_w), watts(figures.most_heat_w));
+        Some((words.never_full)(&loss, &cutout, &heat))
+    }
 }
 
 /// The build in one line, or why it boils nothing.
 pub fn in_short(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
     let words = &strings.cooker.follows;
-    warning(strings, formats, figures).unwrap_or_else(|| {
-        let litre = figures.litre_s.map(|litre_s| time(formats, litre_s));
-        let litre = litre.map(|litre| (words.in_short_litre)(&litre));
-        (words.in_short)(
-            &energy(strings, formats, figures.capacity_j),
-            &hold(strings, formats, figures),
-            &litre.unwrap_or_else(|| words.in_short_never.to_owned()),
-        )
-    })
+    if figures.cutout_c <= figures.boiling_c
+        && let Some(warning) = warning(strings, formats, figures)
+    {
+        return warning;
+    }
+    let litre = match figures.litre_s {
+        None => words.in_short_never.to_owned(),
+        Some(_) if !figures.gets_full() => words.in_short_not_full.to_owned(),
+        Some(litre_s) => (words.in_short_litre)(&time(formats, litre_s)),
+    };
+    (words.in_short)(
+        &energy(strings, formats, figures.capacity_j),
+        &hold(strings, formats, figures),
+        &litre,
+    )
 }
 
 /// What the heater gets in full sun of what the panels could give: more panels are of little use to
@@ -168,17 +182,22 @@ pub fn facts(strings: &Strings, formats: &Formats, figures: &Figures) -> Vec<Fac
         fact(
             words.seat,
             (words.w_k)(&two_digits(formats, figures.way_w_k)),
-            (if figures.melting_c.is_some() {
-                words.seat_detail_melt
-            } else {
-                words.seat_detail
-            })(
-                &(words.w_k)(&two_digits(formats, figures.seat_w_k)),
-                &(strings.common.units.watts)(&two_digits(formats, figures.seat_w)),
-            ),
+            seat_detail(strings, formats, figures),
             Icon::PotSteams,
         ),
     ]
+}
+
+/// What the figure of the seat stands beside.
+fn seat_detail(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
+    let words = &strings.cooker.follows;
+    let seat = (words.w_k)(&two_digits(formats, figures.seat_w_k));
+    let power = (strings.common.units.watts)(&two_digits(formats, figures.seat_w));
+    if figures.melting_c.is_some() {
+        return (words.seat_detail_melt)(&seat, &power);
+    }
+    let fall_k = (figures.cutout_c - figures.boiling_c).max(0.0);
+    (words.seat_detail)(&seat, &power, figures.seat_w_k * fall_k < figures.seat_w)
 }
 
 /// The loss by the kelvin at the cut-out, and where the bench and the diary tell it.
@@ -325,6 +344,23 @@ mod tests {
         let facts = facts(strings, &formats, &figures);
         assert_eq!(facts[1].value, "never");
         assert!(facts[0].detail.contains("0.0"), "{:?}", facts[0]);
+    }
+
+    #[test]
+    fn a_cooker_that_never_gets_full_says_so() {
+        let (strings, formats) = english();
+        let cooker = Preset::AluminiumInPerlite.cooker(50.0, 11.0);
+        let figures = Figures::new(&household_site(), &cooker).unwrap();
+        let warning = warning(strings, &formats, &figures).unwrap();
+        assert!(warning.starts_with("It never gets full"), "{warning}");
+        let line = in_short(strings, &formats, &figures);
+        assert!(line.ends_with("never gets full"), "{line}");
+        let full = super::warning(
+            strings,
+            &formats,
+            &self::figures(Preset::AluminiumInPerlite),
+        );
+        assert_eq!(full, None);
     }
 
     #[test]

@@ -26,14 +26,19 @@ pub(super) const FOLLOWS: Follows = Follows {
     outer_face_burns: "burns at a touch",
     outer_face_unknown: "the jacket was measured, not described",
     seat: "From store to pot",
-    seat_detail: |seat, power| {
+    seat_detail: |seat, power, more| {
+        let why = if more {
+            "boiling water takes heat better than water that warms"
+        } else {
+            "what lies next to the seat conducts poorly"
+        };
         format!(
-            "from the middle of the store. The seat alone lets {seat} through; a full store gives {power} at first to a pot at the boil"
+            "in steady drawing, from the middle of the store. The seat alone lets {seat} through to water that warms. A full store gives {power} at first to a pot at the boil: {why}"
         )
     },
     seat_detail_melt: |seat, power| {
         format!(
-            "from the middle of the store, half of its melt frozen. The seat alone lets {seat} through; a full store gives {power} at first to a pot at the boil"
+            "in steady drawing, from the middle of the store, half of its melt frozen. The seat alone lets {seat} through to water that warms. A full store gives {power} at first to a pot at the boil, before anything freezes on the seat"
         )
     },
     litre: "One litre boils in",
@@ -44,6 +49,12 @@ pub(super) const FOLLOWS: Follows = Follows {
             "The thermostat cuts out at {cutout}, and water boils at {boil} here: this cooker can’t boil anything."
         )
     },
+    never_full: |loss, cutout, heat| {
+        format!(
+            "It never gets full: at {cutout} it loses {loss}, and all that heats it is {heat}. What is told of a full store is more than it will do."
+        )
+    },
+    in_short_not_full: "never gets full",
     take_heading: "What the heater takes of the sun",
     clear_day: "On a clear day now",
     ordinary_day: "On an ordinary day now",

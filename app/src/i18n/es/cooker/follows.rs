@@ -26,14 +26,19 @@ pub(super) const FOLLOWS: Follows = Follows {
     outer_face_burns: "quema al tocarla",
     outer_face_unknown: "el aislamiento se midió, no se describió",
     seat: "Del depósito a la olla",
-    seat_detail: |seat, power| {
+    seat_detail: |seat, power, more| {
+        let why = if more {
+            "el agua que hierve toma el calor mejor que la que se calienta"
+        } else {
+            "lo que está junto al asiento conduce mal"
+        };
         format!(
-            "desde el centro del depósito. El asiento por sí solo deja pasar {seat}; un depósito lleno da al principio {power} a una olla que hierve"
+            "al sacar calor sin pausa, desde el centro del depósito. El asiento por sí solo deja pasar {seat} hacia el agua que se calienta. Un depósito lleno da al principio {power} a una olla que hierve: {why}"
         )
     },
     seat_detail_melt: |seat, power| {
         format!(
-            "desde el centro del depósito, cuando la mitad de lo fundido ya se endureció. El asiento por sí solo deja pasar {seat}; un depósito lleno da al principio {power} a una olla que hierve"
+            "al sacar calor sin pausa, desde el centro del depósito, cuando la mitad de lo fundido ya se endureció. El asiento por sí solo deja pasar {seat} hacia el agua que se calienta. Un depósito lleno da al principio {power} a una olla que hierve, antes de que algo se endurezca en el asiento"
         )
     },
     litre: "Un litro hierve en",
@@ -44,6 +49,12 @@ pub(super) const FOLLOWS: Follows = Follows {
             "El termostato corta a {cutout} y aquí el agua hierve a {boil}: esta cocina no puede hacer hervir nada."
         )
     },
+    never_full: |loss, cutout, heat| {
+        format!(
+            "Nunca se llena: a {cutout} pierde {loss}, y todo lo que lo calienta son {heat}. Lo que se dice de un depósito lleno es más de lo que dará."
+        )
+    },
+    in_short_not_full: "nunca se llena",
     take_heading: "Qué toma la resistencia del sol",
     clear_day: "En un día despejado de ahora",
     ordinary_day: "En un día corriente de ahora",

@@ -44,8 +44,8 @@ pub struct Follows {
     /// Conductance from the middle of the store to the food.
     pub seat: &'static str,
     /// From where that is, the conductance of the seat alone, and what a store at the cut-out gives at
-    /// first into a pot that boils.
-    pub seat_detail: fn(seat: &str, power: &str) -> String,
+    /// first into a pot that boils, which is more or less by the kelvin.
+    pub seat_detail: fn(seat: &str, power: &str, more: bool) -> String,
     /// The same of a store with something that melts, half of which is frozen.
     pub seat_detail_melt: fn(seat: &str, power: &str) -> String,
     /// Time to boil a litre on a full store.
@@ -56,6 +56,10 @@ pub struct Follows {
     pub litre_never: &'static str,
     /// The cut-out is not above the boil.
     pub below_boil: fn(cutout: &str, boil: &str) -> String,
+    /// It loses more at the cut-out than ever heats it.
+    pub never_full: fn(loss: &str, cutout: &str, heat: &str) -> String,
+    /// The same in short.
+    pub in_short_not_full: &'static str,
     /// Heads what the heater takes of the panels' power.
     pub take_heading: &'static str,
     /// On a clear day at this time of year.
