@@ -240,6 +240,21 @@ impl Store {
     }
 }
 
+impl Store {
+    /// Room that the media take: sand as it lies, a melt as a liquid. \[L\]
+    pub fn volume_l(&self) -> f64 {
+        let of = |charge: &Charge| {
+            let props = charge.medium.props();
+            let solid_kg_m3 = props.density_kg_m3.value;
+            let density_kg_m3 = props
+                .melt
+                .map_or(solid_kg_m3, |melt| melt.density_liquid_kg_m3.value);
+            1e3 * charge.mass_kg / density_kg_m3.min(solid_kg_m3)
+        };
+        self.charges.iter().map(of).sum()
+    }
+}
+
 impl Metal {
     /// Fins as they are commonly cut: 2 mm of aluminium every 15 mm. Common practice, no source.
     pub const USUAL_FINS: Self = Self::Fins {

@@ -240,6 +240,19 @@ impl Jacket {
         }
     }
 
+    /// Height of the room inside, m; `None` for a jacket whose size is not known.
+    #[must_use]
+    pub fn inner_height_m(&self) -> Option<f64> {
+        match self {
+            Self::Layers(layered) => Some(match layered.shape {
+                JacketShape::Cylinder { inner_height_m, .. }
+                | JacketShape::Box { inner_height_m, .. } => inner_height_m,
+            }),
+            Self::Flask { flask, .. } => Some(flask.inner_height_m),
+            Self::Measured { .. } => None,
+        }
+    }
+
     /// Share of the walls of the room inside that lies under the pot; 1 for a jacket whose size is
     /// not known.
     #[must_use]

@@ -8,6 +8,9 @@ use crate::tonight::{CoolDown, LightLine, Rig, Site, TonightError, light_lines};
 
 /// Water whose time to boil is told. \[kg\]
 const LITRE_KG: f64 = 1.0;
+/// A store is said to be too large for a room that it would overfill by more than this: densities of
+/// tables, measures to the centimetre. Inferred.
+const ROOM_SLACK: f64 = 1.1;
 /// Months of a year.
 const MONTHS: f64 = 12.0;
 
@@ -45,6 +48,8 @@ pub struct Figures {
     pub way_w_k: f64,
     /// Into water at the boil from a store at the cut-out. \[W\]
     pub seat_w: f64,
+    /// Room that the store takes, where the room inside the jacket is smaller, and that. \[L\]
+    pub too_large_l: Option<(f64, f64)>,
     /// The most that heats it: full sun, or the second charge. \[W\]
     pub most_heat_w: f64,
     /// How long a litre takes in a full store; `None` where it never boils. \[s\]
@@ -90,7 +95,12 @@ impl Figures {
             }
         };
         let second_w = cooker.charging.second.map_or(0.0, |second| second.heat_w());
+        let store_l = cooker.store.volume_l();
+        let room_l = room_l(&cooker.jacket);
         Ok(Self {
+            too_large_l: room_l
+                .filter(|room_l| ROOM_SLACK * room_l < store_l)
+                .map(|room_l| (store_l, room_l)),
             most_heat_w: light[0].heat_w.max(second_w),
             air_c,
             boiling_c,
@@ -120,6 +130,11 @@ impl Figures {
     pub fn gets_full(&self) -> bool {
         self.loss_w < self.most_heat_w
     }
+}
+
+/// The room inside a jacket, where its size is known. \[L\]
+fn room_l(jacket: &Jacket) -> Option<f64> {
+    Some(1e3 * jacket.opening_m2()? * jacket.inner_height_m()?)
 }
 
 fn mean_c(air: &AirYear) -> f64 {
@@ -182,6 +197,33 @@ mod tests {
         assert!(full(300.0, None));
         assert!(!full(50.0, None));
         assert!(full(50.0, Some(grid)));
+    }
+
+    /// Dry sand weighs some 1.6 kg a litre as it lies (the table's own figure): 25 kg fill a bucket of
+    /// 16 litres, and no pan of 5.
+    #[test]
+    fn a_store_that_does_not_fit_into_its_jacket_is_told() {
+        let site = site();
+        for preset in Preset::ALL {
+            let cooker = preset.cooker(200.0, 11.0);
+            let figures = Figures::new(&site, &cooker).unwrap();
+            assert_eq!(figures.too_large_l, None, "{preset:?}");
+        }
+        let mut cooker = Preset::SandInPerlite.cooker(200.0, 11.0);
+        for charge in &mut cooker.store.charges {
+            charge.mass_kg = 100.0;
+        }
+        let told = Figures::new(&site, &cooker).unwrap().too_large_l;
+        let (store_l, room_l) = told.unwrap();
+        assert!(
+            (55.0..70.0).contains(&store_l) && room_l < store_l,
+            "{told:?}"
+        );
+        cooker.jacket = Jacket::Measured {
+            loss_w_k: 0.5,
+            capacity_j_k: 500.0,
+        };
+        assert_eq!(Figures::new(&site, &cooker).unwrap().too_large_l, None);
     }
 
     #[test]

@@ -56,29 +56,37 @@ pub fn metal_weighs(strings: &Strings, formats: &Formats, store: &Store) -> Opti
     Some((strings.cooker.ways.metal_weighs)(&mass))
 }
 
-/// What the cut-out means where it is not above the boil, or where the store never gets there.
+/// What can't work: a store that does not fit in, a cut-out below the boil, heat that never fills it.
 pub fn warning(strings: &Strings, formats: &Formats, figures: &Figures) -> Option<String> {
     let words = &strings.cooker.follows;
-    let degrees = |celsius| formats.temperature(celsius, Sure::Known);
     let watts = |watts: f64| (strings.common.units.watts)(&two_digits(formats, watts));
-    let cutout = degrees(figures.cutout_c);
-    if figures.cutout_c <= figures.boiling_c {
-        Some((words.below_boil)(&cutout, &degrees(figures.boiling_c)))
-    } else if figures.gets_full() {
-        None
-    } else {
-        let (loss, heat) = (watts(figures.loss_w), watts(figures.most_heat_w));
-        Some((words.never_full)(&loss, &cutout, &heat))
-    }
+    let cutout = formats.temperature(figures.cutout_c, Sure::Known);
+    let too_large = figures.too_large_l.map(|(store_l, room_l)| {
+        (words.too_large)(&formats.litres(store_l), &formats.litres(room_l))
+    });
+    let below = below_boil(strings, formats, figures);
+    let never_full = (below.is_none() && !figures.gets_full())
+        .then(|| (words.never_full)(&watts(figures.loss_w), &cutout, &watts(figures.most_heat_w)));
+    let all: Vec<String> = [too_large, below, never_full]
+        .into_iter()
+        .flatten()
+        .collect();
+    (!all.is_empty()).then(|| all.join(" "))
+}
+
+/// What a cut-out means that is not above the boil.
+fn below_boil(strings: &Strings, formats: &Formats, figures: &Figures) -> Option<String> {
+    let degrees = |celsius| formats.temperature(celsius, Sure::Known);
+    (figures.cutout_c <= figures.boiling_c).then(|| {
+        (strings.cooker.follows.below_boil)(&degrees(figures.cutout_c), &degrees(figures.boiling_c))
+    })
 }
 
 /// The build in one line, or why it boils nothing.
 pub fn in_short(strings: &Strings, formats: &Formats, figures: &Figures) -> String {
     let words = &strings.cooker.follows;
-    if figures.cutout_c <= figures.boiling_c
-        && let Some(warning) = warning(strings, formats, figures)
-    {
-        return warning;
+    if let Some(below) = below_boil(strings, formats, figures) {
+        return below;
     }
     let litre = match figures.litre_s {
         None => words.in_short_never.to_owned(),

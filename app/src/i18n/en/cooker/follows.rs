@@ -49,6 +49,11 @@ pub(super) const FOLLOWS: Follows = Follows {
             "The thermostat cuts out at {cutout}, and water boils at {boil} here: this cooker can’t boil anything."
         )
     },
+    too_large: |store, room| {
+        format!(
+            "The store takes {store}, and the room inside the jacket is {room}: it won’t go in."
+        )
+    },
     never_full: |loss, cutout, heat| {
         format!(
             "It never gets full: at {cutout} it loses {loss}, and all that heats it is {heat}. What is told of a full store is more than it will do."

@@ -49,6 +49,9 @@ pub(super) const FOLLOWS: Follows = Follows {
             "El termostato corta a {cutout} y aquí el agua hierve a {boil}: esta cocina no puede hacer hervir nada."
         )
     },
+    too_large: |store, room| {
+        format!("El depósito ocupa {store} y el hueco del aislamiento es de {room}: no cabe.")
+    },
     never_full: |loss, cutout, heat| {
         format!(
             "Nunca se llena: a {cutout} pierde {loss}, y todo lo que lo calienta son {heat}. Lo que se dice de un depósito lleno es más de lo que dará."

@@ -56,6 +56,8 @@ pub struct Follows {
     pub litre_never: &'static str,
     /// The cut-out is not above the boil.
     pub below_boil: fn(cutout: &str, boil: &str) -> String,
+    /// The store takes more room than the jacket has.
+    pub too_large: fn(store: &str, room: &str) -> String,
     /// It loses more at the cut-out than ever heats it.
     pub never_full: fn(loss: &str, cutout: &str, heat: &str) -> String,
     /// The same in short.
