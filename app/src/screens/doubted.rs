@@ -53,7 +53,7 @@ pub(super) fn Doubted(
             };
             view! {
                 <div class="diary-doubt" data-test="doubt">
-                    {about.map(|about| view! { <p class="strong">{about}</p> })}
+                    {about.map(|about| view! { <p><strong>{about}</strong></p> })}
                     <p>{asked}</p>
                     <div class="row">
                         <Button

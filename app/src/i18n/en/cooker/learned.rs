@@ -12,11 +12,11 @@ pub(super) const LEARNED: Learned = Learned {
     },
     nothing_from: |n_reports| {
         let so_far = match n_reports {
-            1 => "One report in the diary".to_owned(),
-            _ => format!("{n_reports} reports in the diary"),
+            1 => "One report in the diary: it counts".to_owned(),
+            _ => format!("{n_reports} reports in the diary: they count"),
         };
         format!(
-            "{so_far}: they count in the odds already, but no figure is known much better than by the tables yet."
+            "{so_far} in the odds already, but no figure is known much better than by the tables yet."
         )
     },
     from_nothing: "Nothing was reported yet, so the tables speak. Each time you tell when a pot boiled or was done, or what a thermometer shows, Duskpot knows this cooker better.",

@@ -12,11 +12,11 @@ pub(super) const LEARNED: Learned = Learned {
     },
     nothing_from: |n_reports| {
         let so_far = match n_reports {
-            1 => "Un aviso en el diario".to_owned(),
-            _ => format!("{n_reports} avisos en el diario"),
+            1 => "Un aviso en el diario: ya cuenta".to_owned(),
+            _ => format!("{n_reports} avisos en el diario: ya cuentan"),
         };
         format!(
-            "{so_far}: ya cuenta en las probabilidades, pero aún no se conoce ninguna cifra mucho mejor que por las tablas."
+            "{so_far} en las probabilidades, pero aún no se conoce ninguna cifra mucho mejor que por las tablas."
         )
     },
     from_nothing: "Aún no hay ningún aviso, así que hablan las tablas. Cada vez que usted dice cuándo hirvió o estuvo lista una olla, o qué marca un termómetro, Duskpot conoce mejor esta cocina.",
