@@ -1,9 +1,10 @@
 //! Fits cookers to readings of a finer model of them, and counts how often the answer is right.
 //!
-//! `bench_fit_truth [CASES [SEED [MELTS]]]`: each case is a cooker drawn round a common build by the spreads
+//! `bench_fit_truth [CASES [SEED [MELTS [BEDS]]]]`: each case is a cooker drawn round a common build by the spreads
 //! of the tables, a heat-up, a cool-down and a boil of it, read once a minute by a thermometer with
 //! 1 K of noise. Printed: how many are within 5 % in loss, 10 % in contact and 5 % in capacity, and
-//! how many of the 90 % intervals hold the truth; first of metals, then of stores that melt.
+//! how many of the 90 % intervals hold the truth; first of metals, then of stores that
+//! conduct poorly, then of such that melt.
 
 #[allow(dead_code, reason = "a cooker's part of it is enough here")]
 #[path = "../truth/mod.rs"]
@@ -45,9 +46,12 @@ const ASKED: [(Parameter, f64); 3] = [
 ];
 /// Stores of nearly one temperature.
 const BUILDS: [Preset; 2] = [Preset::AluminiumInPerlite, Preset::SteelInRockWool];
+/// Stores that conduct poorly, counted apart: no thermometer tells the whole of them.
+const BEDS: [Preset; 2] = [Preset::SoapstoneInVermiculite, Preset::SandInPerlite];
 /// Melts between fins, counted apart: they have several temperatures at once, and freeze in the way.
 const MELTS: [Preset; 2] = [Preset::ErythritolInGlassWool, Preset::NitrateInCeramicFibre];
-/// Streams of chance of the melts, beside those of the others.
+/// Streams of chance of the beds and the melts, beside those of the others.
+const BEDS_FROM: u64 = 1 << 21;
 const MELTS_FROM: u64 = 1 << 20;
 
 fn main() -> ExitCode {
@@ -69,12 +73,21 @@ fn run() -> Result<(), Box<dyn Error>> {
     let melts: u32 = arguments
         .next()
         .map_or(Ok(cases / 4), |text| text.parse())?;
+    let beds: u32 = arguments
+        .next()
+        .map_or(Ok(cases / 4), |text| text.parse())?;
     let mut out = std::io::stdout();
     count(
         &mut out,
         "of nearly one temperature",
         &BUILDS,
         (cases, seed, 0),
+    )?;
+    count(
+        &mut out,
+        "that conduct poorly",
+        &BEDS,
+        (beds, seed, BEDS_FROM),
     )?;
     count(&mut out, "that melt", &MELTS, (melts, seed, MELTS_FROM))?;
     litre::nearly_boiled(&mut out, seed)

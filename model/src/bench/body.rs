@@ -5,6 +5,7 @@ use crate::cooker::Cooker;
 use crate::enthalpy::{EnthalpyCurve, MediumCurve};
 use crate::error::ModelError;
 use crate::jacket::Jacket;
+use crate::media::Chemistry;
 use crate::network::{Network, NetworkParts, NodeRow};
 use crate::seat::{BOILING_FILM_W_M2K, INNER_FILM_W_M2K, Joint, Seat, warming_film_w_m2k};
 use crate::tonight::{Leaning, POT_IN_SEAT_C, Rig, Site, TonightError};
@@ -18,6 +19,10 @@ const LEAST_SUPERCOOLING_K: f64 = 0.5;
 /// masses of two linear elements would be a quarter for a flat wall and less for a thick ring; with
 /// this, the capacity found from readings of a jacket cut into 24 shells is right within a per cent.
 const JACKET_IN_STORE: f64 = 0.13;
+/// Doubt of what built fins, foam or wire carry: lengths, gaps, welds; and of any inside at least.
+/// Inferred.
+const BUILT_METAL: f64 = 0.25;
+const LEAST_INSIDE: f64 = 0.05;
 /// Any specific heat does, since only its product with the mass counts. \[J/(kg K)\]
 const JACKET_CP_J_KGK: f64 = 1000.0;
 /// Air for which the described loss is taken, as for the household's own figures. [°C]
@@ -41,9 +46,8 @@ pub struct Body {
     /// Share of the loss that passes by the jacket, through the gap of the lid.
     leak_share: f64,
     seat: Seat,
-    /// Behind the contact, as in a forecast: the film in a pot of 80 °C and the way to the store's face,
-    /// from the middle of a metal store. \[K/W\]
-    rest_k_w: f64,
+    /// Doubt of the conductance within a store that is not at one temperature, as a logarithm.
+    inside_sd: Option<f64>,
 }
 
 impl Body {
@@ -85,15 +89,19 @@ impl Body {
                 heater: 1.0,
                 contact_w_m2k: rig.contact_w_m2k(),
                 pot_loss: 1.0,
+                within: 1.0,
+                heater_tilt: 0.0,
             },
+            inside_sd: (1 < parts.row.count).then(|| inside_sd(cooker)),
             parts,
             loss_shape,
             leak_share: match &cooker.jacket {
+                // Where the store has several temperatures, its upper faces leak, not the seat alone.
+                _ if 1 < parts.row.count => 0.0,
                 Jacket::Layers(layered) => 1.0 - 1.0 / layered.lid.loss_factor().value,
                 Jacket::Flask { .. } | Jacket::Measured { .. } => 0.0,
             },
             seat: cooker.contact.seat,
-            rest_k_w: rig.seat_path().face_k_w + rig.seat_path().film_k_w,
             rig,
         })
     }
@@ -160,7 +168,14 @@ impl Body {
         parts.g_loss_w_k = (1.0 - self.leak_share) * values.loss_w_k;
         parts.g_lid_w_k = self.leak_share * values.loss_w_k;
         parts.c_jacket_j_k = (1.0 - 2.0 * JACKET_IN_STORE) * values.jacket_j_k;
-        parts.seat.g_contact_w_k = self.seat_w_k(values.contact_w_m2k);
+        parts.seat.g_contact_w_k = self.way_w_k(values);
+        if 1 < parts.row.count {
+            let lever = parts.row.lever();
+            for (node, place) in lever.into_iter().enumerate().take(parts.row.count) {
+                parts.row.link_w_k[node] *= values.within;
+                parts.row.heater_share[node] *= 1.0 + values.heater_tilt * place;
+            }
+        }
         Network::new(curve, parts)
     }
 
@@ -176,20 +191,52 @@ impl Body {
     /// # Errors
     ///
     /// As [`Body::network`].
-    pub(crate) fn unfrozen<'a>(&self, net: &Network<'a>) -> Result<Network<'a>, ModelError> {
+    pub(crate) fn unfrozen<'a>(
+        &self,
+        net: &Network<'a>,
+        values: &Values,
+    ) -> Result<Network<'a>, ModelError> {
         let mut parts = *net.parts();
         parts.seat.layer = None;
         if 1 < parts.row.count {
             parts.row = NodeRow::SINGLE;
-            let face_k_w = self.rig.seat_path().face_k_w;
+            let face_k_w = self.face_k_w(values.within);
             parts.seat.g_contact_w_k = 1.0 / (1.0 / parts.seat.g_contact_w_k - face_k_w);
         }
         Network::new(net.curve(), parts)
     }
 
-    /// From the store to the food for a contact conductance. \[W/K\]
+    /// Doubt of the conductance within a store that is not at one temperature, as a logarithm; `None` of
+    /// one that is.
+    pub(crate) fn inside_sd(&self) -> Option<f64> {
+        self.inside_sd
+    }
+
+    /// Behind the contact, as in a forecast: the way to the store's face, from the middle of a metal store,
+    /// which conducts so many times better than described. \[K/W\]
+    fn face_k_w(&self, within: f64) -> f64 {
+        let face_k_w = self.rig.seat_path().face_k_w;
+        if self.inside_sd.is_some() {
+            face_k_w / within
+        } else {
+            face_k_w
+        }
+    }
+
+    /// From the store to the food, the store's inside as described. \[W/K\]
     pub fn seat_w_k(&self, contact_w_m2k: f64) -> f64 {
-        1.0 / (1.0 / (contact_w_m2k * self.rig.seat_m2()) + self.rest_k_w)
+        self.way_w_k(&Values {
+            contact_w_m2k,
+            ..self.described
+        })
+    }
+
+    /// From the store to the food: the contact, the way to the face and the film in a pot of 80 °C.
+    /// \[W/K\]
+    fn way_w_k(&self, values: &Values) -> f64 {
+        let contact_k_w = 1.0 / (values.contact_w_m2k * self.rig.seat_m2());
+        let film_k_w = self.rig.seat_path().film_k_w;
+        1.0 / (contact_k_w + self.face_k_w(values.within) + film_k_w)
     }
 
     /// What the loss is multiplied by with the store at this temperature: insulation conducts
@@ -211,7 +258,7 @@ impl Body {
     /// and radiates better hot, and hot water carries more from the pot's base.
     pub(crate) fn seat_shape(
         &self,
-        contact_w_m2k: f64,
+        values: &Values,
         store_c: f64,
         (pot_c, boils): (f64, bool),
     ) -> f64 {
@@ -221,7 +268,13 @@ impl Body {
             warming_film_w_m2k(pot_c).0 / warming_film_w_m2k(POT_IN_SEAT_C).0
         };
         let mean_film_k_w = 1.0 / (INNER_FILM_W_M2K.value * self.rig.seat_m2());
-        let face_k_w = (self.rest_k_w - mean_film_k_w).max(0.0);
+        let Values {
+            contact_w_m2k,
+            within,
+            ..
+        } = *values;
+        let film_left_k_w = self.rig.seat_path().film_k_w - mean_film_k_w;
+        let face_k_w = (self.face_k_w(within) + film_left_k_w).max(0.0);
         let film_k_w = mean_film_k_w / film;
         let contact_k_w = 1.0 / (contact_w_m2k * self.rig.seat_m2());
         let contact = match self.seat.joint() {
@@ -235,6 +288,22 @@ impl Body {
             }
         };
         let here_k_w = contact_k_w / contact + face_k_w + film_k_w;
-        1.0 / (here_k_w * self.seat_w_k(contact_w_m2k))
+        1.0 / (here_k_w * self.way_w_k(values))
     }
+}
+
+/// Doubt of the conductance within a store, as a logarithm: that of the heaviest medium's own, and of metal
+/// built into it.
+fn inside_sd(cooker: &Cooker) -> f64 {
+    let heaviest = cooker
+        .store
+        .charges
+        .iter()
+        .filter(|charge| charge.medium.props().chemistry != Chemistry::Metal)
+        .max_by(|a, b| a.mass_kg.total_cmp(&b.mass_kg));
+    let own = heaviest.map_or(0.0, |charge| {
+        charge.medium.props().conductivity_w_mk.spread_share()
+    });
+    let built = cooker.store.metal.map_or(0.0, |_| BUILT_METAL);
+    libm::hypot(own, built).max(LEAST_INSIDE)
 }

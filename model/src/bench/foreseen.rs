@@ -1,6 +1,6 @@
 //! What a described cooker would show in a test run: how long the run takes, and how often to read.
 
-use crate::bench::plan::Sample;
+use crate::bench::plan::{Sample, THERMOMETER_AT};
 use crate::bench::run::{PotIn, RunKind};
 use crate::network::{Ledger, Network, PotPhase, PotState, Span, State, run};
 use crate::tonight::{Leaning, Rig, TonightError, water};
@@ -217,7 +217,7 @@ impl Walk<'_> {
     fn sample(&self) -> Sample {
         Sample {
             time_s: self.state.time_s(),
-            store_c: Some(self.state.mixed_store_c(self.net)),
+            store_c: Some(self.state.at_share_c(self.net, THERMOMETER_AT)),
             pot_c: self.state.pot().map(PotState::t_c),
         }
     }

@@ -51,6 +51,9 @@ const MODEL_MELTING_K: f64 = 0.5;
 /// into the pot lies in the melt and what in the seat can't be told apart. Of the finer model's fits
 /// (`bench_fit_truth`, seeds 40617, 61001 and 71003), rounded: loss, capacity and contact.
 const MODEL_MELT_SHARES: (f64, f64, f64) = (0.05, 0.07, 0.16);
+/// The same of a store that conducts poorly: what of the way into the pot lies in the store and what in
+/// the seat can't be told apart. Of fits with seeds 501, 502 and 88110.
+const MODEL_UNEVEN_SHARES: (f64, f64, f64) = (0.05, 0.02, 0.6);
 /// And of one that stays liquid below its melting point, and freezes when it will.
 const MODEL_SUPERCOOLED_SHARES: (f64, f64, f64) = (0.06, 0.12, 0.6);
 /// Less than this told by the runs is no measurement.
@@ -62,6 +65,7 @@ impl Fit {
         let value = estimate.value;
         let (loss, capacity, contact) = match self.store {
             StoreKind::Solid => (MODEL_SHARE, MODEL_SHARE, MODEL_CONTACT_SHARE),
+            StoreKind::Uneven => MODEL_UNEVEN_SHARES,
             StoreKind::Melts => MODEL_MELT_SHARES,
             StoreKind::Supercools => MODEL_SUPERCOOLED_SHARES,
         };

@@ -45,6 +45,30 @@ impl NodeRow {
         }
     };
 
+    /// Middles of the nodes as shares of the mass, from the seat on; 0 past the last.
+    pub fn middles(&self) -> [f64; MAX_NODES] {
+        let mut middles = [0.0; MAX_NODES];
+        let mut before = 0.0;
+        for (middle, mass) in middles.iter_mut().zip(self.mass_share).take(self.count) {
+            *middle = before + 0.5 * mass;
+            before += mass;
+        }
+        middles
+    }
+
+    /// Places of nodes from seat to far end, -1 to 1, their mean by the heater's shares moved to 0: more
+    /// heat at one end is less at the other.
+    pub fn lever(&self) -> [f64; MAX_NODES] {
+        let mut lever = self.middles().map(|middle| 2.0 * middle - 1.0);
+        lever[self.count..].fill(0.0);
+        let places = lever.iter().zip(&self.heater_share).take(self.count);
+        let mean: f64 = places.map(|(place, heat)| place * heat).sum();
+        for place in lever.iter_mut().take(self.count) {
+            *place -= mean;
+        }
+        lever
+    }
+
     fn check(&self) -> Result<(), ModelError> {
         let refuse = |quantity, why| Err(ModelError::Inconsistent { quantity, why });
         if self.count == 0 || self.count > MAX_NODES {
@@ -356,5 +380,27 @@ impl<'a> Network<'a> {
     /// Heat of vaporisation at the local boiling point, J/kg.
     pub fn heat_of_vaporisation_j_kg(&self) -> f64 {
         self.h_fg_j_kg
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_one_end_gets_more_the_other_gets_less() {
+        let mut row = NodeRow {
+            count: 3,
+            ..NodeRow::SINGLE
+        };
+        for (node, share) in [0.2, 0.3, 0.5].into_iter().enumerate() {
+            row.mass_share[node] = share;
+            row.heater_share[node] = share;
+        }
+        // Middles at 0.1, 0.35 and 0.75 of the way: -0.8, -0.3 and 0.5, whose mean is 0.
+        for (lever, expected) in row.lever().into_iter().zip([-0.8, -0.3, 0.5]) {
+            assert!((lever - expected).abs() < 1e-6, "{lever}");
+        }
+        assert!(NodeRow::SINGLE.lever()[0].abs() < 1e-12);
     }
 }

@@ -239,6 +239,37 @@ impl State {
             .0
     }
 
+    /// Temperature at so much of the mass from the seat on, straight between the middles of the nodes,
+    /// degC; of a store of one node, its own.
+    pub fn at_share_c(&self, net: &Network<'_>, share: f64) -> f64 {
+        let row = &net.parts.row;
+        let middles = row.middles();
+        let last = row.count - 1;
+        if share <= middles[0] || last == 0 {
+            return self.node_c(net, 0);
+        }
+        let after = (1..last)
+            .find(|&node| share <= middles[node])
+            .unwrap_or(last);
+        let (from, to) = (middles[after - 1], middles[after]);
+        let along = ((share - from) / (to - from)).min(1.0);
+        let before_c = self.node_c(net, after - 1);
+        before_c + along * (self.node_c(net, after) - before_c)
+    }
+
+    /// Makes the store hotter towards its far end and colder towards the seat: by so much at the ends,
+    /// by nothing in the middle of its mass. K.
+    pub fn tilt(&mut self, net: &Network<'_>, by_k: f64) {
+        let row = &net.parts.row;
+        let middles = row.middles();
+        for node in 0..row.count {
+            let node_c = self.node_c(net, node) + by_k * (2.0 * middles[node] - 1.0);
+            let heat_j = net.curve.enthalpy_j(node_c);
+            self.node_j[node] = row.mass_share[node] * heat_j;
+            self.segment[node] = net.curve.segment_from(self.segment[node], heat_j);
+        }
+    }
+
     /// Temperature of the store under the seat, degC.
     pub fn store_c(&self, net: &Network<'_>) -> f64 {
         self.node_c(net, 0)

@@ -237,6 +237,31 @@ fn a_row_of_nodes_settles_on_its_resistances() {
     near(state.node_c(&net, 0) - state.node_c(&net, 1), 0.0, 0.01);
 }
 
+/// A tilt moves the ends by its measure and the middle of the mass by nothing; a thermometer between two
+/// nodes shows what lies between them.
+#[test]
+fn a_tilted_store_shows_its_middle_where_it_was() {
+    let curve = block(5.0);
+    let row = NodeRow {
+        mass_share: [0.25, 0.5, 0.25, 0.0, 0.0, 0.0],
+        ..three_nodes(10.0)
+    };
+    let net = Network::new(&curve, NetworkParts { row, ..parts() }).unwrap();
+    let mut state = State::new(&net, 0.0, 200.0, 60.0).unwrap();
+    state.tilt(&net, 40.0);
+    // The middles lie at 1/8, 4/8 and 7/8 of the mass.
+    near(state.node_c(&net, 0), 170.0, 1e-6);
+    near(state.node_c(&net, 1), 200.0, 1e-6);
+    near(state.node_c(&net, 2), 230.0, 1e-6);
+    near(state.at_share_c(&net, 0.5), 200.0, 1e-6);
+    near(state.at_share_c(&net, 0.3125), 185.0, 1e-6);
+    near(state.at_share_c(&net, 0.05), 170.0, 1e-6);
+    near(state.at_share_c(&net, 0.99), 230.0, 1e-6);
+    let whole = Network::new(&curve, parts()).unwrap();
+    let state = State::new(&whole, 0.0, 200.0, 60.0).unwrap();
+    near(state.at_share_c(&whole, 0.5), 200.0, 1e-6);
+}
+
 #[test]
 fn a_dish_at_a_steady_boil_is_done_in_its_time() {
     let curve = block(5.0);

@@ -6,7 +6,6 @@
 //! What passes this door and the sky's is rounded to 24 binary digits besides.
 
 use super::digest::Digest;
-use super::tilt::lever;
 use crate::cooker::Carried;
 use crate::enthalpy::EnthalpyCurve;
 use crate::network::{
@@ -208,7 +207,7 @@ impl Build {
             .map(|cell| rounded(vapour_pressure_pa(VAPOUR_FROM_C + f64::from(cell))));
         let build = Self {
             row: rounded_row(parts.row),
-            lever: lever(&parts.row),
+            lever: parts.row.lever().map(rounded),
             g_half_w_k: rounded(2.0 * parts.g_loss_w_k),
             loss_rise: LossRise {
                 per_k: rounded(net.loss_rise.per_k),
@@ -255,7 +254,7 @@ impl Build {
     fn as_one_node(&self) -> Self {
         Self {
             row: NodeRow::SINGLE,
-            lever: lever(&NodeRow::SINGLE),
+            lever: NodeRow::SINGLE.lever().map(rounded),
             ..self.clone()
         }
     }

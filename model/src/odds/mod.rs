@@ -82,7 +82,6 @@ mod step;
 mod stretches;
 mod systematic;
 mod thermometer;
-mod tilt;
 mod today;
 mod trials;
 mod unseen;

@@ -155,7 +155,7 @@ impl Case<'_> {
         let curve = long.curve(self.body, &values)?;
         let mut net = self.body.network(&curve, &values)?;
         if changes.contains(&Change::NoLayer) {
-            net = self.body.unfrozen(&net)?;
+            net = self.body.unfrozen(&net, &values)?;
         }
         let mut peak = Peak::from(self.at_s);
         let followed = long.follow(self.body, &net, &values, &start, &mut peak)?;

@@ -26,7 +26,7 @@ use crate::bench::body::Body;
 use crate::bench::plan::{Plan, Trace};
 use crate::bench::run::{Run, RunFault};
 use crate::error::ModelError;
-use parameter::{Axis, Unknown};
+use parameter::{Axis, HEATER_TILT, START_TILT, Unknown};
 use problem::Problem;
 
 /// How a fit is done.
@@ -114,8 +114,10 @@ pub struct RunFit {
 /// What the store does, which tells how far the network can be trusted with it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum StoreKind {
-    /// It stays solid.
+    /// It stays solid, at nearly one temperature.
     Solid,
+    /// It stays solid, and conducts so poorly that it has several temperatures at once.
+    Uneven,
     /// Something in it melts and freezes at one place.
     Melts,
     /// It stays liquid below its melting point.
@@ -228,8 +230,21 @@ fn axes(body: &Body, plans: &[Plan], settings: &Settings) -> Vec<Axis> {
             axes.push(Axis::shared(parameter, prior(body, plans, parameter)));
         }
     }
+    // Of a store that is not at one temperature, its inside is found with the rest.
+    let inside_sd = body.inside_sd().filter(|_| settings.priors);
+    if let Some(inside_sd) = inside_sd {
+        axes.push(Axis::own_factor(Unknown::Within, inside_sd));
+        if plans.iter().any(|plan| plan.heated) {
+            axes.push(Axis::own(Unknown::HeaterTilt, 0.0, HEATER_TILT));
+        }
+    }
     for (run, plan) in plans.iter().enumerate() {
         axes.push(Axis::own(Unknown::StoreStart(run), plan.start.store_c, 5.0));
+        if inside_sd.is_some() {
+            let (share, least_k) = START_TILT;
+            let sd_k = least_k + share * (plan.start.store_c - plan.air_c).abs();
+            axes.push(Axis::own(Unknown::TiltStart(run), 0.0, sd_k));
+        }
         axes.push(Axis::own(
             Unknown::JacketStart(run),
             plan.start.jacket_c,
@@ -344,6 +359,7 @@ fn report(
     );
     let rig = body.rig();
     let store = match rig.melting_c() {
+        None if body.inside_sd().is_some() => StoreKind::Uneven,
         None => StoreKind::Solid,
         Some(_) if SUPERCOOLS_K < rig.supercooling_k() => StoreKind::Supercools,
         Some(_) => StoreKind::Melts,

@@ -50,6 +50,12 @@ pub struct Values {
     pub contact_w_m2k: f64,
     /// See [`Parameter::PotLoss`].
     pub pot_loss: f64,
+    /// Conductance within a store that is not at one temperature over what its description says; 1 of
+    /// any other. It is found with the rest, since readings hang on it, and is no figure that is told.
+    pub within: f64,
+    /// How much more of the heater's heat the far end of such a store gets than its seat, as a share; 0
+    /// where the heat goes by the mass.
+    pub heater_tilt: f64,
 }
 
 /// Doubt of a jacket described by its layers, and of what it holds: as a share. Conductivity hot
@@ -67,6 +73,14 @@ const METER_SHARE: f64 = 0.025;
 const LIGHT_SHARE: f64 = 0.15;
 /// Of a contact by the look of the seat. Inferred.
 const CONTACT_SHARE: f64 = 0.9;
+/// Doubt of where in a store that conducts poorly its heater lies: elements are laid where there is room.
+/// Inferred.
+pub(super) const HEATER_TILT: f64 = 0.4;
+/// The far end gets so much more or less at most.
+pub(super) const MOST_TILT: f64 = 0.9;
+/// How far the ends of such a store may be from its middle as a run begins, as a share of how much hotter
+/// it is than the air, and for any. Inferred. \[share, K\]
+pub(super) const START_TILT: (f64, f64) = (0.12, 1.0);
 /// Of a pot's dry loss. Inferred.
 const POT_SHARE: f64 = 0.3;
 
@@ -155,8 +169,14 @@ impl Values {
 pub(super) enum Unknown {
     /// A figure of the cooker.
     Shared(Parameter),
+    /// [`Values::within`].
+    Within,
+    /// [`Values::heater_tilt`].
+    HeaterTilt,
     /// The store as a run began.
     StoreStart(usize),
+    /// How much hotter its far end was than its middle.
+    TiltStart(usize),
     /// The jacket as a run began.
     JacketStart(usize),
     /// A pot of a run as it went in.
@@ -207,7 +227,7 @@ impl Axis {
         }
     }
 
-    /// A factor of a run's own, by its logarithm.
+    /// A factor, by its logarithm.
     pub(super) const fn own_factor(unknown: Unknown, log_sd: f64) -> Self {
         Self {
             unknown,

@@ -5,7 +5,7 @@ use nalgebra::storage::Owned;
 use nalgebra::{DMatrix, DVector, Dyn};
 
 use super::Settings;
-use super::parameter::{Axis, Parameter, Unknown, Values};
+use super::parameter::{Axis, MOST_TILT, Parameter, Unknown, Values};
 use crate::bench::body::Body;
 use crate::bench::plan::{Plan, Start, Trace};
 
@@ -81,9 +81,16 @@ impl<'a> Problem<'a> {
             let value = axis.value(*place);
             match axis.unknown {
                 Unknown::Shared(parameter) => values.set(parameter, value),
+                Unknown::Within => values.within = value,
+                Unknown::HeaterTilt => values.heater_tilt = value.clamp(-MOST_TILT, MOST_TILT),
                 Unknown::StoreStart(run) => {
                     if let Some(start) = starts.get_mut(run) {
                         start.store_c = value;
+                    }
+                }
+                Unknown::TiltStart(run) => {
+                    if let Some(start) = starts.get_mut(run) {
+                        start.tilt_k = value;
                     }
                 }
                 Unknown::JacketStart(run) => {
@@ -150,8 +157,9 @@ impl<'a> Problem<'a> {
             };
             let ((low, low_starts), (high, high_starts)) = (moved(-step), moved(step));
             let runs = match axis.unknown {
-                Unknown::Shared(_) => 0..self.plans.len(),
+                Unknown::Shared(_) | Unknown::Within | Unknown::HeaterTilt => 0..self.plans.len(),
                 Unknown::StoreStart(run)
+                | Unknown::TiltStart(run)
                 | Unknown::JacketStart(run)
                 | Unknown::PotStart(run, _)
                 | Unknown::PotMetal(run, _) => run..run + 1,

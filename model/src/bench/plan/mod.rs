@@ -34,6 +34,9 @@ pub struct Sample {
     pub pot_c: Option<f64>,
 }
 
+/// Where the thermometer sits, as a share of the store's mass from the seat on: in its middle.
+pub(crate) const THERMOMETER_AT: f64 = 0.5;
+
 /// Constant power and air.
 #[derive(Debug, Clone, Copy)]
 struct Stretch {
@@ -48,6 +51,8 @@ struct Stretch {
 pub(crate) struct Start {
     /// Store. [°C]
     pub(crate) store_c: f64,
+    /// Its far end over its middle, where it is not at one temperature. \[K\]
+    pub(crate) tilt_k: f64,
     /// Jacket. [°C]
     pub(crate) jacket_c: f64,
     /// Each pot as it goes in. [°C]
@@ -123,6 +128,7 @@ impl Plan {
             stretches,
             start: Start {
                 store_c,
+                tilt_k: 0.0,
                 jacket_c: air_c + 0.5 * over_k,
                 pots_metal: vec![1.0; of.pots.len()],
                 pots_c: of.pots.iter().map(|pot| start_of(pot, of, air_c)).collect(),
@@ -160,6 +166,9 @@ impl Plan {
         watch: &mut impl Watch,
     ) -> Result<Followed, ModelError> {
         let mut state = State::new(net, 0.0, start.store_c, start.jacket_c)?;
+        if start.tilt_k.abs() > 0.0 {
+            state.tilt(net, start.tilt_k);
+        }
         let mut followed = Followed::default();
         let mut ledger = Ledger::default();
         let mut before = None;
@@ -301,9 +310,9 @@ fn shaped<'a>(
     let store_c = state.store_c(net);
     let seat = state.pot().map_or(1.0, |pot| {
         let boils = pot.phase() == PotPhase::Boiling;
-        body.seat_shape(values.contact_w_m2k, store_c, (pot.t_c() + warmer_k, boils))
+        body.seat_shape(values, store_c, (pot.t_c() + warmer_k, boils))
     });
-    net.scaled(body.loss_shape(store_c), seat)
+    net.scaled(body.loss_shape(state.mixed_store_c(net)), seat)
 }
 
 /// A pot of water for the network.
@@ -346,6 +355,7 @@ impl Watch for Trace<'_> {
 
     fn sample(&mut self, net: &Network<'_>, state: &State) {
         let pot_c = state.pot().map_or(f64::NAN, PotState::t_c);
-        self.seen.push((state.mixed_store_c(net), pot_c));
+        self.seen
+            .push((state.at_share_c(net, THERMOMETER_AT), pot_c));
     }
 }
