@@ -6,6 +6,7 @@ mod diary;
 mod first_start;
 mod later;
 mod more;
+mod on_which;
 mod tonight;
 
 use crate::reactive::*;
