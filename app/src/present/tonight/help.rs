@@ -3,14 +3,14 @@
 use model::dish::Soak;
 use model::journal::{Meal, What};
 use model::local_time::LocalTime;
-use model::odds::Improvement;
+use model::odds::{Chance, Improvement, OddsWord};
 use model::pot::{Lid, Pot, PotSize, Wrap};
 use model::tonight::Help;
 
 use super::plan::amounts;
 use super::{Voice, ended};
 use crate::i18n::format::{Sure, round_to};
-use crate::present::odds::odds;
+use crate::present::odds::{figure, odds};
 use crate::state::limits;
 use crate::state::plan::{Amount, Plan, TimeOfDay};
 
@@ -25,6 +25,13 @@ pub struct HelpView {
     pub plan: Plan,
     /// What is to be noted instead, where it is nothing of the plan.
     pub noted: Option<What>,
+}
+
+/// Whether a change is worth offering to who is told these odds now: it is told with better ones,
+/// and not with such as a meal is cooked otherwise for.
+pub fn is_help(voice: &Voice<'_>, now: Chance, then: Chance) -> bool {
+    let told = |chance| figure(voice.strings, voice.formats, chance);
+    now < then && told(now) != told(then) && OddsWord::Unlikely <= then.word()
 }
 
 /// The same with the odds that it gives.
@@ -228,4 +235,28 @@ fn less(voice: &Voice<'_>, plan: &mut Plan, meal: &Meal, share: f64) -> (String,
 /// Litres to a twentieth.
 fn litres_fine(voice: &Voice<'_>, litres: f64) -> String {
     (voice.formats.units.litres)(&voice.formats.field(round_to(litres, 0.05), 2))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::present::tests::english;
+
+    #[test]
+    fn what_does_not_help_is_no_help() {
+        let (strings, formats) = english();
+        let voice = Voice {
+            strings,
+            formats: &formats,
+            now: LocalTime(60_000),
+        };
+        let is_help = |now, then| is_help(&voice, Chance::new(now), Chance::new(then));
+        // From the first word of the scale to the next is told with 'very unlikely'.
+        assert!(!is_help(0.02, 0.12));
+        assert!(is_help(0.02, 0.3));
+        // The same figure, and a worse one.
+        assert!(!is_help(0.62, 0.64));
+        assert!(!is_help(0.7, 0.4));
+        assert!(is_help(0.7, 0.97));
+    }
 }

@@ -249,7 +249,7 @@ fn water_for_tea_is_done_when_it_boils() {
         labels.contains(&"Boils") && !labels.contains(&"Done"),
         "{labels:?}"
     );
-    assert_eq!(view.sentence, "It boils before 19:30.");
+    assert_eq!(view.sentence, "The pot boils before 19:30.");
 }
 
 #[test]

@@ -10,7 +10,7 @@ use model::tonight::{Answer, Evening, Offers, Verdict};
 use crate::platform::clock;
 use crate::present::tonight::Voice;
 use crate::present::tonight::chances::Further;
-use crate::present::tonight::help::{HelpView, help, that_fits, with_odds};
+use crate::present::tonight::help::{HelpView, help, is_help, that_fits, with_odds};
 use crate::present::tonight::now::lacks_sun;
 use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::{Question, is_good_enough, is_told_by_odds};
@@ -302,6 +302,7 @@ impl Scenery {
                 say(self.shell, |voice| {
                     let found = found.unwrap_or_default().into_iter();
                     found
+                        .filter(|found| is_help(voice, odds.ready(), found.ready()))
                         .map(|found| {
                             let view = with_odds(voice, plan, &question.meal, &found);
                             (found.help.is_earlier(), view)
