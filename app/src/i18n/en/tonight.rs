@@ -179,14 +179,15 @@ pub(super) const TONIGHT: Tonight = Tonight {
         jacket: "Out through the jacket",
         open: "Out while it stood open",
         left: "Still in the store",
-        sentence: |all, food| {
-            format!("The store has {all} when the pot goes in; {food} of it reach pot and food.")
-        },
-        sentence_with_sun: |store, sun, food| {
+        has: |store| format!("The store has {store} when the pot goes in."),
+        has_with_sun: |store, sun| {
             format!(
-                "The store has {store} when the pot goes in and gets {sun} from the sun \
-                 meanwhile; {food} reach pot and food."
+                "The store has {store} when the pot goes in, and gets {sun} from the sun meanwhile."
             )
+        },
+        reaches: |food| format!("Of this {food} reach pot and food."),
+        reaches_and_steams: |food, steam| {
+            format!("Of this {food} stay in pot and food, and {steam} leave them with the steam.")
         },
     },
     care: CareTexts {

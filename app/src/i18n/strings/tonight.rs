@@ -259,10 +259,14 @@ pub struct HeatTexts {
     pub open: &'static str,
     /// Still in the store.
     pub left: &'static str,
-    /// What there was, and how much of it went into pot and food.
-    pub sentence: fn(all: &str, food: &str) -> String,
+    /// What there was.
+    pub has: fn(store: &str) -> String,
     /// The same when the sun adds to it meanwhile.
-    pub sentence_with_sun: fn(store: &str, sun: &str, food: &str) -> String,
+    pub has_with_sun: fn(store: &str, sun: &str) -> String,
+    /// After it: how much of it went into pot and food.
+    pub reaches: fn(food: &str) -> String,
+    /// The same where some of that left them as steam.
+    pub reaches_and_steams: fn(food: &str, steam: &str) -> String,
 }
 
 /// Cautions on this screen.
