@@ -19,6 +19,7 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         boils_dry: "Boils dry",
         do_not_leave: "Don’t leave it in",
         does_not_fit: "Does not fit",
+        too_little_water: "Too little water",
     },
     sureness: Sureness {
         even_weaker: "even after a weaker day",

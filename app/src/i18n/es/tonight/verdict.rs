@@ -19,6 +19,7 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         boils_dry: "Se seca",
         do_not_leave: "No la deje dentro",
         does_not_fit: "No cabe",
+        too_little_water: "Muy poca agua",
     },
     sureness: Sureness {
         even_weaker: "aunque el día fuera más flojo",
