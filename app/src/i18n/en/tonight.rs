@@ -145,6 +145,9 @@ pub(super) const TONIGHT: Tonight = Tonight {
         too_cold: |degrees| {
             format!("The store is at about {degrees}. That warms a pot but can’t boil it.")
         },
+        pot_is_in: |degrees| {
+            format!("The store is at about {degrees}. Some of its heat is in the pot already.")
+        },
         molten: |share| format!("About {share} of what melts in it is molten."),
         log_reading: "Log a thermometer reading",
         reading: "The store now",

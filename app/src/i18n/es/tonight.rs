@@ -142,6 +142,9 @@ pub(super) const TONIGHT: Tonight = Tonight {
         too_cold: |degrees| {
             format!("El depósito está a unos {degrees}. Entibia una olla, pero no la hierve.")
         },
+        pot_is_in: |degrees| {
+            format!("El depósito está a unos {degrees}. Parte de su calor ya está en la olla.")
+        },
         molten: |share| format!("Está fundido cerca del {share} de lo que se funde en él."),
         log_reading: "Anotar una lectura del termómetro",
         reading: "El depósito ahora",

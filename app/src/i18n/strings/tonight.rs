@@ -193,6 +193,8 @@ pub struct StoreTexts {
     pub can_boil_little: fn(degrees: &str) -> String,
     /// The store is too cold to boil anything.
     pub too_cold: fn(degrees: &str) -> String,
+    /// A pot is in, which has some of its heat.
+    pub pot_is_in: fn(degrees: &str) -> String,
     /// How much of the medium is still molten.
     pub molten: fn(share: &str) -> String,
     /// What opens the field for a reading.
