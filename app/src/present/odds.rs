@@ -6,7 +6,7 @@ use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 
 /// Odds as a figure, in tenths wherever they stand, so that one can be held against another: '9 in
-/// 10', 'more than 9 in 10'.
+/// 10', 'over 9 in 10'.
 pub fn figure(strings: &Strings, formats: &Formats, chance: Chance) -> String {
     let in_ten = |n| n_in(strings, formats, n, 10.0);
     match chance.word() {
@@ -65,12 +65,12 @@ mod tests {
         let (strings, formats) = speaking(Language::English);
         let say = |p| odds(strings, &formats, Chance::new(p)).replace('\u{A0}', " ");
         assert_eq!(say(0.88), "very likely, 9 in 10");
-        assert_eq!(say(1.0), "nearly sure, more than 9 in 10");
-        assert_eq!(say(0.96), "nearly sure, more than 9 in 10");
+        assert_eq!(say(1.0), "nearly sure, over 9 in 10");
+        assert_eq!(say(0.96), "nearly sure, over 9 in 10");
         assert_eq!(say(0.94), "very likely, 9 in 10");
         assert_eq!(say(0.79), "likely, 7 in 10");
         assert_eq!(say(0.06), "very unlikely, 1 in 10");
-        assert_eq!(say(0.0), "hardly a chance, less than 1 in 10");
+        assert_eq!(say(0.0), "hardly a chance, under 1 in 10");
         let (strings, formats) = speaking(Language::Spanish);
         let say = odds(strings, &formats, Chance::new(0.3));
         assert_eq!(say.replace('\u{A0}', " "), "poco probable, 3 de cada 10");
