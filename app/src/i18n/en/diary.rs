@@ -82,7 +82,6 @@ pub(super) const DIARY: Diary = Diary {
     change_it: "Change it",
     change_title: "Change this entry",
     erased_heading: "Erased lately",
-    nothing_erased: "Nothing was erased.",
     erased_sky: |day| format!("The sun of {day}"),
     erased_run: |name| format!("The test run {name}"),
     erased_reading: |when| format!("A reading of a test run, {when}"),

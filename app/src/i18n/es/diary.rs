@@ -80,7 +80,6 @@ pub(super) const DIARY: Diary = Diary {
     change_it: "Cambiarlo",
     change_title: "Cambiar esta nota",
     erased_heading: "Borrado hace poco",
-    nothing_erased: "No se borró nada.",
     erased_sky: |day| format!("El sol de {day}"),
     erased_run: |name| format!("La prueba {name}"),
     erased_reading: |when| format!("Una lectura de una prueba, {when}"),

@@ -151,8 +151,6 @@ pub struct Diary {
     pub change_title: &'static str,
     /// Opens what was erased lately.
     pub erased_heading: &'static str,
-    /// Nothing was.
-    pub nothing_erased: &'static str,
     /// The sky of a day, erased.
     pub erased_sky: Say,
     /// A test run; its name.
