@@ -98,7 +98,8 @@ fn what_can_burn_is_refused_with_the_reason() {
         page.see("straw would come to").await?;
         assert_eq!(said(page, "cooker-facts").await?, before);
         // The list shows what the jacket is still made of.
-        let picked = "return document.querySelector('[data-test=part-layer]').selectedOptions[0].text";
+        let picked =
+            "return document.querySelector('[data-test=part-layer]').selectedOptions[0].text";
         assert_eq!(page.evaluate(picked).await?.as_str(), Some("perlite"));
         page.screenshot("cooker-refused").await
     });

@@ -27,11 +27,23 @@ pub struct HelpView {
     pub noted: Option<What>,
 }
 
-/// Whether a change is worth offering to who is told these odds now: it is told with better ones,
-/// and not with such as a meal is cooked otherwise for.
-pub fn is_help(voice: &Voice<'_>, now: Chance, then: Chance) -> bool {
+/// The changes that are worth offering to who is told these odds now, and whether one of them may
+/// do. Each is told with better odds, and not with such as a meal is cooked otherwise for; where one
+/// may do, those that leave it unlikely are no help beside it.
+pub fn that_help(
+    voice: &Voice<'_>,
+    now: Chance,
+    found: Vec<Improvement>,
+) -> (Vec<Improvement>, bool) {
     let told = |chance| figure(voice.strings, voice.formats, chance);
-    now < then && told(now) != told(then) && OddsWord::Unlikely <= then.word()
+    let may_do = |found: &Improvement| OddsWord::Even <= found.ready().word();
+    let is_any = found.iter().any(may_do);
+    let is_help = |found: &Improvement| {
+        let then = found.ready();
+        let is_better = now < then && told(now) != told(then);
+        is_better && (may_do(found) || !is_any && OddsWord::Unlikely <= then.word())
+    };
+    (found.into_iter().filter(is_help).collect(), is_any)
 }
 
 /// The same with the odds that it gives.
@@ -250,13 +262,21 @@ mod tests {
             formats: &formats,
             now: LocalTime(60_000),
         };
-        let is_help = |now, then| is_help(&voice, Chance::new(now), Chance::new(then));
+        let offered = |now, then: &[f64]| {
+            let found = then.iter().map(|&p_done| Improvement {
+                help: Help::LidOn,
+                p_done,
+            });
+            let (helps, may_do) = that_help(&voice, Chance::new(now), found.collect());
+            let helps: Vec<f64> = helps.iter().map(|found| found.p_done).collect();
+            (helps, may_do)
+        };
         // From the first word of the scale to the next is told with 'very unlikely'.
-        assert!(!is_help(0.02, 0.12));
-        assert!(is_help(0.02, 0.3));
+        assert_eq!(offered(0.02, &[0.12]), (vec![], false));
+        // A first step, where there is none better.
+        assert_eq!(offered(0.02, &[0.12, 0.3]), (vec![0.3], false));
+        assert_eq!(offered(0.02, &[0.7, 0.3, 0.12]), (vec![0.7], true));
         // The same figure, and a worse one.
-        assert!(!is_help(0.62, 0.64));
-        assert!(!is_help(0.7, 0.4));
-        assert!(is_help(0.7, 0.97));
+        assert_eq!(offered(0.62, &[0.64, 0.97, 0.5]), (vec![0.97], true));
     }
 }
