@@ -97,6 +97,10 @@ fn what_can_burn_is_refused_with_the_reason() {
         page.see("This can’t be built.").await?;
         page.see("straw would come to").await?;
         assert_eq!(said(page, "cooker-facts").await?, before);
+        // The list shows what the jacket is still made of.
+        let picked =
+            "return document.querySelector('[data-test=part-layer]').selectedOptions[0].text";
+        assert_eq!(page.evaluate(picked).await?.as_str(), Some("perlite"));
         page.screenshot("cooker-refused").await
     });
 }
@@ -119,6 +123,13 @@ fn cookers_come_are_used_and_go_and_come_back() {
             "return document.querySelector('[data-test=use-cooker]') === null",
         )
         .await?;
+        // The rooms that answer for it name it, as there are others, and lead to all of them.
+        for room in ["#/", "#/diary"] {
+            page.open(room).await?;
+            page.see("On: The new one, copy").await?;
+        }
+        tap(page, "on-which").await?;
+        page.test("cooker-in-use").await?;
         tap(page, "cooker-manage").await?;
         tap(page, "erase-cooker").await?;
         page.see("The new one, copy erased").await?;

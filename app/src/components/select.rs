@@ -4,6 +4,7 @@ use crate::reactive::*;
 
 use super::icon::{Glyph, Icon};
 use super::unique::unique;
+use wasm_bindgen::JsValue;
 
 /// One line of the list.
 #[derive(Clone, Debug, PartialEq)]
@@ -47,6 +48,14 @@ pub fn Select(
             </option>
         }
     };
+    let on_change = move |event: web_sys::Event| {
+        on_pick.run(event_target_value(&event));
+        // What was not taken does not stay picked: nothing else has changed that would show it.
+        if let Some(list) = event.target() {
+            let stands = JsValue::from_str(&picked.get_untracked());
+            let _ = js_sys::Reflect::set(&list, &JsValue::from_str("value"), &stands);
+        }
+    };
     view! {
         <div class="field">
             <label class="field__label" for=name.clone()>
@@ -59,7 +68,7 @@ pub fn Select(
                     data-test=test
                     aria-describedby=notes.clone()
                     prop:value=picked
-                    on:change=move |event| on_pick.run(event_target_value(&event))
+                    on:change=on_change
                 >
                     {move || options.get().into_iter().map(line).collect_view()}
                 </select>

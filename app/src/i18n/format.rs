@@ -134,7 +134,8 @@ impl Formats {
 
     /// A volume: `2.4 L`, from 10 L on without decimals.
     pub fn litres(&self, litres: f64) -> String {
-        let decimals = usize::from(litres.abs() < 9.95);
+        // What is none is known without decimals.
+        let decimals = usize::from(0.0 < litres.abs() && litres.abs() < 9.95);
         (self.units.litres)(&self.number(litres, decimals))
     }
 

@@ -51,6 +51,8 @@ fn bound(formats: &Formats, field: Field, value: f64) -> String {
         Field::SunHours => formats.sun_hours(value),
         Field::TopUpW | Field::HeaterW => formats.watts(value),
         Field::ForS => formats.duration(value, Sure::Known),
+        // The field is in kilograms.
+        Field::FoodKg if value <= 0.0 => (formats.units.kilograms)(&formats.number(value, 0)),
         Field::FoodKg | Field::ChargeKg => formats.mass(value),
         Field::WaterKg | Field::LeftKg => formats.litres(value),
         Field::AltitudeM => formats.metres(value),
@@ -123,6 +125,9 @@ mod tests {
             english(Field::WaterKg, Wrong::TooLow { least: 0.1 }),
             "At least 0.1 L."
         );
+        let none = Wrong::TooLow { least: 0.0 };
+        assert_eq!(english(Field::WaterKg, none), "At least 0 L.");
+        assert_eq!(english(Field::FoodKg, none), "At least 0 kg.");
         assert_eq!(
             english(Field::People, Wrong::TooLow { least: 1.0 }),
             "At least 1."

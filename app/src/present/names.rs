@@ -15,10 +15,20 @@ use model::presets::Preset;
 fn of_cookers(voice: &Voice<'_>) -> Vec<String> {
     let words = &voice.strings.first_start;
     let preset = |preset: Preset| fitting_name(capital((words.preset)(preset)));
-    std::iter::once(words.cooker_name.to_owned())
+    let copy = |name: &String| fitting_name((voice.strings.cooker.copy_name)(name));
+    let mut names: Vec<String> = std::iter::once(words.cooker_name.to_owned())
         .chain(Preset::ALL.map(preset))
-        .collect()
+        .collect();
+    let mut last = names.clone();
+    for _ in 0..COPIES_OF_COPIES {
+        last = last.iter().map(copy).collect();
+        names.extend(last.iter().cloned());
+    }
+    names
 }
+
+/// A copy of a copy of a copy is named by the app; nobody goes further.
+const COPIES_OF_COPIES: usize = 3;
 
 /// The names that the app gives a run, in the same order in each language.
 fn of_run(voice: &Voice<'_>, run: &TestRun) -> Vec<String> {
@@ -117,6 +127,10 @@ mod tests {
         assert!(spanish.bench.runs[0].about.name.starts_with(kind));
         assert_eq!(spanish.bench.runs[0].fit, run.fit, "nothing else changes");
         assert_eq!(spoken(spanish, Language::English), document);
+        document.cookers[0].name = "My cooker, copy, copy".to_owned();
+        let copied = spoken(document.clone(), Language::Spanish);
+        assert_eq!(copied.cookers[0].name, "Mi cocina, copia, copia");
+        assert_eq!(spoken(copied, Language::English), document);
         document.cookers[0].name = "Clay block".to_owned();
         document.bench.runs[0].about.name = "Boil, 3 L".to_owned();
         assert_eq!(spoken(document.clone(), Language::Spanish), document);

@@ -5,11 +5,25 @@ use model::odds::{Chance, OddsWord};
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 
-/// Odds as a figure: '9 in 10'.
+/// Odds as a figure, in tenths wherever they stand, so that one can be held against another: '9 in
+/// 10', 'over 9 in 10'.
 pub fn figure(strings: &Strings, formats: &Formats, chance: Chance) -> String {
-    let (n, m) = chance.n_in_m();
-    let number = |n: u32| formats.number(f64::from(n), 0);
-    (strings.odds.n_in_m)(&number(n), &number(m))
+    let in_ten = |n| n_in(strings, formats, n, 10.0);
+    match chance.word() {
+        // Near the ends tenths say no more than this; another base would not be seen to be more.
+        OddsWord::NearlySure => (strings.odds.more_than)(&in_ten(9.0)),
+        OddsWord::NearlyNever => (strings.odds.less_than)(&in_ten(1.0)),
+        word => {
+            let tenths = (chance.probability() * 10.0).round();
+            // A figure never belongs to a better word than the one beside it.
+            let is_above = word < Chance::new(tenths / 10.0).word();
+            in_ten(if is_above { tenths - 1.0 } else { tenths })
+        }
+    }
+}
+
+fn n_in(strings: &Strings, formats: &Formats, n: f64, m: f64) -> String {
+    (strings.odds.n_in_m)(&formats.number(n, 0), &formats.number(m, 0))
 }
 
 /// Odds as the word of the scale.
@@ -25,7 +39,8 @@ pub fn odds(strings: &Strings, formats: &Formats, chance: Chance) -> String {
 
 /// The scale of words, from the best, each with the odds it stands for.
 pub fn scale(strings: &Strings, formats: &Formats) -> Vec<String> {
-    let figure = |least: f64| figure(strings, formats, Chance::new(least));
+    // All of the scale has one base, the least in which each beginning is whole.
+    let figure = |least: f64| n_in(strings, formats, least * 20.0, 20.0);
     let mut lowest = 1.0;
     let line = |(word, least): (OddsWord, f64)| {
         let says = (strings.odds.word)(word);
@@ -50,8 +65,12 @@ mod tests {
         let (strings, formats) = speaking(Language::English);
         let say = |p| odds(strings, &formats, Chance::new(p)).replace('\u{A0}', " ");
         assert_eq!(say(0.88), "very likely, 9 in 10");
-        assert_eq!(say(1.0), "nearly sure, 49 in 50");
-        assert_eq!(say(0.0), "hardly a chance, 1 in 50");
+        assert_eq!(say(1.0), "nearly sure, over 9 in 10");
+        assert_eq!(say(0.96), "nearly sure, over 9 in 10");
+        assert_eq!(say(0.94), "very likely, 9 in 10");
+        assert_eq!(say(0.79), "likely, 7 in 10");
+        assert_eq!(say(0.06), "very unlikely, 1 in 10");
+        assert_eq!(say(0.0), "hardly a chance, under 1 in 10");
         let (strings, formats) = speaking(Language::Spanish);
         let say = odds(strings, &formats, Chance::new(0.3));
         assert_eq!(say.replace('\u{A0}', " "), "poco probable, 3 de cada 10");
@@ -62,10 +81,10 @@ mod tests {
         let (strings, formats) = speaking(Language::English);
         let expected = [
             "nearly sure: 19 in 20 and more",
-            "very likely: 8 in 10 and more",
-            "likely: 6 in 10 and more",
-            "may go either way: 4 in 10 and more",
-            "unlikely: 2 in 10 and more",
+            "very likely: 16 in 20 and more",
+            "likely: 12 in 20 and more",
+            "may go either way: 8 in 20 and more",
+            "unlikely: 4 in 20 and more",
             "very unlikely: 1 in 20 and more",
             "hardly a chance: less than 1 in 20",
         ];

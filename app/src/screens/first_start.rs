@@ -101,20 +101,6 @@ fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
                 />
                 <p class="lead">{what}</p>
                 <p class="aside">{takes}</p>
-                <div class="row">
-                    <LinkButton
-                        href=Route::More(MorePage::Copies).hash()
-                        label=words.text(|strings| strings.first_start.bring_copy)
-                        icon=Icon::Fetch
-                        test="start-bring-copy"
-                    />
-                    <LinkButton
-                        href=Route::More(MorePage::Safety).hash()
-                        label=words.text(|strings| strings.safety.title)
-                        icon=Icon::HotHand
-                        test="start-safety"
-                    />
-                </div>
                 <ActionDock>
                     <Button
                         label=words.text(|strings| strings.first_start.set_up)
@@ -130,6 +116,23 @@ fn Welcome(on_ask: Callback<Option<Question>>) -> impl IntoView {
                         test="start-example"
                     />
                 </ActionDock>
+                // In reach of the thumb by itself, with what is not the first step after it.
+                <div class="start-more">
+                    <p class="aside">{words.text(|strings| strings.first_start.safety_why)}</p>
+                    <LinkButton
+                        href=Route::More(MorePage::Safety).hash()
+                        label=words.text(|strings| strings.safety.title)
+                        icon=Icon::HotHand
+                        test="start-safety"
+                    />
+                    <p class="aside">{words.text(|strings| strings.first_start.copy_is)}</p>
+                    <LinkButton
+                        href=Route::More(MorePage::Copies).hash()
+                        label=words.text(|strings| strings.first_start.bring_copy)
+                        icon=Icon::Fetch
+                        test="start-bring-copy"
+                    />
+                </div>
             </div>
         </div>
     }

@@ -7,6 +7,7 @@ mod doubted;
 mod first_start;
 mod later;
 mod more;
+mod on_which;
 mod tonight;
 
 use crate::reactive::*;

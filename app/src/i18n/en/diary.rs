@@ -20,15 +20,16 @@ pub(super) const DIARY: Diary = Diary {
     fewer_hours: "less sun",
     more_hours: "more sun",
     possible: |hours| format!("The sun is up for {hours}."),
-    told_hours: |hours| format!("Noted as {hours} of sun in the day."),
-    comes_to: |energy| format!("This comes to about {energy} into the store."),
+    told_hours: |hours| format!("Noted as {hours} with sharp shadows."),
+    comes_to: |energy| format!("This can give about {energy} to the store."),
     comes_to_if_it_stays: |energy| {
-        format!("If the sky stays as it is, today comes to about {energy} into the store.")
+        format!("If the sky stays as it is, today can give about {energy} to the store.")
     },
+    full_at: |cutout| format!("At {cutout} the store is full and takes no more."),
     like_the_told: "Hours that were not told are taken to be like those that were.",
     nothing_told: |energy| {
         format!(
-            "Nothing noted yet. Sun and cloud by turns are assumed: about {energy} into the store."
+            "Nothing noted yet. Sun and cloud by turns are assumed: they can give about {energy} to the store."
         )
     },
     nothing_told_plain: "Nothing noted yet for this day.",
@@ -81,7 +82,6 @@ pub(super) const DIARY: Diary = Diary {
     change_it: "Change it",
     change_title: "Change this entry",
     erased_heading: "Erased lately",
-    nothing_erased: "Nothing was erased.",
     erased_sky: |day| format!("The sun of {day}"),
     erased_run: |name| format!("The test run {name}"),
     erased_reading: |when| format!("A reading of a test run, {when}"),
@@ -94,6 +94,7 @@ pub(super) const DIARY: Diary = Diary {
     told_days: |told, hours| {
         format!("The sun was noted on {told} of the last 14 days: {hours} of full sun a day.")
     },
+    two_hours: "Hours with sharp shadows are counted by the clock. Hours of full sun are counted by the light: all of a day’s light, that of its grey hours too, as hours of 1000 W on each square metre.",
     no_told_days: "The sun of the last 14 days was not noted.",
     hottest: |degrees, day| format!("Hottest evening: about {degrees}, {day}."),
     table_head_day: "Day",

@@ -145,6 +145,9 @@ pub(super) const TONIGHT: Tonight = Tonight {
         too_cold: |degrees| {
             format!("The store is at about {degrees}. That warms a pot but can’t boil it.")
         },
+        pot_is_in: |degrees| {
+            format!("The store is at about {degrees}. Some of its heat is in the pot already.")
+        },
         molten: |share| format!("About {share} of what melts in it is molten."),
         log_reading: "Log a thermometer reading",
         reading: "The store now",
@@ -179,14 +182,15 @@ pub(super) const TONIGHT: Tonight = Tonight {
         jacket: "Out through the jacket",
         open: "Out while it stood open",
         left: "Still in the store",
-        sentence: |all, food| {
-            format!("The store has {all} when the pot goes in; {food} of it reach pot and food.")
-        },
-        sentence_with_sun: |store, sun, food| {
+        has: |store| format!("The store has {store} when the pot goes in."),
+        has_with_sun: |store, sun| {
             format!(
-                "The store has {store} when the pot goes in and gets {sun} from the sun \
-                 meanwhile; {food} reach pot and food."
+                "The store has {store} when the pot goes in, and gets {sun} from the sun meanwhile."
             )
+        },
+        reaches: |food| format!("Of this {food} reach pot and food."),
+        reaches_and_steams: |food, steam| {
+            format!("Of this {food} stay in pot and food, and {steam} leave them with the steam.")
         },
     },
     care: CareTexts {

@@ -83,7 +83,7 @@ fn medium(hazard: Hazard) -> &'static str {
         }
         Hazard::Vapour => "Caliente, su vapor irrita: caliéntelo donde corra el aire.",
         Hazard::SpallsWhenWet => {
-            "Mojado puede reventar al calentarse: séquelo durante días y caliéntelo despacio la primera vez."
+            "Con agua dentro puede reventar al calentarse: hay que dejar que se seque durante días y calentar despacio la primera vez."
         }
         Hazard::Supercools => {
             "Puede seguir líquido por debajo de su punto de fusión y retener su calor."

@@ -20,14 +20,15 @@ pub(super) const DIARY: Diary = Diary {
     fewer_hours: "menos sol",
     more_hours: "más sol",
     possible: |hours| format!("El sol está sobre el horizonte {hours}."),
-    told_hours: |hours| format!("Anotado como {hours} de sol en el día."),
-    comes_to: |energy| format!("Esto da unos {energy} al depósito."),
+    told_hours: |hours| format!("Anotado como {hours} con sombras nítidas."),
+    comes_to: |energy| format!("Esto puede dar unos {energy} al depósito."),
     comes_to_if_it_stays: |energy| {
-        format!("Si el cielo sigue así, hoy llegan unos {energy} al depósito.")
+        format!("Si el cielo sigue así, hoy puede dar unos {energy} al depósito.")
     },
+    full_at: |cutout| format!("A {cutout} el depósito está lleno y no recibe más."),
     like_the_told: "Las horas no anotadas se toman como las anotadas.",
     nothing_told: |energy| {
-        format!("Aún sin anotar. Se supone sol y nubes: unos {energy} al depósito.")
+        format!("Aún sin anotar. Se supone sol y nubes: pueden dar unos {energy} al depósito.")
     },
     nothing_told_plain: "Aún no hay nada anotado para este día.",
     sun_stays_down: "Este día el sol no sale.",
@@ -79,7 +80,6 @@ pub(super) const DIARY: Diary = Diary {
     change_it: "Cambiarlo",
     change_title: "Cambiar esta nota",
     erased_heading: "Borrado hace poco",
-    nothing_erased: "No se borró nada.",
     erased_sky: |day| format!("El sol de {day}"),
     erased_run: |name| format!("La prueba {name}"),
     erased_reading: |when| format!("Una lectura de una prueba, {when}"),
@@ -92,6 +92,7 @@ pub(super) const DIARY: Diary = Diary {
     told_days: |told, hours| {
         format!("El sol se anotó en {told} de los últimos 14 días: {hours} de sol pleno por día.")
     },
+    two_hours: "Las horas con sombras nítidas se cuentan por el reloj. Las horas de sol pleno se cuentan por la luz: toda la del día, también la de sus horas grises, como horas de 1000 W en cada metro cuadrado.",
     no_told_days: "El sol de los últimos 14 días no se anotó.",
     hottest: |degrees, day| format!("Anochecer más caliente: unos {degrees}, {day}."),
     table_head_day: "Día",

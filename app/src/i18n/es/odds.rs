@@ -15,6 +15,8 @@ pub(super) const ODDS: Odds = Odds {
         OddsWord::NearlyNever => "casi imposible",
     },
     n_in_m: |n, m| format!("{n}\u{A0}de\u{A0}cada\u{A0}{m}"),
+    more_than: |figure| format!("más de {figure}"),
+    less_than: |figure| format!("menos de {figure}"),
     scale: "Palabras para lo probable",
     scale_why: "Cuando Duskpot dice 9 de cada 10, nueve de diez ollas así deberían estar listas. Las palabras son siempre las mismas; nunca dice siempre ni nunca.",
     word_and_figure: |word, figure| format!("{word}, {figure}"),

@@ -142,6 +142,9 @@ pub(super) const TONIGHT: Tonight = Tonight {
         too_cold: |degrees| {
             format!("El depósito está a unos {degrees}. Entibia una olla, pero no la hierve.")
         },
+        pot_is_in: |degrees| {
+            format!("El depósito está a unos {degrees}. Parte de su calor ya está en la olla.")
+        },
         molten: |share| format!("Está fundido cerca del {share} de lo que se funde en él."),
         log_reading: "Anotar una lectura del termómetro",
         reading: "El depósito ahora",
@@ -176,15 +179,18 @@ pub(super) const TONIGHT: Tonight = Tonight {
         jacket: "A través del aislamiento",
         open: "Mientras estuvo abierta",
         left: "Queda en el depósito",
-        sentence: |all, food| {
+        has: |store| format!("El depósito tiene {store} cuando entra la olla."),
+        has_with_sun: |store, sun| {
             format!(
-                "El depósito tiene {all} cuando entra la olla; {food} llegan a la olla y la comida."
+                "El depósito tiene {store} cuando entra la olla, y recibe {sun} del sol mientras \
+                 tanto."
             )
         },
-        sentence_with_sun: |store, sun, food| {
+        reaches: |food| format!("De eso, {food} llegan a la olla y la comida."),
+        reaches_and_steams: |food, steam| {
             format!(
-                "El depósito tiene {store} cuando entra la olla y recibe {sun} del sol mientras \
-                 tanto; {food} llegan a la olla y la comida."
+                "De eso, {food} se quedan en la olla y la comida, y {steam} salen de ellas con el \
+                 vapor."
             )
         },
     },

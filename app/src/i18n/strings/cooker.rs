@@ -62,6 +62,28 @@ pub struct List {
     pub made_of: fn(media: &str, watts: &str) -> String,
     /// A medium with its mass: '7 kg of aluminium'.
     pub charge: fn(mass: &str, medium: &str) -> String,
+    /// What sets it apart from another of the same: it has fins within its medium.
+    pub fins: &'static str,
+    /// It has metal foam there.
+    pub foam: &'static str,
+    /// It has neither.
+    pub no_metal: &'static str,
+    /// What its jacket loses was measured.
+    pub jacket_measured: &'static str,
+    /// The pot used most: what it is made of, and its litres.
+    pub pot: fn(kind: &str, litres: &str) -> String,
+    /// Where its thermostat cuts out.
+    pub cutout: fn(degrees: &str) -> String,
+    /// Its panels are wired straight to the heater.
+    pub straight: &'static str,
+    /// They are not.
+    pub by_tracker: &'static str,
+    /// Resistance of its heater.
+    pub heater: fn(ohms: &str) -> String,
+    /// Thickness of its store.
+    pub depth: fn(depth: &str) -> String,
+    /// Leads from another room to the cooker that it answers for, by its name.
+    pub on_which: fn(name: &str) -> String,
     /// Between the parts of a list of two or more.
     pub and: fn(first: &str, last: &str) -> String,
     /// Button: cook on this one.

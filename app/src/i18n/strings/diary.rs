@@ -49,6 +49,8 @@ pub struct Diary {
     pub comes_to: Say,
     /// The same on a day that is not over, with the last sky taken for what is to come.
     pub comes_to_if_it_stays: Say,
+    /// Under each of these and the next: where the store takes no more of it.
+    pub full_at: Say,
     /// After it: how hours that have gone by and were not told are taken.
     pub like_the_told: &'static str,
     /// No sky was logged; what is assumed comes to this.
@@ -149,8 +151,6 @@ pub struct Diary {
     pub change_title: &'static str,
     /// Opens what was erased lately.
     pub erased_heading: &'static str,
-    /// Nothing was.
-    pub nothing_erased: &'static str,
     /// The sky of a day, erased.
     pub erased_sky: Say,
     /// A test run; its name.
@@ -171,6 +171,8 @@ pub struct Diary {
     pub line_label: Say,
     /// How many of the days were logged, and their mean.
     pub told_days: SayTwo,
+    /// Under the plot: what hours of full sun are, and what the hours are that a person notes.
+    pub two_hours: &'static str,
     /// None was logged.
     pub no_told_days: &'static str,
     /// The hottest evening.

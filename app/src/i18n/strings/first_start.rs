@@ -19,6 +19,10 @@ pub struct FirstStart {
     pub show_example: &'static str,
     /// Link: the page where a copy of a household is brought in.
     pub bring_copy: &'static str,
+    /// What a copy is, beside that link.
+    pub copy_is: &'static str,
+    /// What the page of cautions is about, beside the link to it.
+    pub safety_why: &'static str,
     /// Name given to the first cooker.
     pub cooker_name: &'static str,
     /// How far along one is: the question's number and how many there are.

@@ -9,6 +9,10 @@ pub struct Odds {
     pub word: fn(word: OddsWord) -> &'static str,
     /// Odds as a figure: '9 in 10'.
     pub n_in_m: fn(n: &str, m: &str) -> String,
+    /// Odds above the last figure that is told.
+    pub more_than: fn(figure: &str) -> String,
+    /// Odds below the first.
+    pub less_than: fn(figure: &str) -> String,
     /// Heads the scale of words.
     pub scale: &'static str,
     /// What the scale is.

@@ -193,6 +193,8 @@ pub struct StoreTexts {
     pub can_boil_little: fn(degrees: &str) -> String,
     /// The store is too cold to boil anything.
     pub too_cold: fn(degrees: &str) -> String,
+    /// A pot is in, which has some of its heat.
+    pub pot_is_in: fn(degrees: &str) -> String,
     /// How much of the medium is still molten.
     pub molten: fn(share: &str) -> String,
     /// What opens the field for a reading.
@@ -259,10 +261,14 @@ pub struct HeatTexts {
     pub open: &'static str,
     /// Still in the store.
     pub left: &'static str,
-    /// What there was, and how much of it went into pot and food.
-    pub sentence: fn(all: &str, food: &str) -> String,
+    /// What there was.
+    pub has: fn(store: &str) -> String,
     /// The same when the sun adds to it meanwhile.
-    pub sentence_with_sun: fn(store: &str, sun: &str, food: &str) -> String,
+    pub has_with_sun: fn(store: &str, sun: &str) -> String,
+    /// After it: how much of it went into pot and food.
+    pub reaches: fn(food: &str) -> String,
+    /// The same where some of that left them as steam.
+    pub reaches_and_steams: fn(food: &str, steam: &str) -> String,
 }
 
 /// Cautions on this screen.

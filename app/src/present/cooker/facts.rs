@@ -351,7 +351,7 @@ mod tests {
         assert_eq!(in_short(strings, &formats, &figures), warning);
         let facts = facts(strings, &formats, &figures);
         assert_eq!(facts[1].value, "never");
-        assert!(facts[0].detail.contains("0.0"), "{:?}", facts[0]);
+        assert!(facts[0].detail.contains("about 0\u{A0}L"), "{:?}", facts[0]);
     }
 
     #[test]

@@ -7,6 +7,7 @@ use crate::components::{EntryView, Icon};
 use crate::i18n::format::Formats;
 use crate::i18n::strings::Strings;
 use crate::present::cooker::measure::{Measure, Number};
+use crate::present::cooker::unlike::unlike;
 use crate::state::document::Document;
 use crate::state::ids::CookerId;
 use crate::state::limits;
@@ -67,6 +68,11 @@ pub fn line(
     let owned = document.cooker(id)?;
     let in_use = document.in_use == Some(id);
     let words = &strings.cooker.list;
+    let mut detail = made_of(strings, formats, &owned.cooker);
+    for own in unlike(strings, formats, document, id) {
+        detail.push_str(" · ");
+        detail.push_str(&own);
+    }
     Some(EntryView {
         when: if in_use {
             words.in_use
@@ -75,7 +81,7 @@ pub fn line(
         }
         .to_owned(),
         title: owned.name.clone(),
-        detail: made_of(strings, formats, &owned.cooker),
+        detail,
         icon: if in_use { Icon::Tick } else { Icon::Cooker },
     })
 }

@@ -10,6 +10,7 @@ pub mod measure;
 pub mod parts;
 pub mod place;
 pub mod plots;
+mod unlike;
 
 #[cfg(test)]
 pub(in crate::present) mod tests {

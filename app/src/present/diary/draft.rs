@@ -335,7 +335,13 @@ impl Draft {
 
     fn meal(&self, at: LocalTime, formats: &Formats) -> Result<Meal, Mistake> {
         let was = &self.meal;
-        let food_kg = typed::number(&self.food, Field::FoodKg, limits::FOOD_KG)?;
+        // A liquid is measured in litres.
+        let of_food = if self.is_liquid() {
+            Field::WaterKg
+        } else {
+            Field::FoodKg
+        };
+        let food_kg = typed::number(&self.food, of_food, limits::FOOD_KG)?;
         let water_kg = if self.is_liquid() {
             0.0
         } else {

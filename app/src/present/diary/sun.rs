@@ -413,7 +413,7 @@ mod tests {
         };
         assert_eq!(
             say(Some(DayLog::SunHours(7.0))),
-            "Noted as 7 h of sun in the day. This comes to about 0.4 kWh into the store."
+            "Noted as 7 h with sharp shadows. This can give about 0.4 kWh to the store."
         );
         assert!(say(None).starts_with("Nothing noted yet."));
         let one_hour = tapped(None, 9, &(6..18));

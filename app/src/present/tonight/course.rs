@@ -29,7 +29,7 @@ const PAST_SHARE: i64 = 3;
 const HOUR_S: i64 = 3600;
 
 /// So long before the pot goes in the plot begins.
-const BEFORE_S: i64 = HOUR_S;
+const BEFORE_S: i64 = HOUR_S / 4;
 
 /// Hours from one tick to the next.
 const HOUR_STEPS: [i64; 5] = [1, 2, 3, 6, 12];
@@ -293,12 +293,23 @@ fn moments(
         let (at, sure) = happens.filter(|(at, _)| start <= *at && *at <= end)?;
         Some((at, say, sure))
     });
+    let mut before: Option<(String, LocalTime)> = None;
     in_order(moments, |a, b| a.0.cmp(&b.0))
         .into_iter()
-        .map(|(at, say, sure)| Mark {
-            at: seconds(at, start),
+        .map(|(at, say, sure)| {
             // Short, as there is little room; the sentence under the plot says the day.
-            label: say(&voice.formats.clock(at, sure)),
+            let time = voice.formats.clock(at, sure);
+            // What is told with one time stands at one place.
+            let place = match &before {
+                Some((told, place)) if *told == time => *place,
+                _ => at,
+            };
+            let label = say(&time);
+            before = Some((time, place));
+            Mark {
+                at: seconds(place, start),
+                label,
+            }
         })
         .collect()
 }
@@ -394,5 +405,55 @@ fn table(voice: &Voice<'_>, points: &[Place]) -> TableView {
         caption: words.heading.to_owned(),
         heads,
         rows,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::present::tests::english;
+    use crate::state::plan::Plan;
+    use crate::state::sample::{at, pot};
+
+    #[test]
+    fn what_is_told_with_one_time_stands_at_one_place() {
+        let (strings, formats) = english();
+        let now = at(17, 0);
+        let voice = Voice {
+            strings,
+            formats: &formats,
+            now,
+        };
+        let question = Question {
+            meal: Plan::start(2, now).meal(pot(), 18.0, now),
+            put_in: now,
+            is_in: false,
+            boiling_c: 95.0,
+            store_sure: Sure::Near,
+            sky_is_logged: true,
+            lacks_sun: false,
+        };
+        let marks = |ready: LocalTime| {
+            let marked = Marked {
+                boils: Some((at(17, 28), Sure::Near)),
+                ready: Some((ready, Sure::Near)),
+                now: None,
+            };
+            let marks = moments(&voice, &question, marked, (now, at(23, 0)));
+            marks
+                .into_iter()
+                .map(|mark| (mark.label, mark.at))
+                .collect::<Vec<_>>()
+        };
+        let [_, (boils, boils_s), (done, done_s), ..] = &*marks(at(17, 31)) else {
+            panic!("too few");
+        };
+        assert_eq!((&**boils, &**done), ("boils 17:30", "done 17:30"));
+        assert!((boils_s - done_s).abs() < 0.5, "{boils_s} {done_s}");
+        let [_, (_, boils_s), (done, done_s), ..] = &*marks(at(17, 36)) else {
+            panic!("too few");
+        };
+        assert_eq!(done, "done 17:35");
+        assert!(boils_s + 60.0 < *done_s);
     }
 }

@@ -3,14 +3,14 @@
 use model::dish::Soak;
 use model::journal::{Meal, What};
 use model::local_time::LocalTime;
-use model::odds::Improvement;
+use model::odds::{Chance, Improvement, OddsWord};
 use model::pot::{Lid, Pot, PotSize, Wrap};
 use model::tonight::Help;
 
 use super::plan::amounts;
 use super::{Voice, ended};
 use crate::i18n::format::{Sure, round_to};
-use crate::present::odds::odds;
+use crate::present::odds::{figure, odds};
 use crate::state::limits;
 use crate::state::plan::{Amount, Plan, TimeOfDay};
 
@@ -25,6 +25,25 @@ pub struct HelpView {
     pub plan: Plan,
     /// What is to be noted instead, where it is nothing of the plan.
     pub noted: Option<What>,
+}
+
+/// The changes that are worth offering to who is told these odds now, and whether one of them may
+/// do. Each is told with better odds, and not with such as a meal is cooked otherwise for; where one
+/// may do, those that leave it unlikely are no help beside it.
+pub fn that_help(
+    voice: &Voice<'_>,
+    now: Chance,
+    found: Vec<Improvement>,
+) -> (Vec<Improvement>, bool) {
+    let told = |chance| figure(voice.strings, voice.formats, chance);
+    let may_do = |found: &Improvement| OddsWord::Even <= found.ready().word();
+    let is_any = found.iter().any(may_do);
+    let is_help = |found: &Improvement| {
+        let then = found.ready();
+        let is_better = now < then && told(now) != told(then);
+        is_better && (may_do(found) || !is_any && OddsWord::Unlikely <= then.word())
+    };
+    (found.into_iter().filter(is_help).collect(), is_any)
 }
 
 /// The same with the odds that it gives.
@@ -228,4 +247,36 @@ fn less(voice: &Voice<'_>, plan: &mut Plan, meal: &Meal, share: f64) -> (String,
 /// Litres to a twentieth.
 fn litres_fine(voice: &Voice<'_>, litres: f64) -> String {
     (voice.formats.units.litres)(&voice.formats.field(round_to(litres, 0.05), 2))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::present::tests::english;
+
+    #[test]
+    fn what_does_not_help_is_no_help() {
+        let (strings, formats) = english();
+        let voice = Voice {
+            strings,
+            formats: &formats,
+            now: LocalTime(60_000),
+        };
+        let offered = |now, then: &[f64]| {
+            let found = then.iter().map(|&p_done| Improvement {
+                help: Help::LidOn,
+                p_done,
+            });
+            let (helps, may_do) = that_help(&voice, Chance::new(now), found.collect());
+            let helps: Vec<f64> = helps.iter().map(|found| found.p_done).collect();
+            (helps, may_do)
+        };
+        // From the first word of the scale to the next is told with 'very unlikely'.
+        assert_eq!(offered(0.02, &[0.12]), (vec![], false));
+        // A first step, where there is none better.
+        assert_eq!(offered(0.02, &[0.12, 0.3]), (vec![0.3], false));
+        assert_eq!(offered(0.02, &[0.7, 0.3, 0.12]), (vec![0.7], true));
+        // The same figure, and a worse one.
+        assert_eq!(offered(0.62, &[0.64, 0.97, 0.5]), (vec![0.97], true));
+    }
 }

@@ -55,6 +55,18 @@ pub fn is_over(meal: &Meal, now: LocalTime) -> bool {
     meal.out.is_some() || meal.eat_at.plus_s(FORGOTTEN_S) <= now
 }
 
+impl Open {
+    /// Whether there is more to tell of a pot that is in than what the main button asks.
+    pub fn has_more(self) -> bool {
+        self.boiled || self.done
+    }
+
+    /// Whether anything is left to tell of a meal that is over.
+    pub fn is_any(self) -> bool {
+        self.boiled || self.done || self.out
+    }
+}
+
 /// The questions that are not answered yet.
 pub fn open(meal: &Meal) -> Open {
     let seen = meal.outcome;
@@ -123,10 +135,15 @@ pub fn running(
     }
 }
 
-/// Head of the questions after the meal.
+/// Head of the questions after the meal, and of the answers once there is nothing to ask.
 pub fn after_heading(voice: &Voice<'_>, meal: &Meal) -> String {
     let name = (voice.strings.tables.dish)(meal.dish);
-    let heading = (voice.strings.tonight.running.after_heading)(name);
+    let words = &voice.strings.tonight.running;
+    let heading = if open(meal).is_any() {
+        (words.after_heading)(name)
+    } else {
+        (words.after_told)(name)
+    };
     capital(&heading)
 }
 

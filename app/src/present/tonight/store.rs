@@ -14,13 +14,24 @@ const HEADROOM_K: f64 = 10.0;
 /// Water that is not worth boiling. \[L\]
 const CUP_L: f64 = 0.2;
 
-/// The column of a cooker; `litres` is what it may boil in 8 of 10 cases, where that is known, and
-/// `boiling_c` where water boils. [L] [°C]
+/// What a store that is warm is told to boil.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Boils {
+    /// As much as the model says.
+    AsTold,
+    /// What it may boil in 8 of 10 cases. \[L\]
+    Between(f64, f64),
+    /// A pot is in, which has some of its heat already: what more it would boil from cold says
+    /// nothing of that one.
+    PotIsIn,
+}
+
+/// The column of a cooker; `boiling_c` is where water boils. [°C]
 pub fn column(
     voice: &Voice<'_>,
     cooker: &Cooker,
     store: &StoreNow,
-    litres: Option<(f64, f64)>,
+    boils: Boils,
     boiling_c: f64,
 ) -> StoreColumnView {
     let words = &voice.strings.tonight.store;
@@ -54,14 +65,14 @@ pub fn column(
             label: words.cut_out.to_owned(),
             value: known(cutout_c),
         }),
-        sentence: sentence(voice, store, litres, boiling_c, sure),
+        sentence: sentence(voice, store, boils, boiling_c, sure),
     }
 }
 
 fn sentence(
     voice: &Voice<'_>,
     store: &StoreNow,
-    litres: Option<(f64, f64)>,
+    boils: Boils,
     boiling_c: f64,
     sure: Sure,
 ) -> String {
@@ -71,9 +82,15 @@ fn sentence(
         let number = voice.formats.field(rough_l(litres), 1);
         (voice.strings.common.units.litres)(&number)
     };
-    let (low_l, high_l) = litres.unwrap_or((store.litres, store.litres));
-    let may_boil = litres.is_some() && boiling_c < store.band_c.1 && CUP_L <= high_l;
-    let mut sentence = if store.litres < CUP_L && may_boil {
+    let (low_l, high_l) = match boils {
+        Boils::Between(low_l, high_l) => (low_l, high_l),
+        Boils::AsTold | Boils::PotIsIn => (store.litres, store.litres),
+    };
+    let is_band = matches!(boils, Boils::Between(..));
+    let may_boil = is_band && boiling_c < store.band_c.1 && CUP_L <= high_l;
+    let mut sentence = if boils == Boils::PotIsIn {
+        (words.pot_is_in)(&degrees)
+    } else if store.litres < CUP_L && may_boil {
         (words.may_boil)(&degrees, &say(high_l))
     } else if store.store_c <= boiling_c {
         (words.too_cold)(&degrees)

@@ -21,7 +21,7 @@ use super::help::{help, that_fits};
 use super::now::now_line;
 use super::plan::amounts;
 use super::running::{is_over, running};
-use super::store::{column, store_sure};
+use super::store::{Boils, column, store_sure};
 use super::verdict::{Question, verdict};
 use crate::components::{CautionLevel, ClockView, Icon, VerdictTone, VerdictView};
 use crate::i18n::Language;
@@ -249,7 +249,7 @@ fn water_for_tea_is_done_when_it_boils() {
         labels.contains(&"Boils") && !labels.contains(&"Done"),
         "{labels:?}"
     );
-    assert_eq!(view.sentence, "It boils before 19:30.");
+    assert_eq!(view.sentence, "The pot boils before 19:30.");
 }
 
 #[test]
@@ -366,14 +366,20 @@ fn what_can_kill_comes_first() {
 
 #[test]
 fn the_column_says_what_the_store_can_do() {
-    let say = |sky| {
+    let say_of = |sky, boils| {
         let cooker = cooker();
         let evening = evening_on(&cooker, &under(sky), clock(NOW.0, NOW.1));
         let boiling_c = evening.rig().boiling_c().unwrap();
-        in_english(|voice| column(voice, &cooker, &evening.store().unwrap(), None, boiling_c))
+        in_english(|voice| column(voice, &cooker, &evening.store().unwrap(), boils, boiling_c))
     };
+    let say = |sky| say_of(sky, Boils::AsTold);
     let (clear, dark) = (say(Sky::Clear), say(Sky::Dark));
     assert!(clear.sentence.contains("L of water"), "{}", clear.sentence);
+    // The pot that is in may be about to boil on a store that boils no other.
+    for sky in [Sky::Clear, Sky::Dark] {
+        let said = say_of(sky, Boils::PotIsIn).sentence;
+        assert!(!said.contains("boil") && said.contains("°C"), "{said}");
+    }
     assert!(
         dark.sentence.contains("can\u{2019}t boil"),
         "{}",
@@ -384,7 +390,8 @@ fn the_column_says_what_the_store_can_do() {
     assert_eq!(clear.melting, None);
     let salt = Preset::NitrateInCeramicFibre.cooker(200.0, -13.5);
     let evening = evening_on(&salt, &under(Sky::Clear), clock(NOW.0, NOW.1));
-    let view = in_english(|voice| column(voice, &salt, &evening.store().unwrap(), None, 91.0));
+    let view =
+        in_english(|voice| column(voice, &salt, &evening.store().unwrap(), Boils::AsTold, 91.0));
     assert!(view.melting.is_some());
 }
 

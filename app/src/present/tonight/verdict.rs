@@ -15,7 +15,7 @@ use super::{Voice, ended};
 use crate::components::{VerdictTone, VerdictView};
 use crate::i18n::format::Sure;
 use crate::i18n::refusal::refusal;
-use crate::state::refused::Refused;
+use crate::state::refused::{Field, Refused, Wrong};
 
 pub(super) use facts::{OutBy, out_by};
 pub(super) use odds::{Awaited, awaited};
@@ -91,15 +91,14 @@ pub fn verdict(
 
 /// The answer for a meal that can't be put into the pot, and why.
 pub fn refused(voice: &Voice<'_>, why: Refused) -> VerdictView {
+    let words = &voice.strings.tonight.verdict.headlines;
+    let headline = match (why.field, why.wrong) {
+        (Field::WaterKg, Wrong::TooLow { .. }) => words.too_little_water,
+        _ => words.does_not_fit,
+    };
     VerdictView {
         tone: VerdictTone::No,
-        headline: voice
-            .strings
-            .tonight
-            .verdict
-            .headlines
-            .does_not_fit
-            .to_owned(),
+        headline: headline.to_owned(),
         figure: String::new(),
         sentence: refusal(voice.strings, voice.formats, why, voice.now.day()),
         facts: Vec::new(),

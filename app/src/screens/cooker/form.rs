@@ -145,6 +145,20 @@ impl Form {
         }
     }
 
+    /// Takes what was picked in a list. What is refused is not left standing there as if it were
+    /// taken; the reason names it.
+    fn pick(self, key: Field, text: String) {
+        self.input(key, text);
+        let held = untrack(|| self.held(key));
+        self.typed.update(|typed| {
+            for (_, typed) in typed.iter_mut().filter(|(of, _)| *of == key) {
+                if typed.fault.is_some() {
+                    typed.text = held.clone();
+                }
+            }
+        });
+    }
+
     /// Takes what was typed into a number so far.
     fn type_in(self, key: Field, text: String) {
         let is_same_run = self
@@ -270,7 +284,7 @@ impl Form {
                     label
                     options
                     picked=self.value(field)
-                    on_pick=move |text: String| self.input(field, text)
+                    on_pick=move |text: String| self.pick(field, text)
                     test
                 />
                 <Refusal error=self.error(field) />

@@ -71,7 +71,7 @@ pub(super) fn CookerPage(
         {children}
         <ActionDock>
             <Rebuilt id />
-            <InShort outcome has_panels />
+            <InShort id outcome has_panels />
             <UseThis id />
         </ActionDock>
     }
@@ -79,8 +79,10 @@ pub(super) fn CookerPage(
 
 /// What follows in one line, in sight while the parts are changed.
 #[component]
-fn InShort(outcome: Memo<Outcome>, has_panels: Memo<bool>) -> impl IntoView {
-    let words = use_shell().words;
+fn InShort(id: CookerId, outcome: Memo<Outcome>, has_panels: Memo<bool>) -> impl IntoView {
+    let Shell { words, store, .. } = use_shell();
+    // Beside the button to use it there is room for the first alone.
+    let is_used = store.read(move |document| document.in_use == Some(id));
     let line = Memo::new(move |_| {
         let (strings, formats) = (words.strings(), words.formats().get());
         outcome.with(|outcome| match outcome {
@@ -105,7 +107,7 @@ fn InShort(outcome: Memo<Outcome>, has_panels: Memo<bool>) -> impl IntoView {
             <div class="in-short">
                 <p class="in-short__line" aria-live="polite" data-test="cooker-in-short">
                     {line}
-                    {move || heater.get().filter(|_| has_panels.get())}
+                    {move || heater.get().filter(|_| has_panels.get() && is_used.get())}
                 </p>
             </div>
         </Show>

@@ -175,10 +175,6 @@ pub(super) fn ErasedLately(scene: Scene) -> impl IntoView {
                     .collect::<Vec<_>>()
             })
         });
-        if lines.is_empty() {
-            let none = words.text(|strings| strings.diary.nothing_erased);
-            return view! { <p class="aside">{none}</p> };
-        }
         let row = move |(id, said): (ErasedId, String)| {
             view! {
                 <li class="diary-erased__line">
@@ -195,12 +191,19 @@ pub(super) fn ErasedLately(scene: Scene) -> impl IntoView {
         let lines = lines.into_iter().map(row).collect_view();
         view! { <ul class="diary-erased">{lines}</ul> }
     };
+    let is_any = Memo::new(move |_| gone.with(|gone| !gone.is_empty()));
     view! {
-        <div class="diary-gone">
-        <Fold summary=words.text(|strings| strings.diary.erased_heading) test="erased">
-            {rows}
-            {move || wrong.get().map(|wrong| view! { <p class="field__error" role="alert">{wrong}</p> })}
-        </Fold>
-        </div>
+        <Show when=move || is_any.get()>
+            <div class="diary-gone">
+                <Fold summary=words.text(|strings| strings.diary.erased_heading) test="erased">
+                    {rows}
+                    {move || {
+                        wrong
+                            .get()
+                            .map(|wrong| view! { <p class="field__error" role="alert">{wrong}</p> })
+                    }}
+                </Fold>
+            </div>
+        </Show>
     }
 }

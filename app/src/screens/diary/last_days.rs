@@ -92,6 +92,9 @@ pub(super) fn LastDays(scene: Scene) -> impl IntoView {
                     .then(|| {
                         view! {
                             <DayBars view on_pick=Callback::new(on_pick) test="day-bars" />
+                            <p class="aside">
+                                {shell.words.text(|strings| strings.diary.two_hours)}
+                            </p>
                         }
                     })
             }}

@@ -18,6 +18,7 @@ use model::local_time::Day;
 use crate::components::{Button, DateField, Icon, RoomHeader};
 use crate::i18n::refusal::refusal;
 use crate::present::diary::{day_field, day_from_field, shown_day};
+use crate::screens::on_which::OnWhich;
 use crate::shell::use_shell;
 use crate::state::limits;
 use crate::state::refused::{Field, Refused, Wrong};
@@ -48,7 +49,9 @@ pub(super) fn Diary() -> impl IntoView {
     });
     view! {
         <div class="screen">
-            <RoomHeader title=shell.words.text(|strings| strings.diary.title) line />
+            <RoomHeader title=shell.words.text(|strings| strings.diary.title) line>
+                <OnWhich />
+            </RoomHeader>
             <div class="screen__body">
                 <Days scene />
                 <DaySun scene />

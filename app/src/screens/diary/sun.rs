@@ -10,6 +10,7 @@ use super::scene::{Scene, say, say_refused};
 use crate::components::{
     Button, Fold, Icon, NumberField, NumberFieldText, Panel, SkyPick, SkyRow, SunHours,
 };
+use crate::i18n::format::Sure;
 use crate::i18n::refusal::parse_refusal;
 use crate::present::diary::sun::{
     SUN_HOUR_STEPS, all_day, cells, comes_to, drawn, is_all_day, is_worth_undoing, onward,
@@ -101,10 +102,24 @@ pub(super) fn DaySun(scene: Scene) -> impl IntoView {
             })
         })
     });
+    // What the day can give is told as if there were room for all of it.
+    let cutout_c = shell.store.read(|document| {
+        let store = &document.cooker_in_use()?.cooker.store;
+        (!store.charges.is_empty()).then_some(store.cutout_c)
+    });
+    let full_at = Memo::new(move |_| {
+        heat_j.get()?;
+        let cutout_c = cutout_c.get()?;
+        Some(say(shell, |voice| {
+            let cutout = voice.formats.temperature(cutout_c, Sure::Known);
+            (voice.strings.diary.full_at)(&cutout)
+        }))
+    });
     let is_told = Memo::new(move |_| scene.log.with(Option::is_some));
     view! {
         <Panel heading test="day-sun">
             <p class="lead" aria-live="polite" data-test="comes-to">{line}</p>
+            {move || full_at.get().map(|said| view! { <p class="aside">{said}</p> })}
             {move || {
                 if has_sun.get() {
                     view! { <Told scene /> }

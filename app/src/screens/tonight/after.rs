@@ -101,8 +101,7 @@ pub(super) fn After(scene: Scene) -> impl IntoView {
                     />
                 }
             });
-            let is_any = boiled.is_some() || done.is_some() || out.is_some();
-            let why = is_any.then(|| {
+            let why = open.is_any().then(|| {
                 let why = scene.text(|strings| strings.tonight.running.after_why);
                 view! { <p class="aside">{why}</p> }
             });

@@ -6,9 +6,9 @@ use model::dish::Basis;
 use super::quantity::{Quantity, QuantityField};
 use super::scene::{Scene, say};
 use crate::components::{Fold, NumberFieldText};
-use crate::present::tonight::plan::amounts;
+use crate::present::tonight::plan::{Part, amounts, measured};
 use crate::state::limits;
-use crate::state::plan::{Amount, Plan};
+use crate::state::plan::Plan;
 use crate::state::refused::{Field, Refused};
 
 /// Kilograms and litres; folded, they are seen all the same.
@@ -40,17 +40,6 @@ pub(super) fn Amounts(scene: Scene) -> impl IntoView {
             }}
         </Fold>
     }
-}
-
-/// What is measured.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Part {
-    /// Dry or raw food, by weight.
-    Food,
-    /// Water poured on.
-    Water,
-    /// A liquid that is the food.
-    Liquid,
 }
 
 #[component]
@@ -99,20 +88,14 @@ fn Kilograms(scene: Scene, part: Part) -> impl IntoView {
         }
     });
     let apply = move |kg: f64| {
-        field.within(kg, range)?;
-        scene.change(|plan| {
-            let (food_kg, water_kg) = plan.amounts_kg();
-            plan.amount = match part {
-                Part::Food | Part::Liquid => Amount::Measured {
-                    food_kg: kg,
-                    water_kg,
-                },
-                Part::Water => Amount::Measured {
-                    food_kg,
-                    water_kg: kg,
-                },
-            };
-        });
+        let usual = scene
+            .cooker
+            .with_untracked(|cooker| cooker.as_ref().map(|it| it.pot));
+        let plan = scene.plan.get_untracked();
+        if let Some(pot) = plan.pot.or(usual) {
+            let amount = measured(&plan, part, kg, pot)?;
+            scene.change(|plan| plan.amount = amount);
+        }
         Ok::<(), Refused>(())
     };
     view! {

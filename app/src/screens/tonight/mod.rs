@@ -24,6 +24,7 @@ use model::sun::Daylight;
 
 use crate::components::RoomHeader;
 use crate::present::tonight::now::now_line;
+use crate::screens::on_which::OnWhich;
 use crate::shell::use_shell;
 
 use planner::Planner;
@@ -56,7 +57,9 @@ pub(super) fn Tonight() -> impl IntoView {
         .read(|document| document.running_meal().map(|meal| meal.id));
     view! {
         <div class="screen">
-            <RoomHeader title=shell.words.text(|strings| strings.tonight.title) line />
+            <RoomHeader title=shell.words.text(|strings| strings.tonight.title) line>
+                <OnWhich />
+            </RoomHeader>
             {move || match running.get() {
                 Some(id) => view! { <Running id /> },
                 None => view! { <Planner /> },

@@ -321,7 +321,8 @@ fn Questions(scene: Scene) -> impl IntoView {
         }
     };
     move || {
-        next.get().map(|(next, open)| {
+        let asks = next.get().filter(|(_, open)| open.has_more());
+        asks.map(|(next, open)| {
             let not_yet = open.boiled.then(|| {
                 view! {
                     <Button

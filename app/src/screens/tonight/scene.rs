@@ -10,7 +10,7 @@ use model::tonight::{Answer, Evening, Offers, Verdict};
 use crate::platform::clock;
 use crate::present::tonight::Voice;
 use crate::present::tonight::chances::Further;
-use crate::present::tonight::help::{HelpView, help, that_fits, with_odds};
+use crate::present::tonight::help::{HelpView, help, that_fits, that_help, with_odds};
 use crate::present::tonight::now::lacks_sun;
 use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::{Question, is_good_enough, is_told_by_odds};
@@ -297,26 +297,31 @@ impl Scenery {
     }
 
     fn helps_by_odds(&self, asked: &Asked, odds: &Odds, found: Option<Vec<Improvement>>) -> Helps {
-        let views = match asked {
+        let (views, may_do) = match asked {
             Asked::Answered(question, _) if !is_good_enough(odds) => self.plan.with(|plan| {
                 say(self.shell, |voice| {
-                    let found = found.unwrap_or_default().into_iter();
-                    found
+                    let found = found.unwrap_or_default();
+                    let (found, may_do) = that_help(voice, odds.ready(), found);
+                    let views = found
+                        .into_iter()
                         .map(|found| {
                             let view = with_odds(voice, plan, &question.meal, &found);
                             (found.help.is_earlier(), view)
                         })
                         .filter(|(is_earlier, view)| !is_earlier || !self.spoils(&view.plan))
                         .map(|(_, view)| view)
-                        .collect()
+                        .collect();
+                    (views, may_do)
                 })
             }),
-            _ => Vec::new(),
+            _ => (Vec::new(), true),
         };
-        Helps {
-            reach: Verdict::Yes,
-            views,
-        }
+        let reach = if may_do {
+            Verdict::Yes
+        } else {
+            Verdict::Likely
+        };
+        Helps { reach, views }
     }
 
     /// Whether a plan leaves food standing for too long; what can't be told is not advised.

@@ -10,7 +10,7 @@ use super::scene::say;
 use crate::components::{Icon, LinkButton, Panel, StoreColumn};
 use crate::present::diary::entries::entry as entry_view;
 use crate::present::tonight::now::lacks_sun;
-use crate::present::tonight::store::column;
+use crate::present::tonight::store::{Boils, column};
 use crate::screens::doubted::{Doubted, question};
 use crate::shell::{Shell, use_shell};
 use crate::state::document::{Document, Entry};
@@ -26,18 +26,29 @@ pub(super) fn StoreNow() -> impl IntoView {
     let cooker = shell
         .store
         .read(|document| document.cooker_in_use().map(|owned| owned.cooker.clone()));
+    let now = shell.clock.now();
+    let pot_in = shell.store.read(|document| {
+        let meal = document.running_meal()?;
+        (Some(meal.cooker) == document.in_use).then_some(meal.at)
+    });
     let view = Memo::new(move |_| {
         let store = shell.estimates.store_now().get()?.ok()?;
         let evening = shell.estimates.evening().get()?.ok()?;
         let boiling_c = evening.rig().boiling_c().ok()?;
-        let litres = shell.estimates.belief().with(|belief| {
-            let litres = belief.as_ref()?.store().litres;
-            Some((litres.p10, litres.p90))
-        });
+        let boils = if pot_in.get().is_some_and(|put_in| put_in <= now.get()) {
+            Boils::PotIsIn
+        } else {
+            shell.estimates.belief().with(|belief| {
+                belief.as_ref().map_or(Boils::AsTold, |belief| {
+                    let litres = belief.store().litres;
+                    Boils::Between(litres.p10, litres.p90)
+                })
+            })
+        };
         cooker.with(|cooker| {
             let cooker = cooker.as_ref()?;
             Some(say(shell, |voice| {
-                column(voice, cooker, &store, litres, boiling_c)
+                column(voice, cooker, &store, boils, boiling_c)
             }))
         })
     });

@@ -99,8 +99,8 @@ pub(super) const PARTS: Parts = Parts {
     jacket: Jacket {
         heading: "Jacket",
         known_by: "I know it by",
-        by_layers: "What it is made of: shape and layers",
-        by_measuring: "A measurement: a night of cooling",
+        by_layers: "Its shape and layers",
+        by_measuring: "A measured night of cooling",
         shape: "Room inside",
         cylinder: "Round",
         boxed: "Square",

@@ -4,26 +4,38 @@ use crate::i18n::strings::tonight::Chances;
 
 pub(super) const CHANCES: Chances = Chances {
     heading: "How sure is it?",
-    expect_boil: |eaten| format!("We expect it to boil before {eaten}."),
-    expect_done: |eaten| format!("We expect it to boil, and to be done before {eaten}."),
+    expect_boil: |eaten| format!("We expect the pot to boil before {eaten}."),
+    expect_done: |eaten| {
+        format!("We expect the pot to boil, and the food to be done before {eaten}.")
+    },
     expect_either: |eaten| {
         format!(
-            "We expect it to be done before {eaten}, at the boil or just below. Food cooks below the boil too, only more slowly."
+            "We expect the food to be done before {eaten}, at the boil or just below. It cooks below the boil too, only more slowly."
         )
     },
     expect_below: |eaten| {
         format!(
-            "We expect it to be done before {eaten}, without boiling. Food cooks below the boil too, only more slowly."
+            "We expect the food to be done before {eaten}, without boiling. It cooks below the boil too, only more slowly."
         )
     },
-    may_stay_cold: "It may stay below the boil.",
-    may_be_late: |eaten| format!("It may boil only after {eaten}."),
-    may_not_be_done: |eaten| format!("At {eaten} it may not be done yet."),
+    may_stay_cold: "The pot may stay below the boil.",
+    may_be_late: |eaten| format!("The pot may boil only after {eaten}."),
+    close_boil: |eaten| format!("It is close: the pot may boil before {eaten}, or only after it."),
+    may_not_be_done: |eaten| format!("At {eaten} the food may not be done yet."),
+    close_done: |eaten| {
+        format!("It is close: the food may be done before {eaten}, or only after it.")
+    },
     may_boil_dry: "The water may be gone before the food is done.",
-    stays_cold: |boiling| format!("We expect it to stay below {boiling}, where water boils here."),
-    boils_late: |eaten, boils| format!("At {eaten} we expect it not to boil yet: {boils} it may."),
-    not_done: |eaten| format!("At {eaten} we expect it not to be done."),
-    done_late: |eaten, done| format!("At {eaten} we expect it not to be done yet: {done} it may."),
+    stays_cold: |boiling| {
+        format!("We expect the pot to stay below {boiling}, where water boils here.")
+    },
+    boils_late: |eaten, boils| {
+        format!("At {eaten} we expect the pot not to boil yet: {boils} it may.")
+    },
+    not_done: |eaten| format!("At {eaten} we expect the food not to be done."),
+    done_late: |eaten, done| {
+        format!("At {eaten} we expect the food not to be done yet: {done} it may.")
+    },
     boils_dry: "We expect the water to be gone before the food is done.",
     boils: "It boils",
     done: |eaten| format!("It is ready by {eaten}"),

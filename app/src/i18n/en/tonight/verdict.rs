@@ -19,6 +19,7 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         boils_dry: "Boils dry",
         do_not_leave: "Don’t leave it in",
         does_not_fit: "Does not fit",
+        too_little_water: "Too little water",
     },
     sureness: Sureness {
         even_weaker: "even after a weaker day",
@@ -31,32 +32,36 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         not_even_clear: "even after a clear day",
     },
     sentences: Sentences {
-        boils_and_done: |eaten| format!("It boils, and is done before {eaten}."),
-        boils: |eaten| format!("It boils before {eaten}."),
+        boils_and_done: |eaten| format!("The pot boils, and the food is done before {eaten}."),
+        boils: |eaten| format!("The pot boils before {eaten}."),
         done_without_boil: |hottest, eaten| {
             format!(
-                "It gets to about {hottest}, and is done before {eaten} without boiling. Food cooks below the boil too, only more slowly."
+                "The pot gets to about {hottest}, and the food is done before {eaten} without boiling. It cooks below the boil too, only more slowly."
             )
         },
         done_late: |hottest, eaten, done| {
             format!(
-                "It gets to about {hottest}, and at {eaten} it is not done: {done} it is, without boiling."
+                "The pot gets to about {hottest}, and at {eaten} the food is not done: {done} it is, without boiling."
             )
         },
         spoils: |least, from| {
             format!(
-                "In the cooker it stands for hours neither cold nor above {least}: {from} it has stood too long, and must be thrown away."
+                "In the cooker the food stands for hours neither cold nor above {least}: {from} it has stood too long, and must be thrown away."
             )
         },
-        done_later: |eaten, done| format!("It boils, but at {eaten} it is not done: {done} it is."),
-        not_done: |eaten| format!("It boils, but at {eaten} it is not done."),
-        boils_later: |eaten, boils| format!("At {eaten} it does not boil yet: {boils} it does."),
+        done_later: |eaten, done| {
+            format!("The pot boils, but at {eaten} the food is not done: {done} it is.")
+        },
+        not_done: |eaten| format!("The pot boils, but at {eaten} the food is not done."),
+        boils_later: |eaten, boils| {
+            format!("At {eaten} the pot does not boil yet: {boils} it does.")
+        },
         never_boils: |hottest, boiling| {
-            format!("It gets to about {hottest}. Water boils here at {boiling}.")
+            format!("The pot gets to about {hottest}. Water boils here at {boiling}.")
         },
         boils_dry: |dry| format!("The water is gone {dry}, before the food is done."),
-        hope_boils: "If all goes well, it boils.",
-        hope_done: "If all goes well, it is done all the same.",
+        hope_boils: "If all goes well, the pot boils.",
+        hope_done: "If all goes well, the food is done all the same.",
         sun_unknown: "Today’s sun is not logged yet.",
     },
     facts: Facts {

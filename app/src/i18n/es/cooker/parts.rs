@@ -99,8 +99,8 @@ pub(super) const PARTS: Parts = Parts {
     jacket: Jacket {
         heading: "Aislamiento",
         known_by: "Lo conozco por",
-        by_layers: "De qué está hecho: forma y capas",
-        by_measuring: "Una medición: una noche de enfriamiento",
+        by_layers: "Su forma y sus capas",
+        by_measuring: "Una noche de enfriamiento",
         shape: "Espacio interior",
         cylinder: "Redondo",
         boxed: "Cuadrado",

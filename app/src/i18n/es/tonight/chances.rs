@@ -4,9 +4,9 @@ use crate::i18n::strings::tonight::Chances;
 
 pub(super) const CHANCES: Chances = Chances {
     heading: "¿Qué tan seguro es?",
-    expect_boil: |eaten| format!("Esperamos que hierva antes de las {eaten}."),
+    expect_boil: |eaten| format!("Esperamos que la olla hierva antes de las {eaten}."),
     expect_done: |eaten| {
-        format!("Esperamos que hierva y que la comida esté lista antes de las {eaten}.")
+        format!("Esperamos que la olla hierva y que la comida esté lista antes de las {eaten}.")
     },
     expect_either: |eaten| {
         format!(
@@ -18,15 +18,21 @@ pub(super) const CHANCES: Chances = Chances {
             "Esperamos que la comida esté lista antes de las {eaten}, sin hervir. También se cuece así, solo que más despacio."
         )
     },
-    may_stay_cold: "Puede que no llegue a hervir.",
-    may_be_late: |eaten| format!("Puede que hierva solo después de las {eaten}."),
+    may_stay_cold: "Puede que la olla no llegue a hervir.",
+    may_be_late: |eaten| format!("Puede que la olla hierva solo después de las {eaten}."),
+    close_boil: |eaten| {
+        format!("Va muy justo: la olla puede hervir antes de las {eaten} o solo después.")
+    },
     may_not_be_done: |eaten| format!("A las {eaten} puede que la comida aún no esté lista."),
+    close_done: |eaten| {
+        format!("Va muy justo: la comida puede estar lista antes de las {eaten} o solo después.")
+    },
     may_boil_dry: "Puede que el agua se acabe antes de que la comida esté lista.",
     stays_cold: |boiling| {
-        format!("Esperamos que no llegue a {boiling}, donde hierve el agua aquí.")
+        format!("Esperamos que la olla no llegue a {boiling}, donde hierve el agua aquí.")
     },
     boils_late: |eaten, boils| {
-        format!("A las {eaten} esperamos que aún no hierva: {boils} puede ser.")
+        format!("A las {eaten} esperamos que la olla aún no hierva: {boils} puede ser.")
     },
     not_done: |eaten| format!("A las {eaten} esperamos que la comida no esté lista."),
     done_late: |eaten, done| {

@@ -19,6 +19,7 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
         boils_dry: "Se seca",
         do_not_leave: "No la deje dentro",
         does_not_fit: "No cabe",
+        too_little_water: "Muy poca agua",
     },
     sureness: Sureness {
         even_weaker: "aunque el día fuera más flojo",
@@ -32,32 +33,34 @@ pub(super) const VERDICT: VerdictTexts = VerdictTexts {
     },
     sentences: Sentences {
         boils_and_done: |eaten| format!("Hierve, y la comida está lista antes de las {eaten}."),
-        boils: |eaten| format!("Hierve antes de las {eaten}."),
+        boils: |eaten| format!("La olla hierve antes de las {eaten}."),
         done_without_boil: |hottest, eaten| {
             format!(
-                "Llega a unos {hottest}, y la comida está lista antes de las {eaten} sin hervir. También se cuece así, solo que más despacio."
+                "La olla llega a unos {hottest}, y la comida está lista antes de las {eaten} sin hervir. También se cuece así, solo que más despacio."
             )
         },
         done_late: |hottest, eaten, done| {
             format!(
-                "Llega a unos {hottest}, y a las {eaten} la comida no está lista: lo estará {done}, sin hervir."
+                "La olla llega a unos {hottest}, y a las {eaten} la comida no está lista: lo estará {done}, sin hervir."
             )
         },
         spoils: |least, from| {
             format!(
-                "En la cocina pasa horas ni fría ni por encima de {least}: {from} ya hay que botarla."
+                "En la cocina la comida pasa horas ni fría ni por encima de {least}: {from} ya hay que botarla."
             )
         },
         done_later: |eaten, done| {
-            format!("Hierve, pero a las {eaten} la comida no está lista: lo estará {done}.")
+            format!("La olla hierve, pero a las {eaten} la comida no está lista: lo estará {done}.")
         },
-        not_done: |eaten| format!("Hierve, pero a las {eaten} la comida no está lista."),
-        boils_later: |eaten, boils| format!("A las {eaten} todavía no hierve: hervirá {boils}."),
+        not_done: |eaten| format!("La olla hierve, pero a las {eaten} la comida no está lista."),
+        boils_later: |eaten, boils| {
+            format!("A las {eaten} la olla todavía no hierve: hervirá {boils}.")
+        },
         never_boils: |hottest, boiling| {
-            format!("Llega a unos {hottest}. Aquí el agua hierve a {boiling}.")
+            format!("La olla llega a unos {hottest}. Aquí el agua hierve a {boiling}.")
         },
         boils_dry: |dry| format!("El agua se acaba {dry}, antes de que la comida esté lista."),
-        hope_boils: "Si todo va bien, hierve.",
+        hope_boils: "Si todo va bien, la olla hierve.",
         hope_done: "Si todo va bien, la comida estará lista de todos modos.",
         sun_unknown: "El sol de hoy todavía no está anotado.",
     },

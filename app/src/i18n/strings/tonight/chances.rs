@@ -17,8 +17,12 @@ pub struct Chances {
     pub may_stay_cold: &'static str,
     /// It boils too late.
     pub may_be_late: fn(eaten: &str) -> String,
+    /// The same where it rather boils in time than not.
+    pub close_boil: fn(eaten: &str) -> String,
     /// It is done too late.
     pub may_not_be_done: fn(eaten: &str) -> String,
+    /// The same where it is rather done in time than not.
+    pub close_done: fn(eaten: &str) -> String,
     /// The water is gone first.
     pub may_boil_dry: &'static str,
     /// What is expected to go wrong: it stays below the boil; where water boils here.

@@ -69,6 +69,8 @@ pub struct Running {
     pub out_now: &'static str,
     /// Head of the questions after it.
     pub after_heading: fn(dish: &str) -> String,
+    /// The same once nothing is left to ask.
+    pub after_told: fn(dish: &str) -> String,
     /// Why they are asked.
     pub after_why: &'static str,
     /// Question: when did it boil.

@@ -46,6 +46,8 @@ pub struct Headlines {
     pub do_not_leave: &'static str,
     /// What is planned can't be put into the pot.
     pub does_not_fit: &'static str,
+    /// There is too little water to boil.
+    pub too_little_water: &'static str,
 }
 
 /// How sure the answer is, in a few words.

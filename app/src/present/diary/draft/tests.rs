@@ -89,7 +89,7 @@ fn what_a_hand_told_and_what_was_not_done_stay_as_they_are() {
 fn weights_below_nothing_are_refused() {
     let mut meal = draft(Kind::Meal);
     meal.food = "-5".into();
-    assert_eq!(refused(&meal), "At least 0 g.");
+    assert_eq!(refused(&meal), "At least 0 kg.");
 }
 
 #[test]

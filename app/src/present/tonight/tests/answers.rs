@@ -23,7 +23,7 @@ fn fact<'a>(view: &'a VerdictView, label: &str) -> Option<&'a Fact> {
 fn what_is_said_not_to_boil_has_no_time_to_boil() {
     in_all_cases(|dish, sky, _, view| {
         let boils = fact(view, "Boils");
-        let is_hoped_for = view.sentence.ends_with("If all goes well, it boils.");
+        let is_hoped_for = view.sentence.ends_with("If all goes well, the pot boils.");
         let is_cold = view.headline == "Will not boil"
             || view.sentence.contains("without boiling") && !is_hoped_for;
         assert!(!(is_cold && boils.is_some()), "{dish:?} {sky:?} {view:?}");
@@ -33,7 +33,7 @@ fn what_is_said_not_to_boil_has_no_time_to_boil() {
         {
             assert!(boils.value.ends_with("at the earliest"), "{view:?}");
             assert_eq!(view.headline, "May boil", "{view:?}");
-            assert!(view.sentence.ends_with("If all goes well, it boils."));
+            assert!(view.sentence.ends_with("If all goes well, the pot boils."));
         }
     });
 }
@@ -166,7 +166,8 @@ fn the_store_does_not_promise_what_the_pot_does_not_get() {
     in_all_cases(|_, _, told, _| {
         let store = told.evening.store().unwrap();
         let boiling_c = told.question.boiling_c;
-        let view = in_english(|voice| column(voice, &told.cooker, &store, None, boiling_c));
+        let view =
+            in_english(|voice| column(voice, &told.cooker, &store, Boils::AsTold, boiling_c));
         assert!(!view.sentence.contains("That boils"), "{}", view.sentence);
     });
 }

@@ -3,7 +3,7 @@
 use super::*;
 use crate::chart::Mark;
 use crate::present::tonight::course::banded;
-use crate::present::tonight::running::{RunningView, after_danger};
+use crate::present::tonight::running::{RunningView, after_danger, after_heading, open};
 use model::journal::Meal;
 use model::odds::{Band, CourseBand, Odds};
 
@@ -62,6 +62,20 @@ fn a_meal_is_over_once_it_is_out_or_forgotten() {
     assert!(is_over(&meal, clock(21, 30)));
     meal.out = Some(clock(19, 10));
     assert!(is_over(&meal, clock(19, 10)));
+}
+
+#[test]
+fn nothing_is_asked_that_was_told() {
+    let mut meal = told(Sky::Clear, plan(Dish::WhiteRice, 4)).question.meal;
+    let heading = |meal: &Meal| in_english(|voice| after_heading(voice, meal));
+    assert!(open(&meal).has_more(), "the boil, and that it is done");
+    meal.outcome.boiled_at = Some(clock(18, 50));
+    assert!(open(&meal).has_more(), "that it is not done yet");
+    meal.outcome.done_at = Some(clock(19, 20));
+    assert!(!open(&meal).has_more(), "the main button asks what is left");
+    assert_eq!(heading(&meal), "How did it go: white rice?");
+    meal.out = Some(clock(19, 25));
+    assert_eq!(heading(&meal), "How it went: white rice");
 }
 
 /// Beans in a store that does not boil them.
