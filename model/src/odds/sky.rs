@@ -22,7 +22,7 @@ const FAN_PER_SD: f64 = 2.0;
 const BRIGHTEST: f64 = 1.06;
 /// What a word or a count is off by beside what the sky itself may do, as a share of a clear sky's
 /// light: a neighbour's word, an hour's slip. Inferred.
-const WORD_SD: f64 = 0.15;
+const WORD_SD: f64 = 0.10;
 /// Such slips lead towards the usual: an hour called dark was brighter now and then, a clear one
 /// duller. The share of the way, and the usual share of a clear sky's light. Inferred.
 const TO_USUAL: f64 = 0.05;
@@ -33,8 +33,8 @@ const MOST_SD: f64 = 0.9;
 /// at, and of a day known by its hours of sun. Less than of hours that nobody saw, since a word tells
 /// most of what they share; and what a household means by a word is every day's, so that it counts
 /// with its panel. Inferred.
-const COMMON_SEEN: f64 = 0.2;
-const COMMON_SUN_HOURS: f64 = 0.2;
+const COMMON_SEEN: f64 = 0.08;
+const COMMON_SUN_HOURS: f64 = 0.08;
 
 /// Light and air of half an hour.
 #[derive(Debug, Clone)]
