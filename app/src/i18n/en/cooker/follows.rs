@@ -68,7 +68,7 @@ pub(super) const FOLLOWS: Follows = Follows {
     of_most: |percent| format!("{percent} of the most the panels can give"),
     best: "Resistance that takes most",
     best_detail: |percent| format!("would take {percent} over the year"),
-    best_already: "yours takes as good as the most",
+    best_already: "over the year yours takes as much; no one resistor suits every light, so in full sun it may take less than the panels could give",
     best_tracker: "any, with a tracker",
     working: "being worked out…",
     no_light: "no light",

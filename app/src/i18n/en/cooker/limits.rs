@@ -8,7 +8,7 @@ pub(super) const LIMITS: Limits = Limits {
     working: "Being worked out…",
     sun: |now, better| {
         format!(
-            "The heat it gets. On ordinary days it boils {now} an evening; with twice the heat from its panels it would boil {better}."
+            "The heat it gets. On ordinary days it boils {now} an evening; with twice the heat from its panels, by more of them or a resistor that suits them better, it would boil {better}."
         )
     },
     store: |now, better| {

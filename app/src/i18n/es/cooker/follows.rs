@@ -66,7 +66,7 @@ pub(super) const FOLLOWS: Follows = Follows {
     of_most: |percent| format!("{percent} de lo máximo que dan los paneles"),
     best: "Resistencia que más toma",
     best_detail: |percent| format!("tomaría {percent} en el año"),
-    best_already: "la suya toma casi lo máximo",
+    best_already: "en el año la suya toma casi lo mismo; ninguna resistencia va bien con toda luz, así que a pleno sol puede tomar menos de lo que los paneles podrían dar",
     best_tracker: "cualquiera, con seguidor",
     working: "calculando…",
     no_light: "sin luz",

@@ -8,7 +8,7 @@ pub(super) const LIMITS: Limits = Limits {
     working: "Calculando…",
     sun: |now, better| {
         format!(
-            "El calor que recibe. En días corrientes hace hervir {now} por noche; con el doble de calor de sus paneles haría hervir {better}."
+            "El calor que recibe. En días corrientes hace hervir {now} por noche; con el doble de calor de sus paneles, por tener más o una resistencia que les vaya mejor, haría hervir {better}."
         )
     },
     store: |now, better| {
