@@ -42,7 +42,7 @@ pub(super) const CHANCES: Chances = Chances {
     latest: |time, figure| format!("at the latest {time}, for {figure}"),
     sooner: |time, figure| format!("better by {time}: {figure} then"),
     no_later: |figure| format!("no later, for {figure}"),
-    no_time: |figure| format!("no time gives {figure}"),
+    no_time: |figure| format!("hardly {figure} at any time"),
     most: "The pot may hold",
     up_to: |litres| format!("up to {litres}"),
     for_odds: |figure| format!("food and water together, to be ready {figure}"),

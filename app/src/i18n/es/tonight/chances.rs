@@ -44,7 +44,7 @@ pub(super) const CHANCES: Chances = Chances {
     latest: |time, figure| format!("a más tardar a las {time}, para {figure}"),
     sooner: |time, figure| format!("mejor a las {time} a más tardar: {figure} entonces"),
     no_later: |figure| format!("no más tarde, para {figure}"),
-    no_time: |figure| format!("ninguna hora da {figure}"),
+    no_time: |figure| format!("apenas {figure} a cualquier hora"),
     most: "En la olla caben",
     up_to: |litres| format!("hasta {litres}"),
     for_odds: |figure| format!("todo junto con el agua, para que la comida esté lista {figure}"),
