@@ -56,7 +56,7 @@ pub(super) fn Tonight() -> impl IntoView {
         .store
         .read(|document| document.running_meal().map(|meal| meal.id));
     view! {
-        <div class="screen">
+        <div class="screen tonight">
             <RoomHeader title=shell.words.text(|strings| strings.tonight.title) line>
                 <OnWhich />
             </RoomHeader>
