@@ -167,6 +167,8 @@ pub fn clock(
         if voice.now < end {
             let length = formats.duration(foreseen.length_s, sure);
             (words.ends)(&voice.about(end, sure), &length)
+        } else if too_few(voice, run).is_some() {
+            String::new()
         } else {
             words.has_told.to_owned()
         }
