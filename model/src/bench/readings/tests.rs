@@ -420,3 +420,43 @@ fn a_large_file_is_read_whole() {
     assert_eq!(got.rows.len(), 200_000);
     assert!(got.remarks.is_empty());
 }
+
+/// Rows an hour of a store that cools by 5 K in each.
+fn slow(values: &[f64]) -> String {
+    let line = |(hour, value): (usize, &f64)| format!("{:02}:00 {value}\n", 10 + hour);
+    values.iter().enumerate().map(line).collect()
+}
+
+#[test]
+fn a_spike_at_an_end_or_among_few_is_told() {
+    let lines = |values: &[f64]| -> Vec<usize> {
+        let got = read_plain(&slow(values));
+        assert_eq!(got.rows.len(), values.len());
+        let is_spike = |remark: &&Remark| matches!(remark.what, What::Spike { .. });
+        let spikes = got.remarks.iter().filter(is_spike);
+        spikes.map(|remark| remark.line).collect()
+    };
+    let last = [250.0, 245.0, 240.0, 235.0, 230.0, 225.0, 220.0, 215.0, 70.0];
+    assert_eq!(lines(&last), [9]);
+    assert_eq!(lines(&last[..8]), [0_usize; 0]);
+    assert_eq!(lines(&[25.0, 245.0, 240.0, 235.0, 230.0]), [1]);
+    assert_eq!(lines(&[250.0, 245.0, 102.0, 235.0, 230.0]), [3]);
+    assert_eq!(
+        lines(&[250.0, 245.0, 240.0, 102.0, 230.0, 225.0, 220.0, 215.0]),
+        [4]
+    );
+    assert_eq!(
+        lines(&[250.0, 245.0, 240.0, 235.0, 230.0, 225.0, 82.0, 215.0]),
+        [7]
+    );
+    // A pot that goes in takes a store down to stay.
+    assert_eq!(
+        lines(&[250.0, 249.0, 248.0, 190.0, 175.0, 170.0]),
+        [0_usize; 0]
+    );
+    // And a heat-up is brisk throughout.
+    assert_eq!(
+        lines(&[20.0, 75.0, 130.0, 180.0, 225.0, 250.0]),
+        [0_usize; 0]
+    );
+}
