@@ -161,7 +161,12 @@ impl Figure {
             return (value / times, value * times);
         }
         let half = TO_PERCENTILE * sd;
-        (value - half, value + half)
+        // Of degrees alone there are fewer than none.
+        let least = match self {
+            Self::Of(Parameter::MeltingPoint) => f64::NEG_INFINITY,
+            _ => 0.0,
+        };
+        ((value - half).max(least), value + half)
     }
 
     /// Whether it tells of the run's pot, not of the cooker.

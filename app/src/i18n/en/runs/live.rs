@@ -80,7 +80,7 @@ pub(super) const LIVE: Live = Live {
     boiled_at: |time| format!("It boiled at {time}"),
     boils_hint: |degrees| format!("Writes {degrees} down for the pot: water boils there here."),
     water: "Water",
-    start: "It goes in at",
+    start: "Temperature of the water as it goes in",
     left_label: "Left in it, by weighing",
     left_hint: "Empty means not weighed.",
     too_few: |least, read| {

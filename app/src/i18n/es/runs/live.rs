@@ -80,7 +80,7 @@ pub(super) const LIVE: Live = Live {
     boiled_at: |time| format!("Hirvió: {time}"),
     boils_hint: |degrees| format!("Anota {degrees} en la olla: a eso hierve el agua aquí."),
     water: "Agua",
-    start: "Entra a",
+    start: "Temperatura del agua al entrar",
     left_label: "Lo que queda, pesado",
     left_hint: "Vacío quiere decir sin pesar.",
     too_few: |least, read| {
