@@ -11,7 +11,7 @@ use crate::state::settings::Degrees;
 
 /// Standard deviations from the middle to the tenth and the ninetieth percentile of a normal
 /// distribution.
-const TO_PERCENTILE: f64 = 1.2816;
+pub const TO_PERCENTILE: f64 = 1.2816;
 
 /// A figure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

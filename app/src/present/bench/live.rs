@@ -255,6 +255,16 @@ pub fn rows(voice: &Voice<'_>, run: &TestRun) -> Vec<(LocalTime, EntryView)> {
         .collect()
 }
 
+/// What is said in place of the readings where they come from a text.
+pub fn of_text(voice: &Voice<'_>, run: &TestRun) -> Option<String> {
+    let RunReadings::File(text) = &run.readings else {
+        return None;
+    };
+    let count = voice.formats.number(f64::from(text.rows), 0);
+    let span = voice.formats.duration(text.span_s, Sure::Known);
+    Some((voice.strings.runs.live.of_text)(&count, &span))
+}
+
 /// The pots in words, the latest first.
 pub fn pots(voice: &Voice<'_>, run: &TestRun) -> Vec<String> {
     let words = &voice.strings.runs.live;

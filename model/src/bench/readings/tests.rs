@@ -460,3 +460,14 @@ fn a_spike_at_an_end_or_among_few_is_told() {
         [0_usize; 0]
     );
 }
+
+#[test]
+fn a_second_column_without_a_name_is_the_air_where_it_stays_as_warm() {
+    let got = read_plain("18:00 250 22\n19:00 245 21\n20:00 240 20\n");
+    assert_eq!(got.form.columns, [Column::Time, Column::Store, Column::Air]);
+    let got = read_plain("18:00 250 22\n18:10 235 51\n18:20 220 78\n");
+    assert_eq!(got.form.columns, [Column::Time, Column::Store, Column::Pot]);
+    let got = read_plain("18:00 250 22 21\n18:10 235 23 21\n18:20 220 24 21\n");
+    let four = [Column::Time, Column::Store, Column::Pot, Column::Air];
+    assert_eq!(got.form.columns, four);
+}

@@ -51,6 +51,12 @@ pub(super) const LIVE: Live = Live {
     note_at: |time| format!("Write it down for {time}"),
     from_paper: "Write down from paper",
     readings: "Readings",
+    of_text: |count, span| {
+        format!(
+            "{count} rows over {span}, kept as the text they came in. ‘What it tells’ draws them. To put \
+             one right, change the text and read it in once more, then erase this run."
+        )
+    },
     none_yet: "None yet. The first one starts the clock.",
     value: |name, value| format!("{name} {value}"),
     show_all: |count| format!("Show all {count}"),

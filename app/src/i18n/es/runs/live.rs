@@ -51,6 +51,12 @@ pub(super) const LIVE: Live = Live {
     note_at: |time| format!("Anotarlo: {time}"),
     from_paper: "Anotar desde el papel",
     readings: "Lecturas",
+    of_text: |count, span| {
+        format!(
+            "{count} filas en {span}, guardadas como el texto del que vinieron. «Lo que dice» las dibuja. \
+             Para corregir una, cambie el texto y léalo de nuevo, y borre después esta prueba."
+        )
+    },
     none_yet: "Ninguna todavía. La primera pone en marcha el reloj.",
     value: |name, value| format!("{name} {value}"),
     show_all: |count| format!("Ver las {count}"),
