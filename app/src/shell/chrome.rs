@@ -390,6 +390,7 @@ fn toast_text(about: &ToastAbout, common: &Common) -> String {
         ToastAbout::HoursReplaced => notes.hours_replaced.to_owned(),
         ToastAbout::NumberReplaced => notes.number_replaced.to_owned(),
         ToastAbout::WrittenDown => notes.written_down.to_owned(),
+        ToastAbout::Overwritten { was, time } => (notes.overwritten)(was, time),
         ToastAbout::Said(text) => text.clone(),
         ToastAbout::FitUsed { cooker } => (notes.fit_used)(cooker),
     }

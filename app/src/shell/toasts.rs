@@ -51,6 +51,13 @@ pub enum ToastAbout {
     NumberReplaced,
     /// A reading of a test run is kept.
     WrittenDown,
+    /// It stands in place of what was written down for that time before.
+    Overwritten {
+        /// What was, in words.
+        was: String,
+        /// When that was read, in words.
+        time: String,
+    },
     /// What the bench's worker says.
     Said(String),
     /// What was found is in the description of a cooker.

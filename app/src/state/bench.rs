@@ -246,6 +246,23 @@ impl TestRun {
         }
     }
 
+    /// What was read at that time, of the parts for which `new` says something else.
+    pub fn overwritten(&self, new: &Reading) -> Option<Reading> {
+        let typed = self.typed();
+        let place = typed.binary_search_by_key(&new.at, |reading| reading.at);
+        let former = typed.get(place.ok()?)?;
+        let other =
+            |old: Option<f64>, new: Option<f64>| old.filter(|_| new.is_some() && new != old);
+        let lost = Reading {
+            at: former.at,
+            store_c: other(former.store_c, new.store_c),
+            pot_c: other(former.pot_c, new.pot_c),
+            air_c: other(former.air_c, new.air_c),
+            heater_w: other(former.heater_w, new.heater_w),
+        };
+        (!lost.is_empty()).then_some(lost)
+    }
+
     /// Number of rows of readings.
     pub fn n_rows(&self) -> usize {
         match &self.readings {

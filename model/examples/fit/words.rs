@@ -19,6 +19,17 @@ pub(crate) fn doubt(doubt: &Doubt) -> String {
         Doubt::DoesNotFollow { times_noise } => {
             format!("the residuals are {times_noise:.1} times the noise: the model does not follow")
         }
+        Doubt::FarOff {
+            run,
+            time_s,
+            is_pot,
+            read_c,
+            off_k,
+        } => format!(
+            "run {}: the {} at {time_s:.0} s, {read_c:.1} °C, is {off_k:+.1} K off: mistyped?",
+            run + 1,
+            if *is_pot { "pot" } else { "store" }
+        ),
         Doubt::ManyOff { run, share } => {
             format!(
                 "{:.0} % of the readings of run {} are far off",

@@ -6,7 +6,7 @@ use model::bench::{
     readings,
 };
 use model::cooker::Cooker;
-use model::local_time::Day;
+use model::local_time::{Day, LocalTime};
 use model::tonight::{Rig, Site, year_take};
 
 use crate::bench::answer::Fitted;
@@ -95,8 +95,15 @@ pub(super) fn fit(speech: &Speech, ask: &FitAsk, texts: &[Text]) -> Result<Fitte
     let is_measured = measured != ForCooker::default();
     let cooker = is_measured.then(|| Box::new(measured.apply(&body, &ask.cooker)));
     let names: Vec<&str> = ask.runs.iter().map(|run| run.about.name.as_str()).collect();
+    // Typed readings begin when the first was taken, those of a file with the run.
+    let began = ask.runs.iter().map(|run| {
+        let first = run.typed().first();
+        first.map_or(run.started, |reading| reading.at)
+    });
+    let began: Vec<LocalTime> = began.collect();
     let told = Told {
         names: &names,
+        began: &began,
         fit: &found,
         measured: &measured,
         kept: &kept,

@@ -210,6 +210,32 @@ fn the_loss_of_a_cooling_store_is_found_from_typed_readings() {
 }
 
 #[test]
+fn a_mistyped_reading_is_named_with_its_time_and_how_far_off_it_is() {
+    let mut run = cool_down(0.5, 12_000.0);
+    run.about.name = "Night".to_owned();
+    let RunReadings::Typed(readings) = &mut run.readings else {
+        panic!("typed")
+    };
+    // One an hour, and 12 for 112 or the like in the fifth.
+    let mut idx = 0;
+    readings.retain(|_| {
+        idx += 1;
+        idx % 12 == 1
+    });
+    let store_c = readings[4].store_c.unwrap();
+    readings[4].store_c = Some(store_c - 100.0);
+    let found = fitted(fit(vec![run], &[]));
+    assert!(found.fit.worth < Worth::Good, "{:?}", found.fit.worth);
+    let said = said(&found.sheet);
+    let expected = "Night: the store’s reading of today, 04:00, ";
+    assert!(said.contains(expected), "{said}");
+    assert!(
+        said.contains("lies 100 °C off") || said.contains("lies 99 °C off"),
+        "{said}"
+    );
+}
+
+#[test]
 fn a_text_is_fitted_as_its_rows_are() {
     let typed = cool_down(0.5, 12_000.0);
     let mut text = "elapsed (s);store\n".to_owned();

@@ -68,6 +68,7 @@ pub(super) const COMMON: Common = Common {
         hours_replaced: "Replaces the hours you tapped",
         number_replaced: "Replaces the number of hours",
         written_down: "Written down",
+        overwritten: |was, time| format!("Written down in place of what was read at {time}: {was}"),
         fit_used: |name| format!("Now used for {name}"),
         copy_brought_in: "The copy is in. What was here before was put aside.",
     },

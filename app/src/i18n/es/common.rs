@@ -69,6 +69,7 @@ pub(super) const COMMON: Common = Common {
         hours_replaced: "Reemplaza lo tocado",
         number_replaced: "Reemplaza el número",
         written_down: "Anotado",
+        overwritten: |was, time| format!("Anotado en lugar de lo que se leyó a las {time}: {was}"),
         fit_used: |name| format!("Ya se usa para {name}"),
         copy_brought_in: "La copia ya está aquí. Lo que había antes se puso aparte.",
     },

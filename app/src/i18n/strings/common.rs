@@ -154,6 +154,8 @@ pub struct Notes {
     pub number_replaced: &'static str,
     /// A reading of a test run is kept.
     pub written_down: &'static str,
+    /// The same in place of what was read then: what that was, and when.
+    pub overwritten: fn(was: &str, time: &str) -> String,
     /// What was found is used for a cooker; its name.
     pub fit_used: fn(name: &str) -> String,
     /// A copy was brought in; the former household was put aside.

@@ -11,7 +11,7 @@ use crate::state::settings::Degrees;
 
 /// Standard deviations from the middle to the tenth and the ninetieth percentile of a normal
 /// distribution.
-const TO_PERCENTILE: f64 = 1.2816;
+pub const TO_PERCENTILE: f64 = 1.2816;
 
 /// A figure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -161,7 +161,12 @@ impl Figure {
             return (value / times, value * times);
         }
         let half = TO_PERCENTILE * sd;
-        (value - half, value + half)
+        // Of degrees alone there are fewer than none.
+        let least = match self {
+            Self::Of(Parameter::MeltingPoint) => f64::NEG_INFINITY,
+            _ => 0.0,
+        };
+        ((value - half).max(least), value + half)
     }
 
     /// Whether it tells of the run's pot, not of the cooker.

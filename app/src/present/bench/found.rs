@@ -5,6 +5,8 @@ use model::bench::{
     Worth,
 };
 
+use model::local_time::LocalTime;
+
 use super::plot::{Line, Of, plot};
 use super::{Speech, pot, standard};
 use crate::bench::sheet::Block;
@@ -21,6 +23,8 @@ pub(super) const TENTH_SD: f64 = 1.2816;
 pub struct Told<'a> {
     /// Names of the runs, in order.
     pub names: &'a [&'a str],
+    /// When the first reading of each was taken.
+    pub began: &'a [LocalTime],
     /// The fit.
     pub fit: &'a Fit,
     /// What it told.
@@ -62,6 +66,9 @@ fn worth(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
     let words = &speech.report.found;
     let scatter = speech.difference(told.fit.scatter_k);
     let doubts = told.fit.doubts.iter().map(|doubt| {
+        if let Doubt::FarOff { .. } = doubt {
+            return far_off(speech, told, doubt);
+        }
         let run = match doubt {
             Doubt::ManyOff { run, .. } => told.names.get(*run).copied(),
             _ => None,
@@ -78,6 +85,28 @@ fn worth(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
         blocks.push(Block::List(doubts));
     }
     blocks
+}
+
+fn far_off(speech: &Speech, told: &Told<'_>, doubt: &Doubt) -> String {
+    let Doubt::FarOff {
+        run,
+        time_s,
+        is_pot,
+        read_c,
+        off_k,
+    } = *doubt
+    else {
+        return String::new();
+    };
+    let name = told.names.get(run).copied().unwrap_or_default();
+    let when = told.began.get(run).map_or_else(String::new, |began| {
+        #[expect(clippy::cast_possible_truncation, reason = "some days at most")]
+        let at = began.plus_s(time_s.round() as i64);
+        speech.formats.instant(at, speech.now.day())
+    });
+    let value = speech.formats.temperature(read_c, Sure::Known);
+    let off = speech.whole_difference(off_k.abs());
+    (speech.report.found.far_off)(is_pot, name, &when, &value, &off)
 }
 
 fn figure(speech: &Speech, told: &Told<'_>, estimate: &Estimate) -> Fact {
@@ -98,7 +127,11 @@ fn figure(speech: &Speech, told: &Told<'_>, estimate: &Estimate) -> Fact {
     }
     Fact {
         label: (words.parameter)(parameter).to_owned(),
-        value: say(estimate.value),
+        // What is not told stands as it is described.
+        value: say(match told.measured.of(parameter) {
+            Some(measured) => measured.value,
+            None => estimate.described.value,
+        }),
         detail,
         icon: None,
     }

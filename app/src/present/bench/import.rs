@@ -108,7 +108,7 @@ impl Draft {
             (None, true) => RunKind::HeatUp,
             (None, false) => RunKind::CoolDown,
         };
-        let day = dated(opened).map_or(now.day(), LocalTime::day);
+        let day = dated(opened).map_or_else(|| latest(opened, now), LocalTime::day);
         let (year, month, day) = day.ymd();
         let minutes = |at_s: f64| formats.field(at_s / 60.0, 1);
         let [pot_in, pot_out] = opened
@@ -157,9 +157,16 @@ impl Draft {
             Vec::new()
         };
         let span_s = opened.span_s.ceil() as i64;
-        // A logger's clock may be wrong, and a run is over before it is brought in.
+        // A run is over before it is brought in.
         let latest = now.plus_s(-span_s);
-        let started = self.started(opened)?.min(latest);
+        let started = match (opened.start, self.started(opened)?) {
+            (Some(_), started) if latest < started => {
+                return Err(Field::Day.refuse(Wrong::InFuture).into());
+            }
+            // Nobody knows its time of day.
+            (None, midnight) => midnight.min(latest),
+            (_, started) => started,
+        };
         Ok(BenchAction::Add {
             cooker: self.cooker,
             started,
@@ -215,6 +222,32 @@ impl Draft {
         }
         let range = typed.steps(formats).range;
         number(text, typed.field(), range).map(Some)
+    }
+}
+
+/// The latest day of the first row with which the last row has been.
+fn latest(opened: &Opened, now: LocalTime) -> Day {
+    let second = opened.start.map_or(0, LocalTime::second_of_day);
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "a run of some days at most"
+    )]
+    let first = now.plus_s(-(opened.span_s.ceil() as i64));
+    let day = first.day();
+    if first < day.at_s(second) {
+        day.plus(-1)
+    } else {
+        day
+    }
+}
+
+/// What is said of the day that is proposed, where the text has times of day alone.
+pub fn day_hint(opened: &Opened, strings: &Strings) -> &'static str {
+    let is_told = opened.start.is_none() || dated(opened).is_some();
+    if is_told {
+        ""
+    } else {
+        strings.bench.import.day_guessed
     }
 }
 
@@ -299,9 +332,29 @@ mod tests {
         draft.numbers[Typed::Water as usize] = "1".into();
         let (year, month, day) = TODAY.plus(3).ymd();
         draft.day = format!("{year}-{month}-{day}");
+        assert_eq!(read(&draft).unwrap_err().field(), Field::Day);
+        let (year, month, day) = TODAY.ymd();
+        draft.day = format!("{year}-{month}-{day}");
         let BenchAction::Add { ended, .. } = read(&draft).unwrap() else {
             panic!("a run")
         };
-        assert_eq!(ended, Some(at(20, 0)));
+        assert_eq!(ended, Some(at(18, 0)));
+    }
+
+    #[test]
+    fn rows_of_an_evening_are_of_the_latest_night_that_is_over() {
+        let (strings, formats) = english();
+        let night = Opened {
+            start: Some(Day(0).at_s(18 * 3600)),
+            span_s: 10.0 * 3600.0,
+            pot_s: None,
+            ..opened()
+        };
+        let day = |now| Draft::of(&night, (CookerId(0), now), strings, &formats).day;
+        // The sample's today is 25 November 2026.
+        assert_eq!(day(at(9, 0)), "2026-11-24");
+        assert_eq!(day(at(20, 0)), "2026-11-24");
+        assert_eq!(day(at(3, 0)), "2026-11-23");
+        assert!(!day_hint(&night, strings).is_empty());
     }
 }

@@ -167,6 +167,8 @@ pub fn clock(
         if voice.now < end {
             let length = formats.duration(foreseen.length_s, sure);
             (words.ends)(&voice.about(end, sure), &length)
+        } else if too_few(voice, run).is_some() {
+            String::new()
         } else {
             words.has_told.to_owned()
         }
@@ -251,6 +253,16 @@ pub fn rows(voice: &Voice<'_>, run: &TestRun) -> Vec<(LocalTime, EntryView)> {
         .rev()
         .map(|reading| (reading.at, row(reading)))
         .collect()
+}
+
+/// What is said in place of the readings where they come from a text.
+pub fn of_text(voice: &Voice<'_>, run: &TestRun) -> Option<String> {
+    let RunReadings::File(text) = &run.readings else {
+        return None;
+    };
+    let count = voice.formats.number(f64::from(text.rows), 0);
+    let span = voice.formats.duration(text.span_s, Sure::Known);
+    Some((voice.strings.runs.live.of_text)(&count, &span))
 }
 
 /// The pots in words, the latest first.

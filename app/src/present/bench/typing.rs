@@ -190,6 +190,15 @@ impl ReadingDraft {
         }
     }
 
+    /// Forgets what is typed for all parts but one: what nobody sees is not written down.
+    pub fn keep_only(&mut self, channel: Channel) {
+        for (place, shows) in self.shows.iter_mut().enumerate() {
+            if place != channel.place() {
+                shows.clear();
+            }
+        }
+    }
+
     /// Puts another time in the field, unless a person wrote one there.
     pub fn propose(&mut self, next: Option<LocalTime>) {
         let text =

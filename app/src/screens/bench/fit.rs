@@ -271,13 +271,14 @@ fn Use(
                 test="fit-use"
             />
         </ActionDock>
-        <Before of cooker asked on_use=Callback::new(on_use) />
+        <Before run=id of cooker asked on_use=Callback::new(on_use) />
     }
 }
 
 /// What changes, before it does.
 #[component]
 fn Before(
+    run: RunId,
     of: CookerId,
     cooker: StoredValue<Box<Cooker>>,
     asked: RwSignal<bool>,
@@ -297,6 +298,13 @@ fn Before(
             cooker.with_value(|then| say(shell, |voice| taking::changes(voice, &site, now, then)))
         })
     };
+    let stays = move || {
+        shell.store.now_is(|document| {
+            let fit = document.bench.run(run)?.fit.as_ref()?;
+            let now = &document.cooker(of)?.cooker;
+            Some(say(shell, |voice| taking::stays(voice, fit, now)))
+        })
+    };
     view! {
         <Sheet
             title
@@ -311,6 +319,10 @@ fn Before(
                     let taking = &words.strings().bench.fit.taking;
                     let lead = if facts.is_empty() { taking.none } else { taking.lead };
                     let has_store = facts.iter().any(|fact| fact.label == taking.store);
+                    let stays = stays().unwrap_or_default().into_iter();
+                    let stays = stays
+                        .map(|text| view! { <p data-test="fit-stays">{text}</p> })
+                        .collect_view();
                     let weighed = has_store.then(|| {
                         let text = words.strings().bench.fit.weighed;
                         view! { <p class="field__hint">{text}</p> }
@@ -319,6 +331,7 @@ fn Before(
                         <div class="stack">
                             <p>{lead}</p>
                             <FactList facts=Signal::from(facts) />
+                            {stays}
                             <p class="field__hint">{taking.rest}</p>
                             {weighed}
                             <Button

@@ -12,7 +12,7 @@ use crate::components::{
 };
 use crate::i18n::strings::Strings;
 use crate::platform::bench::Luggage;
-use crate::present::bench::import::{Draft, KINDS, Typed};
+use crate::present::bench::import::{Draft, KINDS, Typed, day_hint};
 use crate::present::typed::{Mistake, stepped};
 use crate::shell::bench::ask;
 use crate::shell::focus_error;
@@ -58,6 +58,7 @@ pub(super) fn About(scene: Scene, opened: Opened) -> impl IntoView {
             Some(wrong.words(words.strings(), &formats.get(), today))
         })
     };
+    let day_hint = day_hint(&opened, strings);
     let known = StoredValue::new(opened.clone());
     let on_keep = Callback::new(move |()| keep(scene, (draft, wrong), known.get_value()));
     let units = &strings.common.units;
@@ -152,6 +153,7 @@ pub(super) fn About(scene: Scene, opened: Opened) -> impl IntoView {
                 on_input=Callback::new(move |day: String| {
                     edit(&|draft| draft.day.clone_from(&day));
                 })
+                hint=Signal::from(day_hint.to_owned())
                 error=error(Field::Day)
                 test="import-day"
             />

@@ -307,7 +307,11 @@ fn Readings(scene: Scene) -> impl IntoView {
     };
     let is_file = is_file(scene);
     let none = move || {
-        (rows.with(Vec::is_empty) && !is_file.get()).then(|| {
+        if is_file.get() {
+            let text = scene.with(|run| say(shell, |voice| present::of_text(voice, run)))??;
+            return Some(view! { <p data-test="run-of-text">{text}</p> });
+        }
+        rows.with(Vec::is_empty).then(|| {
             let text = words.strings().runs.live.none_yet;
             view! { <p>{text}</p> }
         })

@@ -56,6 +56,13 @@ pub enum BenchAction {
         /// What was read.
         reading: Reading,
     },
+    /// Puts others in place of the readings, as they were before something was written over.
+    ChangeReadings {
+        /// The run.
+        run: RunId,
+        /// The readings, by time.
+        readings: Vec<Reading>,
+    },
     /// Erases a reading.
     EraseReading {
         /// The run.
@@ -160,6 +167,19 @@ pub(super) fn apply(
             typed.remove(place);
             put(typed, reading);
             run.fit = None;
+        }
+        BenchAction::ChangeReadings { run, readings } => {
+            let run = find(document, run)?;
+            typed(run)?;
+            let changed = TestRun {
+                readings: RunReadings::Typed(readings),
+                ..run.clone()
+            };
+            check::readings(&changed, now)?;
+            *run = TestRun {
+                fit: None,
+                ..changed
+            };
         }
         BenchAction::EraseReading { run, at } => return erase_reading(document, run, at, now),
         BenchAction::PutPotIn { run, pot } => {

@@ -339,7 +339,7 @@ fn report(
         });
     }
     let scatter_k = worth::scatter_k(run_fits.iter().map(|run| &*run.residuals));
-    let noise_k = worth::noise_k(plans);
+    let noise_k = worth::noise_k(&run_fits);
     let shared = solved.problem.shared();
     let correlations: Vec<Vec<f64>> = (0..shared)
         .map(|row| {

@@ -4,10 +4,14 @@ use levenberg_marquardt::{LevenbergMarquardt, TerminationReason};
 
 use super::problem::{Problem, readings};
 use super::{FitError, Settings};
+use crate::bench::plan::Sample;
+use crate::bench::readings::wild;
 use crate::numerics::median::median;
 
 /// Rounds of reweighting at most.
 const MOST_ROUNDS: usize = 15;
+/// Share of its pull that a reading keeps which is far off all those beside it.
+const WILD: f64 = 0.01;
 /// The weights are settled when no unknown moves by more than this share of its described spread.
 const SETTLED: f64 = 1e-3;
 /// A reading counts less beyond so many standard deviations: 95 % as sharp as plain least squares
@@ -50,6 +54,8 @@ pub(super) fn solve<'a>(
         bend_k: [settings.robust_k.unwrap_or(5.0); 2],
     };
     let mut converged = false;
+    let wild = wild_of(&problem);
+    quieten(&mut problem, &wild);
     let search = LevenbergMarquardt::new()
         .with_ftol(1e-9)
         .with_xtol(1e-8)
@@ -71,11 +77,12 @@ pub(super) fn solve<'a>(
             break;
         }
         if settings.robust_k.is_none() {
-            noise_k = noises_k(&problem, noise_k);
+            noise_k = noises_k(&problem, &wild, noise_k);
         }
         let bend_k = |noise_k: f64| settings.robust_k.unwrap_or(ROBUST_SDS * noise_k);
         robust.bend_k = noise_k.map(bend_k);
         reweigh(&mut problem, noise_k, robust);
+        quieten(&mut problem, &wild);
     }
     Ok(Solved {
         problem,
@@ -85,11 +92,42 @@ pub(super) fn solve<'a>(
     })
 }
 
+/// Which readings are far off all those beside them, whatever the model says. Of a dozen readings one
+/// that is mistyped else bends the curve: all the others then seem noisy, and it counts as they do.
+fn wild_of(problem: &Problem<'_>) -> Vec<bool> {
+    let mut all = Vec::new();
+    for plan in problem.plans {
+        let columns: [fn(&Sample) -> Option<f64>; 2] = [|of| of.store_c, |of| of.pot_c];
+        let wild = columns.map(|read| {
+            let read = |(idx, of): (usize, &Sample)| Some((idx, (of.time_s, read(of)?)));
+            let (places, points): (Vec<usize>, Vec<_>) =
+                plan.samples.iter().enumerate().filter_map(read).unzip();
+            let found = wild(&points).into_iter();
+            let found = found.filter_map(|(place, _)| places.get(place).copied());
+            found.collect::<Vec<usize>>()
+        });
+        for (idx, sample) in plan.samples.iter().enumerate() {
+            let read = [sample.store_c, sample.pot_c];
+            let there = read.iter().zip(&wild).filter(|(read, _)| read.is_some());
+            all.extend(there.map(|(_, wild)| wild.contains(&idx)));
+        }
+    }
+    all
+}
+
+fn quieten(problem: &mut Problem<'_>, wild: &[bool]) {
+    let scales = problem.scale.iter_mut().zip(wild);
+    for (scale, _) in scales.filter(|(_, is_wild)| **is_wild) {
+        *scale *= WILD;
+    }
+}
+
 /// Robust standard deviation of the residuals of store and of pot. \[K\]
-fn noises_k(problem: &Problem<'_>, before: [f64; 2]) -> [f64; 2] {
+fn noises_k(problem: &Problem<'_>, wild: &[bool], before: [f64; 2]) -> [f64; 2] {
     let mut sizes = [Vec::new(), Vec::new()];
     let kinds = problem.plans.iter().flat_map(readings);
-    for (residual, is_pot) in problem.raw_k.iter().flatten().zip(kinds) {
+    let all = problem.raw_k.iter().flatten().zip(kinds).zip(wild);
+    for ((residual, is_pot), _) in all.filter(|(_, is_wild)| !**is_wild) {
         sizes[usize::from(is_pot)].push(residual.abs());
     }
     let [mut store, mut pot] = sizes;

@@ -255,6 +255,52 @@ fn readings_far_off_do_not_move_the_answer() {
     }
 }
 
+/// One digit mistyped in an evening written down by hand.
+#[test]
+fn a_mistyped_reading_is_named_and_makes_nothing_better() {
+    let body = Body::new(&site(), &cooker()).unwrap();
+    let truth = truth(&body);
+    let mut clean = heat_cool_boil(&body, &truth, &mut Noise(9));
+    for run in clean.iter_mut().take(2) {
+        let mut idx = 0;
+        run.rows.retain(|_| {
+            idx += 1;
+            idx % 10 == 1
+        });
+    }
+    let mut dirty = clean.clone();
+    let row = &mut dirty[1].rows[5];
+    row.store_c = row.store_c.map(|store_c| store_c - 138.0);
+    let (time_s, read) = (row.time_s, row.store_c.unwrap());
+    let fit = |runs: &[Run]| fit(&body, runs, &Settings::default()).unwrap();
+    let (clean, dirty) = (fit(&clean), fit(&dirty));
+    let named = |fit: &Fit| -> Vec<Doubt> {
+        let is_far = |doubt: &&Doubt| matches!(doubt, Doubt::FarOff { .. });
+        fit.doubts.iter().filter(is_far).copied().collect()
+    };
+    assert_eq!(named(&clean), []);
+    let [
+        Doubt::FarOff {
+            run: 1,
+            time_s: at_s,
+            is_pot: false,
+            read_c,
+            off_k,
+        },
+    ] = named(&dirty)[..]
+    else {
+        panic!("{:?}", dirty.doubts)
+    };
+    assert!((at_s - time_s).abs() < 1.0 && (read_c - read).abs() < 1e-9);
+    assert!((off_k + 138.0).abs() < 8.0, "{off_k}");
+    assert!(dirty.worth <= clean.worth);
+    // Noise that is not the thermometer's.
+    assert!(
+        (dirty.noise_k / clean.noise_k - 1.0).abs() < 0.2,
+        "{dirty:?}"
+    );
+}
+
 #[test]
 fn what_was_measured_goes_into_the_cooker() {
     let cooker = cooker();

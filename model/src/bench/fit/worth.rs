@@ -2,7 +2,7 @@
 
 use super::solve::Robust;
 use super::{Estimate, Met, Parameter, Residual, RunFit, Settings};
-use crate::bench::plan::{Plan, Sample};
+use crate::bench::plan::Plan;
 use crate::numerics::median::median;
 
 /// What a fit is worth, in a word.
@@ -29,6 +29,19 @@ pub enum Doubt {
         /// Scatter of the residuals over the noise from reading to reading.
         times_noise: f64,
     },
+    /// A reading so far off that it may be mistyped; the farthest first.
+    FarOff {
+        /// Which run.
+        run: usize,
+        /// Since that run's first row. \[s\]
+        time_s: f64,
+        /// Whether it is one of the pot.
+        is_pot: bool,
+        /// What was read. [°C]
+        read_c: f64,
+        /// The reading less the fitted curve. \[K\]
+        off_k: f64,
+    },
     /// More than a tenth of the readings of a run are far off.
     ManyOff {
         /// Which run.
@@ -52,6 +65,14 @@ const MATTERS_K: f64 = 2.0;
 /// A reading with less weight than this is far off.
 const FAR_OFF: f64 = 0.25;
 const MANY_OFF: f64 = 0.1;
+/// A reading is named where it is farther off than this \[K\]...
+const NAMED_K: f64 = 10.0;
+/// ...and than so many times the scatter; of each run the farthest few.
+const NAMED_SCATTERS: f64 = 8.0;
+const MOST_NAMED: usize = 3;
+/// Where more than this share of a run is so far off, its figures are rough ones at best: they rest on
+/// the rest being right.
+const SHARE_NAMED: f64 = 0.02;
 /// Estimates farther than this many described spreads are unlikely.
 const UNLIKELY_SDS: f64 = 3.5;
 /// Least share of a parameter that the runs must have told.
@@ -113,12 +134,23 @@ pub(super) fn scatter_k<'a>(residuals: impl Iterator<Item = &'a [Residual]>) -> 
 }
 
 /// Noise from the second differences of neighbouring readings, which a smooth curve has not. \[K\]
-pub(super) fn noise_k(plans: &[Plan]) -> f64 {
+///
+/// Readings that are far off are left out with their neighbours: noise that they made would hide that
+/// the rest does not follow.
+pub(super) fn noise_k(runs: &[RunFit]) -> f64 {
     let mut sizes = Vec::new();
-    let columns: [fn(&Sample) -> Option<f64>; 2] = [|sample| sample.store_c, |sample| sample.pot_c];
-    for plan in plans {
-        for read in columns {
-            for three in plan.samples.windows(3) {
+    let columns: [fn(&Residual) -> Option<Met>; 2] =
+        [|residual| residual.store, |residual| residual.pot];
+    for run in runs {
+        for met in columns {
+            let read = |residual: &Residual| {
+                met(residual)
+                    .filter(|met| {
+                        FAR_OFF <= met.weight || (met.read_c - met.fitted_c).abs() <= NAMED_K
+                    })
+                    .map(|met| met.read_c)
+            };
+            for three in run.residuals.windows(3) {
                 if let [Some(a), Some(b), Some(c)] = [0, 1, 2].map(|idx| read(&three[idx])) {
                     // The second difference of unit noise has a variance of 6.
                     sizes.push((a - 2.0 * b + c).abs() / 6.0_f64.sqrt());
@@ -127,6 +159,40 @@ pub(super) fn noise_k(plans: &[Plan]) -> f64 {
         }
     }
     robust_sd_k(sizes)
+}
+
+/// Readings so far off that they may be mistyped, the farthest first.
+fn named(run: usize, fit: &RunFit, scatter_k: f64) -> Vec<Doubt> {
+    let least_k = NAMED_K.max(NAMED_SCATTERS * scatter_k);
+    let of = |time_s: f64, met: Option<Met>, is_pot: bool| {
+        met.map(|met| (time_s, is_pot, met.read_c, met.read_c - met.fitted_c))
+    };
+    let residuals = fit.residuals.iter();
+    let mut far: Vec<_> = residuals
+        .flat_map(|residual| {
+            let time_s = residual.time_s;
+            [
+                of(time_s, residual.store, false),
+                of(time_s, residual.pot, true),
+            ]
+        })
+        .flatten()
+        .filter(|(.., off_k)| least_k < off_k.abs())
+        .collect();
+    far.sort_by(|one, other| other.3.abs().total_cmp(&one.3.abs()));
+    let doubt = |(time_s, is_pot, read_c, off_k)| Doubt::FarOff {
+        run,
+        time_s,
+        is_pot,
+        read_c,
+        off_k,
+    };
+    far.into_iter().map(doubt).collect()
+}
+
+#[expect(clippy::cast_precision_loss, reason = "some thousands")]
+fn share_of(count: usize, fit: &RunFit) -> f64 {
+    count as f64 / mets(&fit.residuals).count().max(1) as f64
 }
 
 pub(super) fn judge(
@@ -153,15 +219,22 @@ pub(super) fn judge(
         doubts.push(Doubt::DoesNotFollow { times_noise });
     }
     for (run, fit) in runs.iter().enumerate() {
-        let all = mets(&fit.residuals).count();
+        let named = named(run, fit, scatter_k);
+        if share_of(named.len(), fit) > SHARE_NAMED {
+            worth = worth.min(Worth::Rough);
+        }
+        let n_named = named.len().min(MOST_NAMED);
+        doubts.extend(named.into_iter().take(MOST_NAMED));
         let off = mets(&fit.residuals)
             .filter(|met| met.weight < FAR_OFF)
             .count();
-        #[expect(clippy::cast_precision_loss, reason = "some thousands")]
-        let share = off as f64 / all.max(1) as f64;
+        let share = share_of(off, fit);
         if share > MANY_OFF {
             worth = worth.min(Worth::Rough);
-            doubts.push(Doubt::ManyOff { run, share });
+            // Those that are named are not counted once more.
+            if n_named < off {
+                doubts.push(Doubt::ManyOff { run, share });
+            }
         }
     }
     for estimate in estimates.iter().filter(|estimate| !estimate.held) {

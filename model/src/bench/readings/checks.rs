@@ -2,6 +2,7 @@
 
 use super::form::{Column, Degrees, Layout};
 use super::remark::{Remark, What};
+use super::spikes::{REACH, spikes};
 use super::{Row, SENSIBLE_C};
 use crate::numerics::median::median;
 
@@ -9,12 +10,6 @@ use crate::numerics::median::median;
 const GAP_STEPS: f64 = 5.0;
 /// ...and than this. \[s\]
 const LEAST_GAP_S: f64 = 120.0;
-/// A spike is farther off its neighbours than this \[K\]...
-const LEAST_SPIKE_K: f64 = 6.0;
-/// ...and than this many robust standard deviations.
-const SPIKE_SDS: f64 = 8.0;
-/// Rows on each side that a reading is compared with.
-const REACH: usize = 3;
 /// Store and pot are told apart by as much. \[K\]
 const APART_K: f64 = 8.0;
 /// No water is hotter, anywhere; with an honest thermometer's error on top. [°C]
@@ -53,53 +48,6 @@ fn gaps(rows: &[Row], remarks: &mut Vec<Remark>) {
         let gap_s = steps(pair);
         if gap_s > LEAST_GAP_S && gap_s > GAP_STEPS * usual_s {
             remarks.push(Remark::at(pair[1].line, What::Gap { gap_s }));
-        }
-    }
-}
-
-/// Hampel's test: the median of a row and its neighbours, and how far off the row is; a step that
-/// stays, as when a pot goes in, is none.
-fn spikes(rows: &[Row], column: Column, remarks: &mut Vec<Remark>) {
-    let readings: Vec<(usize, f64)> = rows
-        .iter()
-        .filter_map(|row| row.value(column).map(|value| (row.line, value)))
-        .collect();
-    if readings.len() <= 2 * REACH {
-        return;
-    }
-    // The first and the last few have no neighbours on one side, and are left alone.
-    let middles: Vec<f64> = readings
-        .windows(2 * REACH + 1)
-        .map(|window| {
-            let mut values = [0.0; 2 * REACH + 1];
-            for (place, (_, value)) in values.iter_mut().zip(window) {
-                *place = *value;
-            }
-            median(&mut values)
-        })
-        .collect();
-    let off_by: Vec<f64> = readings[REACH..]
-        .iter()
-        .zip(&middles)
-        .map(|((_, value), middle)| (value - middle).abs())
-        .collect();
-    // 1.4826 times the median of the absolute deviations is the standard deviation of normal noise.
-    let sd_k = 1.4826 * median(&mut off_by.clone());
-    let least_k = LEAST_SPIKE_K.max(SPIKE_SDS * sd_k);
-    for (idx, off_k) in off_by.iter().enumerate() {
-        let before = middles[idx.saturating_sub(REACH)];
-        let after = middles[(idx + REACH).min(middles.len() - 1)];
-        if *off_k > least_k && (before - after).abs() < 0.5 * off_k {
-            let (line, value) = readings[idx + REACH];
-            let neighbours = middles[idx];
-            remarks.push(Remark::at(
-                line,
-                What::Spike {
-                    column,
-                    value,
-                    neighbours,
-                },
-            ));
         }
     }
 }

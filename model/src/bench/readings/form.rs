@@ -260,7 +260,7 @@ impl Layout {
                     .resize(columns.len(), hints.degrees);
                 columns
             }
-            None if header.is_empty() => by_place(first, width),
+            None if header.is_empty() => by_place(first, width, data),
             None => by_name(&names, first),
         };
         layout.check(&names, delimiter, data)?;
@@ -327,8 +327,25 @@ fn usual_width(data: &[(usize, Vec<String>)]) -> usize {
         .unwrap_or_default()
 }
 
-/// Without a header: the time, then store, pot, air, power, irradiance.
-fn by_place(first: &[String], width: usize) -> Vec<Column> {
+/// Warmth of a kitchen's air through a run, from the coldest to the warmest, and how far it moves at most. [°C, K]
+const AIR_C: (f64, f64) = (5.0, 45.0);
+const AIR_MOVES_K: f64 = 12.0;
+/// With fewer rows nothing is said of a column by what is in it.
+const AIR_ROWS: usize = 3;
+
+/// Whether a column stays as the air does: a pot that goes in cold soon leaves that band.
+fn is_air(data: &[(usize, Vec<String>)], place: usize) -> bool {
+    let mut numbers = Numbers::default();
+    let cells = data.iter().filter_map(|(_, fields)| fields.get(place));
+    let values: Vec<f64> = cells.filter_map(|cell| numbers.read(cell, None)).collect();
+    let low = values.iter().copied().fold(f64::INFINITY, f64::min);
+    let high = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    AIR_ROWS <= values.len() && AIR_C.0 <= low && high <= AIR_C.1 && high - low <= AIR_MOVES_K
+}
+
+/// Without a header: the time, then store, pot, air, power, irradiance; but of two readings the second
+/// is the air where it stays as that does.
+fn by_place(first: &[String], width: usize, data: &[(usize, Vec<String>)]) -> Vec<Column> {
     let mut readings = [
         Column::Store,
         Column::Pot,
@@ -347,6 +364,11 @@ fn by_place(first: &[String], width: usize) -> Vec<Column> {
             1 if dated => Column::Time,
             _ => readings.next().unwrap_or(Column::Unused),
         });
+    }
+    if let Some(last @ Column::Pot) = columns.last_mut()
+        && is_air(data, width - 1)
+    {
+        *last = Column::Air;
     }
     columns
 }

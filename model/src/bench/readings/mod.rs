@@ -15,12 +15,15 @@ mod form;
 mod names;
 mod number;
 mod remark;
+mod spikes;
 mod stamp;
 
 #[cfg(test)]
 mod tests;
 
 pub use form::{Column, Degrees, Delimiter, ElapsedUnit, Form, Hints};
+pub(in crate::bench) use spikes::wild;
+
 pub use remark::{ReadingsError, Remark, What};
 
 use crate::local_time::LocalTime;

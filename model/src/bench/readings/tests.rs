@@ -23,7 +23,8 @@ fn a_paste_without_a_header_passes_midnight() {
     let times: Vec<f64> = got.rows.iter().map(|row| row.time_s).collect();
     assert_eq!(times, [0.0, 60.0, 120.0, 180.0]);
     assert!(near(got.rows[2].store_c.unwrap(), 200.6));
-    assert!(near(got.rows[2].pot_c.unwrap(), 18.9));
+    // A column that stays as warm as a kitchen is the air.
+    assert!(near(got.rows[2].air_c.unwrap(), 18.9));
     assert_eq!(got.start.unwrap().second_of_day(), 23 * 3600 + 58 * 60);
 }
 
@@ -419,4 +420,55 @@ fn a_large_file_is_read_whole() {
     let got = read_plain(&text);
     assert_eq!(got.rows.len(), 200_000);
     assert!(got.remarks.is_empty());
+}
+
+/// Rows an hour of a store that cools by 5 K in each.
+fn slow(values: &[f64]) -> String {
+    let line = |(hour, value): (usize, &f64)| format!("{:02}:00 {value}\n", 10 + hour);
+    values.iter().enumerate().map(line).collect()
+}
+
+#[test]
+fn a_spike_at_an_end_or_among_few_is_told() {
+    let lines = |values: &[f64]| -> Vec<usize> {
+        let got = read_plain(&slow(values));
+        assert_eq!(got.rows.len(), values.len());
+        let is_spike = |remark: &&Remark| matches!(remark.what, What::Spike { .. });
+        let spikes = got.remarks.iter().filter(is_spike);
+        spikes.map(|remark| remark.line).collect()
+    };
+    let last = [250.0, 245.0, 240.0, 235.0, 230.0, 225.0, 220.0, 215.0, 70.0];
+    assert_eq!(lines(&last), [9]);
+    assert_eq!(lines(&last[..8]), [0_usize; 0]);
+    assert_eq!(lines(&[25.0, 245.0, 240.0, 235.0, 230.0]), [1]);
+    assert_eq!(lines(&[250.0, 245.0, 102.0, 235.0, 230.0]), [3]);
+    assert_eq!(
+        lines(&[250.0, 245.0, 240.0, 102.0, 230.0, 225.0, 220.0, 215.0]),
+        [4]
+    );
+    assert_eq!(
+        lines(&[250.0, 245.0, 240.0, 235.0, 230.0, 225.0, 82.0, 215.0]),
+        [7]
+    );
+    // A pot that goes in takes a store down to stay.
+    assert_eq!(
+        lines(&[250.0, 249.0, 248.0, 190.0, 175.0, 170.0]),
+        [0_usize; 0]
+    );
+    // And a heat-up is brisk throughout.
+    assert_eq!(
+        lines(&[20.0, 75.0, 130.0, 180.0, 225.0, 250.0]),
+        [0_usize; 0]
+    );
+}
+
+#[test]
+fn a_second_column_without_a_name_is_the_air_where_it_stays_as_warm() {
+    let got = read_plain("18:00 250 22\n19:00 245 21\n20:00 240 20\n");
+    assert_eq!(got.form.columns, [Column::Time, Column::Store, Column::Air]);
+    let got = read_plain("18:00 250 22\n18:10 235 51\n18:20 220 78\n");
+    assert_eq!(got.form.columns, [Column::Time, Column::Store, Column::Pot]);
+    let got = read_plain("18:00 250 22 21\n18:10 235 23 21\n18:20 220 24 21\n");
+    let four = [Column::Time, Column::Store, Column::Pot, Column::Air];
+    assert_eq!(got.form.columns, four);
 }

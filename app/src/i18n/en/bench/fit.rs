@@ -29,7 +29,19 @@ pub(super) const FIT: Fit = Fit {
         contact: |at| format!("Contact with the pot, the store at {at}"),
         tracker: "Share that the tracker brings to the heater",
         from_to: |now, then, unit| format!("{now} → {then}\u{A0}{unit}"),
-        doubt: |now, then| format!("give or take {now} now, {then} then"),
+        doubt: |now, then| format!("within {now} in 8 of 10 cases now, {then} then"),
+        doubt_way: |now, then| {
+            format!(
+                "the whole way into the pot, with the film of water in it: within {now} in 8 of 10 cases \
+                 now, {then} then"
+            )
+        },
+        stays: |name, value| {
+            format!(
+                "{name} was measured, {value}, but is not carried over: a cooker’s description has no \
+                 place for it. The answers for this cooker therefore differ from the figures here."
+            )
+        },
         rest: "Everything else stays as it is described.",
         do_it: "Use these figures",
     },

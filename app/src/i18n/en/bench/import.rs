@@ -44,6 +44,8 @@ pub(super) const IMPORT: Import = Import {
     name: "Name of the run",
     kind: "Kind of run",
     started: "Day of the first row",
+    day_guessed: "The rows tell only times of day. This is the latest day on which all of them have been: \
+                  change it if it was another.",
     air: "Air",
     air_hint: "Needed where no column tells it.",
     heater: "Power of the heater",

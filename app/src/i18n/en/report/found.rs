@@ -62,6 +62,13 @@ pub(super) const FOUND: FoundWords = FoundWords {
         ),
         _ => "There is another doubt.".to_owned(),
     },
+    far_off: |is_pot, name, when, value, off| {
+        let of = if is_pot { "pot" } else { "store" };
+        format!(
+            "{name}: the {of}’s reading of {when}, {value}, lies {off} off the curve. It may be \
+             mistyped. It counts for little here; put it right or erase it, and look again."
+        )
+    },
     figures: "What was measured",
     parameter: |parameter| match parameter {
         Parameter::Loss => "Loss through the jacket",

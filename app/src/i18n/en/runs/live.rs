@@ -51,6 +51,12 @@ pub(super) const LIVE: Live = Live {
     note_at: |time| format!("Write it down for {time}"),
     from_paper: "Write down from paper",
     readings: "Readings",
+    of_text: |count, span| {
+        format!(
+            "{count} rows over {span}, kept as the text they came in. ‘What it tells’ draws them. To put \
+             one right, change the text and read it in once more, then erase this run."
+        )
+    },
     none_yet: "None yet. The first one starts the clock.",
     value: |name, value| format!("{name} {value}"),
     show_all: |count| format!("Show all {count}"),
@@ -80,7 +86,7 @@ pub(super) const LIVE: Live = Live {
     boiled_at: |time| format!("It boiled at {time}"),
     boils_hint: |degrees| format!("Writes {degrees} down for the pot: water boils there here."),
     water: "Water",
-    start: "It goes in at",
+    start: "Temperature of the water as it goes in",
     left_label: "Left in it, by weighing",
     left_hint: "Empty means not weighed.",
     too_few: |least, read| {

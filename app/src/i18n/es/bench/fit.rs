@@ -28,7 +28,19 @@ pub(super) const FIT: Fit = Fit {
         contact: |at| format!("Contacto con la olla, con el depósito a {at}"),
         tracker: "Parte que el seguidor lleva a la resistencia",
         from_to: |now, then, unit| format!("{now} → {then}\u{A0}{unit}"),
-        doubt: |now, then| format!("con un error de {now} ahora y de {then} después"),
+        doubt: |now, then| format!("a menos de {now} en 8 de 10 casos ahora, {then} después"),
+        doubt_way: |now, then| {
+            format!(
+                "todo el camino hasta la olla, con la capa de agua en ella: a menos de {now} en 8 de 10 \
+                 casos ahora, {then} después"
+            )
+        },
+        stays: |name, value| {
+            format!(
+                "{name} se midió, {value}, pero no se traslada: la descripción de una cocina no tiene \
+                 lugar para eso. Por eso las respuestas para esta cocina difieren de los valores de aquí."
+            )
+        },
         rest: "Todo lo demás queda como se describió.",
         do_it: "Usar estas cifras",
     },

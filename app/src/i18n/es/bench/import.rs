@@ -44,6 +44,8 @@ pub(super) const IMPORT: Import = Import {
     name: "Nombre de la prueba",
     kind: "Clase de prueba",
     started: "Día de la primera fila",
+    day_guessed: "Las filas solo dicen la hora. Este es el último día con el que todas ya han pasado: \
+                  cámbielo si fue otro.",
     air: "Aire",
     air_hint: "Hace falta si ninguna columna lo dice.",
     heater: "Potencia de la resistencia",

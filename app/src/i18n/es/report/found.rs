@@ -64,6 +64,17 @@ pub(super) const FOUND: FoundWords = FoundWords {
         ),
         _ => "Hay otra duda.".to_owned(),
     },
+    far_off: |is_pot, name, when, value, off| {
+        let of = if is_pot {
+            "de la olla"
+        } else {
+            "del depósito"
+        };
+        format!(
+            "{name}: la lectura {of} de {when}, {value}, se aparta {off} de la curva. Puede que esté \
+             mal escrita. Aquí cuenta poco; corríjala o bórrela y vuelva a mirar."
+        )
+    },
     figures: "Lo que se midió",
     parameter: |parameter| match parameter {
         Parameter::Loss => "Pérdida por el aislamiento",

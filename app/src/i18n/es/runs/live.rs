@@ -51,6 +51,12 @@ pub(super) const LIVE: Live = Live {
     note_at: |time| format!("Anotarlo: {time}"),
     from_paper: "Anotar desde el papel",
     readings: "Lecturas",
+    of_text: |count, span| {
+        format!(
+            "{count} filas en {span}, guardadas como el texto del que vinieron. «Lo que dice» las dibuja. \
+             Para corregir una, cambie el texto y léalo de nuevo, y borre después esta prueba."
+        )
+    },
     none_yet: "Ninguna todavía. La primera pone en marcha el reloj.",
     value: |name, value| format!("{name} {value}"),
     show_all: |count| format!("Ver las {count}"),
@@ -80,7 +86,7 @@ pub(super) const LIVE: Live = Live {
     boiled_at: |time| format!("Hirvió: {time}"),
     boils_hint: |degrees| format!("Anota {degrees} en la olla: a eso hierve el agua aquí."),
     water: "Agua",
-    start: "Entra a",
+    start: "Temperatura del agua al entrar",
     left_label: "Lo que queda, pesado",
     left_hint: "Vacío quiere decir sin pesar.",
     too_few: |least, read| {

@@ -51,8 +51,12 @@ pub struct Taking {
     pub from_to: fn(now: &str, then: &str, unit: &str) -> String,
     /// How well it counted as known, and will.
     pub doubt: SayTwo,
+    /// The same of the contact, which counts as a part of the whole way into the pot.
+    pub doubt_way: SayTwo,
     /// What is not in the list.
     pub rest: &'static str,
+    /// A figure that was measured and has no place in the description: its name, and what it is.
+    pub stays: fn(name: &str, value: &str) -> String,
     /// The button that does it.
     pub do_it: &'static str,
 }

@@ -49,6 +49,8 @@ pub struct Import {
     pub kind: &'static str,
     /// The day on which the first row was taken.
     pub started: &'static str,
+    /// Under it, where the rows tell times of day alone.
+    pub day_guessed: &'static str,
     /// The air.
     pub air: &'static str,
     /// Under it: needed where no column tells it.

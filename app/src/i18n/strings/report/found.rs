@@ -36,6 +36,9 @@ pub struct FoundWords {
     pub rests_on: fn(n_runs: usize, scatter: &str) -> String,
     /// What speaks against it; `name` is that of the run concerned.
     pub doubt: fn(doubt: &Doubt, name: &str, number: Number<'_>) -> String,
+    /// A reading that may be mistyped: of the pot or of the store, the run's name, when, the value, and
+    /// how far off.
+    pub far_off: fn(is_pot: bool, name: &str, when: &str, value: &str, off: &str) -> String,
     /// Heads the figures.
     pub figures: &'static str,
     /// Name of a figure.

@@ -89,6 +89,8 @@ pub struct Live {
     pub from_paper: &'static str,
     /// Head of the readings.
     pub readings: &'static str,
+    /// They come from a text: how many, and over how long.
+    pub of_text: SayTwo,
     /// There are none yet.
     pub none_yet: &'static str,
     /// The name of what was read, and the value.

@@ -172,3 +172,20 @@ fn without_readings_there_is_no_plot_and_the_clock_still_runs() {
         assert_eq!(timer(&run, None, voice.now).due, at(16, 10));
     });
 }
+
+#[test]
+fn too_few_readings_have_told_nothing() {
+    let rig = rig();
+    let said = |readings| {
+        let mut run = cool_down(readings);
+        // Long after all that could be foreseen.
+        run.started = at(16, 0).plus_s(-400_000);
+        let foreseen = foreseen(&rig, &run).unwrap();
+        with_voice(Language::English, at(20, 0).plus_s(400_000), |voice| {
+            let timer = timer(&run, Some(&foreseen), voice.now);
+            clock(voice, &run, Some(&foreseen), &timer, (None, false)).ends
+        })
+    };
+    assert_eq!(said(1), "");
+    assert!(said(5).contains("long enough"), "{}", said(5));
+}

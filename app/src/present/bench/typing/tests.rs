@@ -174,3 +174,14 @@ fn a_pot_of_a_run_that_is_over_went_in_when_something_was_read() {
     assert!((put_in.in_s - 600.0).abs() < 1e-9);
     assert_eq!(moved_at(&began(at(18, 0))), "");
 }
+
+#[test]
+fn only_the_part_that_is_seen_is_written_down() {
+    let (_, formats) = english();
+    let now = at(18, 5);
+    let mut draft = typed("182", "");
+    draft.keep_only(Channel::Air);
+    draft.shows[Channel::Air.place()] = "21".to_owned();
+    let reading = draft.read(&formats, &began(now), now).unwrap();
+    assert_eq!((reading.store_c, reading.air_c), (None, Some(21.0)));
+}

@@ -9,14 +9,14 @@ use crate::components::{
 };
 use crate::i18n::format::Sure;
 use crate::i18n::strings::runs::live::Live;
-use crate::present::bench::live::too_few;
+use crate::present::bench::live::{read, too_few};
 use crate::present::bench::typing::{Channel, ReadingDraft};
 use crate::present::typed::{Mistake, stepped};
 use crate::screens::bench::frame::{say, wrong_with};
 use crate::shell::focus_error;
 use crate::shell::toasts::ToastAbout;
 use crate::state::action::{Action, BenchAction};
-use crate::state::bench::Reading;
+use crate::state::bench::{Reading, TestRun};
 use crate::state::refused::Field;
 use model::local_time::LocalTime;
 
@@ -157,6 +157,10 @@ fn what(scene: Scene, under: Option<View>) -> View {
         }
     };
     let shown = Memo::new(move |_| channel.get());
+    effect(move || {
+        let shown = shown.get();
+        scene.draft.update(|draft| draft.keep_only(shown));
+    });
     view! {
         <div class="bench-number">
             {move || number(scene, scene.draft, shown.get(), "run-number")}
@@ -261,11 +265,11 @@ fn note(scene: Scene) {
     let Some(run) = scene.run.get_untracked() else {
         return;
     };
-    let (read, is_told) = scene.draft.with_untracked(|draft| {
+    let (reading, is_told) = scene.draft.with_untracked(|draft| {
         let is_told = !draft.at.trim().is_empty();
         (draft.read(&formats, &run, now), is_told)
     });
-    if keep(scene, read) {
+    if keep(scene, reading) {
         scene
             .reminder
             .told_later()
@@ -275,20 +279,20 @@ fn note(scene: Scene) {
 }
 
 /// Keeps a reading, or says what is wrong; whether it is kept.
-pub(super) fn keep(scene: Scene, read: Result<Reading, Mistake>) -> bool {
+pub(super) fn keep(scene: Scene, reading: Result<Reading, Mistake>) -> bool {
     let shell = scene.shell;
-    let noted = read.and_then(|reading| {
+    let before = scene.run.get_untracked();
+    let noted = reading.and_then(|reading| {
         let action = Action::Bench(BenchAction::AddReading {
             run: scene.id,
             reading,
         });
         let done = shell.dispatch.run(action).map_err(Mistake::from);
-        done.map(|_| reading.at)
+        done.map(|_| reading)
     });
     match noted {
-        Ok(at) => {
-            let undo = Action::Bench(BenchAction::EraseReading { run: scene.id, at });
-            shell.toasts.show(ToastAbout::WrittenDown, Some(undo));
+        Ok(reading) => {
+            told_kept(scene, before.as_ref(), &reading, None);
             true
         }
         Err(mistake) => {
@@ -299,4 +303,31 @@ pub(super) fn keep(scene: Scene, read: Result<Reading, Mistake>) -> bool {
             false
         }
     }
+}
+
+/// Says that a reading is kept, and in place of what, where it took the place of another than the
+/// one of the time `changed`; with the way back to how the readings were before.
+pub(super) fn told_kept(
+    scene: Scene,
+    before: Option<&TestRun>,
+    reading: &Reading,
+    changed: Option<LocalTime>,
+) {
+    let shell = scene.shell;
+    let Some(before) = before else { return };
+    let lost = before
+        .overwritten(reading)
+        .filter(|lost| changed != Some(lost.at));
+    let about = lost.map(|lost| {
+        say(shell, |voice| ToastAbout::Overwritten {
+            was: read(voice, &lost),
+            time: voice.time(lost.at, Sure::Known),
+        })
+    });
+    let undo = Action::Bench(BenchAction::ChangeReadings {
+        run: scene.id,
+        readings: before.typed().to_vec(),
+    });
+    let about = about.unwrap_or(ToastAbout::WrittenDown);
+    shell.toasts.show(about, Some(undo));
 }

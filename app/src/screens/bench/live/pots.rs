@@ -17,6 +17,7 @@ use crate::present::tonight::plan::{key_of, lids, pot_sizes, row_of};
 use crate::present::typed::{Mistake, Steps, stepped};
 use crate::screens::bench::frame::{say, wrong_with};
 use crate::shell::focus_error;
+use crate::shell::toasts::ToastAbout;
 use crate::state::action::{Action, BenchAction};
 use crate::state::limits;
 use crate::state::refused::Field;
@@ -179,6 +180,8 @@ fn In(scene: Scene) -> impl IntoView {
     let put_in = move |()| {
         let now = shell.clock.now_untracked();
         let formats = words.formats().get_untracked();
+        let before = scene.run.get_untracked().map(|run| run.pots);
+        let before = before.unwrap_or_default();
         let read = scene.run.with_untracked(|run| {
             let run = run.as_ref()?;
             Some(draft.with_untracked(|draft| draft.read(&formats, run, now)))
@@ -190,9 +193,17 @@ fn In(scene: Scene) -> impl IntoView {
                 done.map_err(Mistake::from)
             })
         });
-        if let Some(Err(mistake)) = done {
-            scene.wrong.set(Some(mistake));
-            focus_error();
+        match done {
+            Some(Ok(_)) => {
+                let (run, pots) = (scene.id, before);
+                let undo = Action::Bench(BenchAction::ChangePots { run, pots });
+                shell.toasts.show(ToastAbout::PotIn, Some(undo));
+            }
+            Some(Err(mistake)) => {
+                scene.wrong.set(Some(mistake));
+                focus_error();
+            }
+            None => {}
         }
     };
     let (least_c, most_c) = limits::START_C;

@@ -3,12 +3,11 @@
 use crate::reactive::*;
 
 use super::Scene;
-use super::entry::{At, number};
+use super::entry::{At, number, told_kept};
 use crate::components::{Button, Icon, Sheet, Tone};
 use crate::present::bench::typing::{Channel, ReadingDraft};
 use crate::present::typed::Mistake;
 use crate::shell::focus_error;
-use crate::shell::toasts::ToastAbout;
 use crate::state::action::{Action, BenchAction};
 use crate::state::bench::Reading;
 use model::local_time::LocalTime;
@@ -54,26 +53,23 @@ fn Form(scene: Scene, reading: Reading) -> impl IntoView {
     let keep = move |()| {
         let now = shell.clock.now_untracked();
         let formats = words.formats().get_untracked();
-        let started = scene
-            .run
-            .with_untracked(|run| run.as_ref().map_or(now, |run| run.started));
+        let before = scene.run.get_untracked();
+        let started = before.as_ref().map_or(now, |run| run.started);
         let read = draft.with_untracked(|draft| draft.changed(&formats, now, (started, &reading)));
-        let change = |from: LocalTime, to: Reading| {
-            Action::Bench(BenchAction::ChangeReading {
-                run: scene.id,
-                at: from,
-                reading: to,
-            })
-        };
         let kept = read.and_then(|new| {
-            let done = shell.dispatch.run(change(reading.at, new));
-            done.map_err(Mistake::from).map(|_| new.at)
+            let done = shell
+                .dispatch
+                .run(Action::Bench(BenchAction::ChangeReading {
+                    run: scene.id,
+                    at: reading.at,
+                    reading: new,
+                }));
+            done.map_err(Mistake::from).map(|_| new)
         });
         match kept {
-            Ok(at) => {
+            Ok(new) => {
                 scene.changed.set(None);
-                let undo = change(at, reading);
-                shell.toasts.show(ToastAbout::WrittenDown, Some(undo));
+                told_kept(scene, before.as_ref(), &new, Some(reading.at));
             }
             Err(mistake) => {
                 scene.wrong.set(Some(mistake));

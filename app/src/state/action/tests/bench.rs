@@ -365,3 +365,40 @@ fn what_was_measured_leaves_an_open_question_open() {
     assert!(used.cookers[0].is_asked);
     assert_eq!(used.cookers[0].formerly, document.cookers[0].formerly);
 }
+
+#[test]
+fn what_is_written_over_is_known_and_can_be_brought_back() {
+    let (document, run) = begun();
+    let first = read(10, 250.0);
+    let document = act(
+        document,
+        BenchAction::AddReading {
+            run,
+            reading: first,
+        },
+    );
+    let air = Reading {
+        air_c: Some(21.0),
+        ..Reading::none(at(16, 10))
+    };
+    assert_eq!(the_run(&document).overwritten(&air), None);
+    assert_eq!(the_run(&document).overwritten(&first), None);
+    let other = read(10, 205.0);
+    assert_eq!(the_run(&document).overwritten(&other), Some(first));
+    let over = act(
+        document.clone(),
+        BenchAction::AddReading {
+            run,
+            reading: other,
+        },
+    );
+    let readings = the_run(&document).typed().to_vec();
+    let back = BenchAction::ChangeReadings { run, readings };
+    assert_eq!(act(over, back).bench, document.bench);
+    let unordered = vec![read(12, 1.0), read(10, 1.0)];
+    let unordered = Action::Bench(BenchAction::ChangeReadings {
+        run,
+        readings: unordered,
+    });
+    check_refused(&document, unordered, Field::At, Wrong::Gone);
+}
