@@ -54,7 +54,11 @@ pub(super) fn solve<'a>(
         bend_k: [settings.robust_k.unwrap_or(5.0); 2],
     };
     let mut converged = false;
-    let wild = wild_of(&problem);
+    // A bend that was asked for is all that is done to any reading.
+    let wild = match settings.robust_k {
+        None => wild_of(&problem),
+        Some(_) => vec![false; problem.scale.len()],
+    };
     quieten(&mut problem, &wild);
     let search = LevenbergMarquardt::new()
         .with_ftol(1e-9)
