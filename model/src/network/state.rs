@@ -261,9 +261,8 @@ impl State {
     /// by nothing in the middle of its mass. K.
     pub fn tilt(&mut self, net: &Network<'_>, by_k: f64) {
         let row = &net.parts.row;
-        let middles = row.middles();
-        for node in 0..row.count {
-            let node_c = self.node_c(net, node) + by_k * (2.0 * middles[node] - 1.0);
+        for (node, middle) in row.middles().into_iter().enumerate().take(row.count) {
+            let node_c = self.node_c(net, node) + by_k * (2.0 * middle - 1.0);
             let heat_j = net.curve.enthalpy_j(node_c);
             self.node_j[node] = row.mass_share[node] * heat_j;
             self.segment[node] = net.curve.segment_from(self.segment[node], heat_j);
