@@ -196,8 +196,15 @@ pub(super) fn value_of(speech: &Speech, parameter: Parameter, value: f64) -> Str
 
 fn curves(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
     let words = &speech.report.found;
-    let mut blocks = vec![Block::Heading(words.curve.to_owned())];
+    let mut blocks = Vec::new();
+    let is_one = told.fit.runs.len() == 1;
     for (run, name) in told.fit.runs.iter().zip(told.names) {
+        let heading = if is_one {
+            words.curve.to_owned()
+        } else {
+            (words.curve_of)(name)
+        };
+        blocks.push(Block::Heading(heading));
         blocks.extend(curve(speech, run, name));
         blocks.extend(left_over(speech, run, name));
     }

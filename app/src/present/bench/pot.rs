@@ -47,7 +47,9 @@ pub(super) fn limits(speech: &Speech, diagnosis: &Diagnosis, is_read: bool) -> V
     blocks.push(Block::Text(sentences.join(" ")));
     let ranked = diagnosis.limits.iter().take(TOLD);
     blocks.push(Block::List(
-        ranked.map(|ranked| tried(speech, ranked)).collect(),
+        ranked
+            .map(|ranked| tried(speech, ranked, diagnosis.water_kg))
+            .collect(),
     ));
     if fate.boils_s.is_none() {
         blocks.extend(advice(speech, diagnosis));
@@ -55,9 +57,11 @@ pub(super) fn limits(speech: &Speech, diagnosis: &Diagnosis, is_read: bool) -> V
     blocks
 }
 
-fn tried(speech: &Speech, ranked: &Ranked) -> String {
+fn tried(speech: &Speech, ranked: &Ranked, water_kg: f64) -> String {
     let words = &speech.report.found;
-    let with = (words.with)(&ranked.change, &|value| size(speech, &ranked.change, value));
+    let with = (words.with)(&ranked.change, &|value| {
+        size(speech, (&ranked.change, water_kg), value)
+    });
     match ranked.fate.boils_s {
         _ if !ranked.helps => (words.then_same)(&with),
         Some(boils_s) => (words.then_boils)(&with, &time(speech, boils_s)),
@@ -65,9 +69,11 @@ fn tried(speech: &Speech, ranked: &Ranked) -> String {
     }
 }
 
-/// How large a change is: a number, or a difference of temperatures with its unit.
-fn size(speech: &Speech, change: &Change, value: f64) -> String {
+/// How large a change is: a number, a difference of temperatures with its unit, or litres of the water
+/// that was in the pot.
+fn size(speech: &Speech, (change, water_kg): (&Change, f64), value: f64) -> String {
     match change {
+        Change::Water(_) => speech.formats.litres(value * water_kg),
         Change::Hotter(_) => speech.whole_difference(value),
         _ => speech.rough(value),
     }
@@ -81,7 +87,8 @@ fn advice(speech: &Speech, diagnosis: &Diagnosis) -> Vec<Block> {
         return blocks;
     }
     let line = |advice: &Advice| {
-        let what = (words.advise)(&advice.change, &|value| size(speech, &advice.change, value));
+        let change = (&advice.change, diagnosis.water_kg);
+        let what = (words.advise)(&advice.change, &|value| size(speech, change, value));
         let boils_s = advice.fate.boils_s?;
         let time = time(speech, boils_s);
         Some(match advice.cost {

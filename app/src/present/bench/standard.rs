@@ -6,9 +6,12 @@ use super::Speech;
 use super::found::{TENTH_SD, Told};
 use crate::bench::sheet::Block;
 use crate::components::Fact;
-use crate::i18n::format::Sure;
+use crate::i18n::format::{Sure, round_to};
 use crate::i18n::strings::report::text::Number;
 use crate::state::bench::KeptFit;
+
+/// \[s\]
+const HOUR_S: f64 = 3600.0;
 
 /// The figures, those of a standard with the conditions that do not hold.
 pub(super) fn figures(speech: &Speech, told: &Told<'_>) -> Vec<Block> {
@@ -50,6 +53,10 @@ fn own(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
     let n_litres = f64::from(figures.litres_per_charge);
     let (overnight, sun) = (figures.overnight_loss, figures.sun_to_food);
     let spread = told.kept.spread.unwrap_or_default();
+    // What is known to some hours is told in whole ones.
+    let is_rough = spread.hold_s.is_some_and(|sd| HOUR_S < TENTH_SD * sd);
+    let step_s = if is_rough { HOUR_S } else { 0.25 * HOUR_S };
+    let long: Number<'_> = &|seconds| formats.duration(round_to(seconds, step_s), Sure::Known);
     // The middle 8 of 10 of what may be, as in all tables. Name, value, its spread, how both are said, and what stands where there is no value.
     let rows = [
         (
@@ -77,7 +84,7 @@ fn own(speech: &Speech, told: &Told<'_>) -> Vec<Fact> {
             words.hold,
             figures.hold_s,
             spread.hold_s,
-            time,
+            long,
             words.longer,
         ),
         (

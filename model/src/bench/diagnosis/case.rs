@@ -80,6 +80,7 @@ impl Case<'_> {
             limits,
             advice,
             account: self.account()?,
+            water_kg: self.plan.pots.last().map_or(0.0, |pot| pot.water_kg),
         })
     }
 

@@ -136,6 +136,8 @@ pub struct Diagnosis {
     pub advice: Vec<Advice>,
     /// Where the heat went from the pot's going in to its coming out.
     pub account: HeatAccount,
+    /// Water in that pot as it went in. \[kg\]
+    pub water_kg: f64,
 }
 
 /// What a person knows beside the readings.

@@ -102,6 +102,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         heads: ["Figure", "with", "correlation"],
     },
     curve: "Readings and fitted curve",
+    curve_of: |run| format!("{run}: readings and fitted curve"),
     store_read: "Store, read",
     store_fitted: "Store, fitted",
     pot_read: "Pot, read",
@@ -151,7 +152,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
             format!("With a heater that takes {} times as much", number(*times))
         }
         Change::Panels(times) => format!("With {} times the panels", number(*times)),
-        Change::Water(share) => format!("With {} % of the water", number(100.0 * share)),
+        Change::Water(share) => format!("With {} of water", number(*share)),
     },
     then_boils: |with, time| format!("{with} it boils in {time}."),
     then_not: |with, hottest| format!("{with} it gets to {hottest} and does not boil."),
@@ -166,7 +167,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         ),
         Change::Mass(mass_kg) => format!("{} kg more of the store", number(*mass_kg)),
         Change::Hotter(rise_k) => format!(
-            "Charge the store {} hotter, where all its parts stand it",
+            "Charge the store {} hotter, with the thermostat set to it, where all its parts stand it",
             number(*rise_k)
         ),
         Change::NoLayer => "More metal, such as fins, through the melting store".to_owned(),
@@ -183,7 +184,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
             number(*times)
         ),
         Change::Panels(times) => format!("{} times the panels", number(*times)),
-        Change::Water(share) => format!("Less water: {} % of it", number(100.0 * share)),
+        Change::Water(share) => format!("Less water: {}", number(*share)),
     },
     costs: |advice, time, cost| format!("{advice}: boils in {time}, costs {cost}."),
     no_price: |advice, time| format!("{advice}: boils in {time}."),

@@ -108,6 +108,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         heads: ["Cifra", "con", "correlación"],
     },
     curve: "Lecturas y curva ajustada",
+    curve_of: |run| format!("{run}: lecturas y curva ajustada"),
     store_read: "Depósito, leído",
     store_fitted: "Depósito, ajustado",
     pot_read: "Olla, leída",
@@ -163,7 +164,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
             format!("Con una resistencia que toma {} veces más", number(*times))
         }
         Change::Panels(times) => format!("Con {} veces los paneles", number(*times)),
-        Change::Water(share) => format!("Con el {} % del agua", number(100.0 * share)),
+        Change::Water(share) => format!("Con {} de agua", number(*share)),
     },
     then_boils: |with, time| format!("{with} hierve en {time}."),
     then_not: |with, hottest| format!("{with} llega a {hottest} y no hierve."),
@@ -178,7 +179,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
         ),
         Change::Mass(mass_kg) => format!("{} kg más de depósito", number(*mass_kg)),
         Change::Hotter(rise_k) => format!(
-            "Cargar el depósito {} más caliente, si todas sus partes lo aguantan",
+            "Cargar el depósito {} más caliente, con el termostato puesto a ello, si todas sus partes lo aguantan",
             number(*rise_k)
         ),
         Change::NoLayer => "Más metal, como aletas, en el depósito que se funde".to_owned(),
@@ -195,7 +196,7 @@ pub(super) const FOUND: FoundWords = FoundWords {
             number(*times)
         ),
         Change::Panels(times) => format!("{} veces los paneles", number(*times)),
-        Change::Water(share) => format!("Menos agua: el {} %", number(100.0 * share)),
+        Change::Water(share) => format!("Menos agua: {}", number(*share)),
     },
     costs: |advice, time, cost| format!("{advice}: hierve en {time}, cuesta {cost}."),
     no_price: |advice, time| format!("{advice}: hierve en {time}."),

@@ -58,8 +58,10 @@ pub struct FoundWords {
     pub unit: fn(parameter: Parameter, number: &str) -> String,
     /// The correlations of the figures.
     pub hang_together: HangTogether,
-    /// Heads the plots.
+    /// Heads the plots of one run, and those of each of several.
     pub curve: &'static str,
+    /// See [`FoundWords::curve`].
+    pub curve_of: fn(run: &str) -> String,
     /// What was read of the store, and what the fitted cooker shows; the same of the pot.
     pub store_read: &'static str,
     /// See above.
