@@ -73,7 +73,10 @@ fn tried(speech: &Speech, ranked: &Ranked, water_kg: f64) -> String {
 /// that was in the pot.
 fn size(speech: &Speech, (change, water_kg): (&Change, f64), value: f64) -> String {
     match change {
-        Change::Water(_) => speech.formats.litres(value * water_kg),
+        // Downwards: with more it need not boil.
+        Change::Water(_) => speech
+            .formats
+            .litres((10.0 * value * water_kg).floor() / 10.0),
         Change::Hotter(_) => speech.whole_difference(value),
         _ => speech.rough(value),
     }
@@ -146,4 +149,25 @@ fn time(speech: &Speech, seconds: f64) -> String {
 
 fn hottest(speech: &Speech, fate: Fate) -> String {
     speech.formats.temperature(fate.hottest_c, Sure::Known)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::i18n::Language;
+    use crate::present::bench::speech;
+
+    #[test]
+    fn less_water_is_told_in_litres_that_do() {
+        let change = Change::Water(0.55);
+        let said = |language, water_kg| {
+            let speech = speech(language);
+            let size = |value| size(&speech, (&change, water_kg), value);
+            (speech.report.found.advise)(&change, &size).replace('\u{A0}', " ")
+        };
+        // 0.55 of 1.5 L are 0.825 L.
+        assert_eq!(said(Language::English, 1.5), "Less water: 0.8 L");
+        assert!(said(Language::Spanish, 1.5).starts_with("Menos agua: 0"));
+        assert_eq!(said(Language::English, 0.7), "Less water: 0.3 L");
+    }
 }
