@@ -268,7 +268,8 @@ proptest! {
         prop_assert!((exact_c - fast_c).abs() < 5.0, "{exact_c} {fast_c}");
     }
 
-    /// Times to boil within 1 %, to done and to dry within 2 %, or 20 s, or what three tenths of a
+    /// Times to boil within 1 %, to dry within 2 %, to done within 3 %, which is what a quarter of a kelvin
+    /// changes in a pot that simmers below the boil for hours; or 20 s, or what three tenths of a
     /// kelvin of the store change where a pot hardly gets there. The store after within 0.5 K.
     #[test]
     fn a_pot_agrees(
@@ -282,7 +283,7 @@ proptest! {
         let cooler = cook(&cooker, store_c - 1.0, &meal, 5);
         for (what, (exact, fast), (later, _), share) in [
             ("boils", boils, cooler[0], 0.01),
-            ("done", done, cooler[1], 0.02),
+            ("done", done, cooler[1], 0.03),
             ("dry", dry, cooler[2], 0.02),
         ] {
             if exact.is_finite() && fast.is_finite() {
