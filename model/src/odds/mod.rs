@@ -10,7 +10,7 @@
 //! hangs on.
 //!
 //! An hour of sky that nobody told is not taken for one that was: what is told of a day says most of
-//! the next hour, half of that of a far one, and leaves most of the doubt until many hours are told. A
+//! the next hour, less of a far one, and leaves most of the doubt until many hours are told. A
 //! day of which nothing was told is as the month before was told, which in a place of rains and dry
 //! seasons is known by some ten days of a diary.
 //! Where a diary gives one word for a morning, that is one look at the sky and no more.

@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 
 use super::build::small;
 use crate::local_time::Day;
-use crate::sun::{DayLog, HOURS_IN_COMMON, Sky, SolarDay};
+use crate::sun::{DayLog, HOURS_IN_COMMON, SHADOWLESS_INDEX, Sky, SolarDay};
 
 /// Of what an hour's light does not share with its day, the part that goes on into the next hour: 0.38
 /// to 0.44 (Aguiar and Collares-Pereira, Solar Energy 49 (1992) 167, from memory).
@@ -102,8 +102,8 @@ fn of_log(log: &DayLog, day: Day, latitude_deg: f64) -> Option<f64> {
         DayLog::SunHours(hours) => {
             let solar = SolarDay::new(latitude_deg, day.of_year()).ok()?;
             let sunny = solar.sunshine_share(*hours).ok()?;
-            // The FAO's radiation of the day over that of one without cloud.
-            Some(deviate_of((0.25 + 0.5 * sunny) / 0.75))
+            // A mean of its hours, sunny or not: the deviate of a mean light would be another.
+            Some(sunny * deviate(Sky::Clear) + (1.0 - sunny) * deviate_of(SHADOWLESS_INDEX))
         }
         DayLog::Hourly(told) => {
             let told = told.iter().flatten();
@@ -201,6 +201,7 @@ mod tests {
     use super::*;
     use crate::odds::noise::normal_quantile;
 
+    const LATITUDE_DEG: f64 = 10.0;
     /// A place that is as any other.
     const EVEN: Usual = Usual {
         middle: 0.0,
@@ -218,7 +219,7 @@ mod tests {
     fn before(logs: &[DayLog]) -> Usual {
         let days = (1..).map(|back| Day(20_500).plus(-back));
         let skies = days.zip(logs.iter().copied()).collect();
-        Usual::before(&skies, (Day(0), Day(20_500)), 10.0)
+        Usual::before(&skies, (Day(0), Day(20_500)), LATITUDE_DEG)
     }
 
     #[test]
@@ -294,20 +295,20 @@ mod tests {
         assert!((left - (0.1 + RUNS_ON * 0.9)).abs() < 0.01, "{left}");
     }
 
-    /// One hour of the same light, by hand: a far hour follows it by 0.5 / 1.1 and keeps 1 - 0.25 / 1.1
-    /// of its variance; the next one by 0.7 / 1.1, and 1 - 0.49 / 1.1.
+    /// One hour of the same light, by hand: a far hour follows it by 0.6 / 1.1 and keeps 1 - 0.36 / 1.1
+    /// of its variance; the next one by 0.76 / 1.1, and 1 - 0.5776 / 1.1.
     #[test]
     fn one_hour_does_not_stand_for_the_day() {
         let hours = told(&[(8, Sky::Clear)]);
         let (far, next) = (hours[20], hours[9]);
-        assert!((far.middle - 0.5 / 1.1).abs() < 1e-4, "{far:?}");
+        assert!((far.middle - 0.6 / 1.1).abs() < 1e-4, "{far:?}");
         assert!(
-            (far.sd().powi(2) - (1.0 - 0.25 / 1.1)).abs() < 1e-4,
+            (far.sd().powi(2) - (1.0 - 0.36 / 1.1)).abs() < 1e-4,
             "{far:?}"
         );
-        assert!((next.middle - 0.7 / 1.1).abs() < 1e-4, "{next:?}");
+        assert!((next.middle - 0.76 / 1.1).abs() < 1e-4, "{next:?}");
         assert!(
-            (next.sd().powi(2) - (1.0 - 0.49 / 1.1)).abs() < 1e-4,
+            (next.sd().powi(2) - (1.0 - 0.5776 / 1.1)).abs() < 1e-4,
             "{next:?}"
         );
     }
@@ -349,12 +350,21 @@ mod tests {
         );
         let sunny = before(&[DayLog::SunHours(10.5); 10]);
         assert!(0.3 < sunny.middle && sunny.variance < 0.05, "{sunny:?}");
+        // A day half sunny is the same by words and by its count, but for what shade lets through.
+        let mut half = [Some(Sky::Grey); 24];
+        half[..12].fill(Some(Sky::Clear));
+        let by_words = before(&[DayLog::Hourly(half); 10]);
+        let daylight_h = SolarDay::new(LATITUDE_DEG, Day(20_499).of_year());
+        let counted = DayLog::SunHours(0.5 * daylight_h.unwrap().daylight_h);
+        let by_count = before(&[counted; 10]);
+        let off = by_count.middle - by_words.middle;
+        assert!(off.abs() < 0.06, "{by_count:?} {by_words:?}");
         // Two hours are no day, and what is long ago is not looked at.
         let mut few = [None; 24];
         few[8..10].fill(Some(Sky::Dark));
         assert_eq!(before(&[DayLog::Hourly(few)]), before(&[]));
         let skies = [(Day(20_400), grey)].into_iter().collect();
-        let late = Usual::before(&skies, (Day(0), Day(20_500)), 10.0);
+        let late = Usual::before(&skies, (Day(0), Day(20_500)), LATITUDE_DEG);
         assert_eq!(late, before(&[]));
     }
 }

@@ -24,18 +24,18 @@ pub enum Unlogged {
 
 /// Share of the variance of an hour's light that the whole day has in common: two hours of one day
 /// are correlated by it. Inferred.
-pub(crate) const HOURS_IN_COMMON: f64 = 0.5;
+pub(crate) const HOURS_IN_COMMON: f64 = 0.6;
 
 /// Least relative deviation of an hour that nobody looked at. From memory.
 const UNSEEN_RELATIVE_SD: f64 = 0.50;
 /// How far the FAO's relation is off for one day. From memory.
-const ANGSTROM_RELATIVE_SD: f64 = 0.12;
+pub(crate) const ANGSTROM_RELATIVE_SD: f64 = 0.12;
 /// How far brighter and darker cloud are from the mean of the hours without sun, as a share of
 /// it: overcast skies range from about 0.15 to 0.6 of a clear one. From memory.
 const DULL_SPREAD: f64 = 0.4;
 /// Share of the clear-sky light that is left while the sun does not cast shadows: the FAO's
 /// overcast day over its clear day, 0.25 / 0.75. Only the spread between hours rests on it.
-const SHADOWLESS_INDEX: f64 = 1.0 / 3.0;
+pub(crate) const SHADOWLESS_INDEX: f64 = 1.0 / 3.0;
 
 /// The skies of the 24 hours of a day, from hourly words.
 ///
@@ -208,7 +208,7 @@ mod tests {
         let mut clear = [0.0; 24];
         clear[6..18].fill(1.0);
         let usual = Sky::ORDINARY.hour().mean_index();
-        for (told, seen_share) in [(1, 0.5), (2, 2.0 / 3.0), (9, 0.9)] {
+        for (told, seen_share) in [(1, 0.6), (2, 1.2 / 1.6), (9, 5.4 / 5.8)] {
             let mut logged = [None; 24];
             logged[3] = Some(Sky::Dark);
             logged[6..6 + told].fill(Some(Sky::Clear));

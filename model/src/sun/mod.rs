@@ -28,7 +28,7 @@ pub use clear_sky::{
 pub use daily::{ROUNDING_H, SolarDay};
 pub use daylight::Daylight;
 pub use error::SunError;
-pub(crate) use log::HOURS_IN_COMMON;
+pub(crate) use log::{ANGSTROM_RELATIVE_SD, HOURS_IN_COMMON, SHADOWLESS_INDEX};
 pub use log::{DayLog, Unlogged};
 pub use plane::{Plane, faiman_cell_c};
 pub use position::{SunPosition, sun_position};
