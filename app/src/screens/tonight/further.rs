@@ -48,7 +48,6 @@ impl Scene {
     /// Works out, bit by bit, what takes longer than the answer.
     pub(super) fn work_further(self) {
         let shell = self.shell;
-        let (further, found) = (self.further, self.found);
         let now = shell.clock.now();
         let turn = Memo::new(move |_| now.get().0.div_euclid(ANEW_S));
         let by_odds = Memo::new(move |_| {
@@ -61,13 +60,14 @@ impl Scene {
                 turn.track();
                 self.plan.track();
                 shell.estimates.beliefs().follow_diary();
-                further.set(Further::default());
-                found.set(None);
+                self.outdated.set_value(true);
+                self.draw_soon();
                 reached.set_value(Reached::default());
                 by_odds.get().is_some()
             },
             move |_| {
                 let begun_ms = clock::ms();
+                self.forget_outdated();
                 let Some((meal, put_in)) = self.meal_asked() else {
                     return false;
                 };
@@ -130,6 +130,23 @@ impl Scene {
         let tried = std::mem::take(&mut reached.found);
         self.found.try_set(Some(belief.best(meal, put_in, tried)));
         false
+    }
+
+    /// Lets go what was worked out for something else.
+    pub(super) fn forget_outdated(&self) {
+        if self.outdated.try_update_value(std::mem::take) == Some(true) {
+            let plan = self.plan.get_untracked();
+            self.worked_for.set_value(Some(plan));
+            self.further.set(Further::default());
+            self.found.set(None);
+        }
+    }
+
+    /// The latest time, where it was worked out for the plan that stands.
+    pub(super) fn latest(&self) -> Option<Option<LocalTime>> {
+        let plan = self.plan.get();
+        let is_for_it = self.worked_for.with_value(|it| it.as_ref() == Some(&plan));
+        self.further.get().latest.filter(|_| is_for_it)
     }
 
     /// The latest time where nothing is told by odds, as while a long diary is walked.

@@ -78,7 +78,7 @@ fn TheAnswer(scene: Scene, danger: Memo<Option<CareView>>) -> impl IntoView {
     let shown = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
             Asked::Answered(question, answer) => {
-                let (odds, latest) = (scene.odds.get(), scene.further.get().latest);
+                let (odds, latest) = (scene.odds.get(), scene.latest());
                 Some(say(shell, |voice| match odds {
                     Some(odds) => verdict_by_odds(voice, question, answer, &odds, latest),
                     None => verdict(voice, question, answer, latest.flatten()),
