@@ -19,7 +19,7 @@ use crate::state::refused::{Field, Refused, Wrong};
 
 pub(super) use facts::{OutBy, out_by};
 pub(super) use odds::{Awaited, awaited};
-pub use odds::{is_good_enough, is_told_by_odds, is_worth_starting, verdict_by_odds};
+pub use odds::{is_good, is_good_enough, is_told_by_odds, is_worth_starting, verdict_by_odds};
 
 /// What was asked.
 #[derive(Debug, Clone, PartialEq)]

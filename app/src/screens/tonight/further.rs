@@ -11,6 +11,7 @@ use super::scene::{Asked, Scene, air_at, say};
 use crate::components::{FactList, Panel};
 use crate::platform::clock;
 use crate::present::tonight::chances::{Breakfast, Further, chances};
+use crate::present::tonight::help::latest_beside;
 use crate::present::tonight::verdict::is_good_enough;
 use crate::screens::later::bit_by_bit;
 
@@ -35,6 +36,8 @@ struct Reached {
     trials: Trials,
     /// The changes that were found.
     found: Vec<Improvement>,
+    /// The latest time for nine chances in ten, found over a part of what may be.
+    latest: Option<LocalTime>,
 }
 
 impl Reached {
@@ -96,7 +99,13 @@ impl Scene {
         let told = match reached.figure {
             0 => {
                 let latest = trials.bit(|trials| belief.latest_put_in_by(meal, trials));
-                latest.map(|latest| further.try_update(|further| further.latest = Some(latest)))
+                if let Some(latest) = latest {
+                    reached.latest = latest;
+                }
+                let is_told = !self.is_help_needed();
+                latest.map(|latest| {
+                    further.try_update(|further| further.latest = is_told.then_some(latest))
+                })
             }
             1 => {
                 let most = trials.bit(|trials| belief.most_by(meal, put_in, trials));
@@ -121,15 +130,22 @@ impl Scene {
         };
         let Some(told) = told else { return true };
         reached.next();
-        let is_needed = self
-            .odds
-            .with_untracked(|odds| odds.as_ref().is_some_and(|odds| !is_good_enough(odds)));
+        let is_needed = self.is_help_needed();
         if told.is_some() && reached.figure < FIGURES + if is_needed { KINDS_OF_HELP } else { 0 } {
             return true;
         }
         let tried = std::mem::take(&mut reached.found);
+        if is_needed {
+            let latest = latest_beside(reached.latest, put_in, &tried);
+            (self.further).try_update(|further| further.latest = latest);
+        }
         self.found.try_set(Some(belief.best(meal, put_in, tried)));
         false
+    }
+
+    fn is_help_needed(&self) -> bool {
+        self.odds
+            .with_untracked(|odds| odds.as_ref().is_some_and(|odds| !is_good_enough(odds)))
     }
 
     /// Lets go what was worked out for something else.

@@ -147,7 +147,12 @@ impl Judged {
 
 /// Whether the odds are told as good enough to plan on, so that no help is needed.
 pub fn is_good_enough(odds: &Odds) -> bool {
-    let (n, m) = odds.ready().n_in_m();
+    is_good(odds.ready())
+}
+
+/// Whether a chance is told as nine in ten or more.
+pub fn is_good(chance: Chance) -> bool {
+    let (n, m) = chance.n_in_m();
     let (least_n, least_m) = Chance::new(Chance::NINE_IN_TEN).n_in_m();
     least_n * m <= n * least_m
 }
