@@ -91,7 +91,7 @@ fn TheAnswer(scene: Scene, danger: Memo<Option<CareView>>) -> impl IntoView {
     let first = shown.get_untracked()?;
     let view = Signal::derive(move || shown.get().unwrap_or_else(|| first.clone()));
     Some(view! {
-        <Verdict view test="verdict">
+        <Verdict view is_first=scene.is_first test="verdict">
             <Danger danger=Signal::derive(move || danger.get()) />
             <SunWanted scene />
         </Verdict>

@@ -71,6 +71,8 @@ pub(super) struct Scene {
     pub(super) asked: Memo<Asked>,
     /// The odds of what is asked; none where the answer is told without.
     pub(super) odds: Memo<Option<Odds>>,
+    /// Whether they are by some of what may be, until all of it is asked.
+    pub(super) is_first: Memo<bool>,
     /// Both as they are listed, drawn and accounted for below, which follows once the answer is painted.
     pub(super) drawn: RwSignal<(Asked, Option<Odds>)>,
     pub(super) helps: Memo<Helps>,
@@ -117,7 +119,8 @@ impl Scene {
             daylight,
         };
         let asked = Memo::new(move |_| scenery.ask());
-        let odds = in_two_steps(asked, scenery);
+        let answered = in_two_steps(asked, scenery);
+        let odds = Memo::new(move |_| answered.with(|(odds, _)| *odds));
         let found = RwSignal::new(None);
         let drawn = RwSignal::new((Asked::Nothing, None::<Odds>));
         let scene = Self {
@@ -127,6 +130,7 @@ impl Scene {
             air_c,
             asked,
             odds,
+            is_first: Memo::new(move |_| answered.with(|(_, is_first)| *is_first)),
             helps: Memo::new(move |_| {
                 drawn.with(|(asked, odds)| match odds {
                     Some(odds) => scenery.helps_by_odds(asked, odds, found.get()),
@@ -185,40 +189,44 @@ impl Scene {
     }
 }
 
-/// The odds. Where they take long, as of a store that is cut into several, a change of the plan is
+/// The odds, and whether they are by some of what may be. Where they take long, as of a store that is cut into several, a change of the plan is
 /// answered by some of what may be; all of it is asked once nothing has changed for a while.
-fn in_two_steps(asked: Memo<Asked>, scenery: Scenery) -> Memo<Option<Odds>> {
+fn in_two_steps(asked: Memo<Asked>, scenery: Scenery) -> Memo<(Option<Odds>, bool)> {
     let rounds = RwSignal::new(0_u32);
-    // What was answered last, and whether all of it ever took too long, or was left for later. What is
-    // quick for one dish is not for the next.
+    // What was answered last, and whether all of it ever took too long: what is quick for one dish is
+    // not for the next.
     let last = StoredValue::new((0, None));
-    let (is_slow, is_left) = (StoredValue::new(false), StoredValue::new(false));
-    let odds = Memo::new(move |_| {
+    let is_slow = StoredValue::new(false);
+    let answered = Memo::new(move |_| {
         let (round, plan) = (rounds.get(), Some(scenery.plan.get()));
         let (last_round, last_plan) = last.get_value();
         let is_tap = last_round == round && last_plan != plan;
         let by_all = !(is_tap && is_slow.get_value());
         last.set_value((round, plan));
-        is_left.set_value(!by_all);
         let begun_ms = clock::ms();
         let odds = asked.with(|asked| scenery.odds(asked, by_all));
         if by_all && odds.is_some() && SLOW_MS < clock::ms() - begun_ms {
             is_slow.set_value(true);
         }
-        odds
+        (odds, !by_all)
     });
+    let is_first = move || answered.with_untracked(|(_, is_first)| *is_first);
     // The first answer by some of a belief has to find them first: not while somebody waits.
     let readied = StoredValue::new(None::<SharedBelief>);
     let belief = scenery.shell.estimates.belief();
     bit_by_bit(
         move || {
             asked.track();
-            odds.track();
+            answered.track();
             let is_new = is_slow.get_value() && readied.with_value(|it| *it != belief.get());
-            is_left.get_value() || is_new
+            is_first() || is_new
         },
         move |_| {
-            if is_left.try_get_value() == Some(true) {
+            // The person may have left the page meanwhile.
+            let Some((_, is_first)) = answered.try_get_untracked() else {
+                return false;
+            };
+            if is_first {
                 rounds.try_update(|rounds| *rounds = rounds.wrapping_add(1));
             } else if let Some(belief) = belief.try_get_untracked() {
                 readied.try_update_value(|it| *it = belief);
@@ -229,7 +237,7 @@ fn in_two_steps(asked: Memo<Asked>, scenery: Scenery) -> Memo<Option<Odds>> {
             false
         },
     );
-    odds
+    answered
 }
 
 /// Odds that take longer are answered in two steps. \[ms\]
