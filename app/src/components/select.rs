@@ -39,14 +39,15 @@ pub fn Select(
 ) -> impl IntoView {
     let name = unique("select");
     let notes = format!("{name}-notes");
-    let line = move |option: SelectOption| {
+    let line = |option: SelectOption| {
         let SelectOption { key, label } = option;
-        let own = key.clone();
-        view! {
-            <option value=key selected=move || picked.get() == own>
-                {label}
-            </option>
-        }
+        view! { <option value=key>{label}</option> }
+    };
+    // The list alone follows what is picked: as many options as there are would have to be looked
+    // through at each tap. Where the options are others, it is put there anew.
+    let held = move || {
+        options.with(|_| ());
+        picked.get()
     };
     let on_change = move |event: web_sys::Event| {
         on_pick.run(event_target_value(&event));
@@ -67,7 +68,7 @@ pub fn Select(
                     id=name
                     data-test=test
                     aria-describedby=notes.clone()
-                    prop:value=picked
+                    prop:value=held
                     on:change=on_change
                 >
                     {move || options.get().into_iter().map(line).collect_view()}

@@ -59,6 +59,9 @@ pub fn Verdict(
     /// What it says now.
     #[prop(into)]
     view: Signal<VerdictView>,
+    /// Whether it is a first answer: a screen reader waits for the whole one, and says it once.
+    #[prop(into)]
+    is_first: Signal<bool>,
     /// The hook for tests.
     #[prop(optional)]
     test: Option<&'static str>,
@@ -69,7 +72,7 @@ pub fn Verdict(
     let facts = Signal::derive(move || view.get().facts);
     view! {
         <div class="verdict" data-tone=move || view.get().tone.name() data-test=test>
-            <div class="verdict__answer" role="status" aria-live="polite" aria-atomic="true">
+            <div class="verdict__answer" role="status" aria-live="polite" aria-atomic="true" aria-busy=move || is_first.get().then_some("true")>
                 {move || view! { <Glyph icon=view.get().tone.icon() /> }}
                 <p class="verdict__headline">{move || view.get().headline}</p>
                 <p class="verdict__figure">{move || view.get().figure}</p>

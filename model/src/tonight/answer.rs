@@ -15,7 +15,7 @@ const FOLLOW_S: i64 = 5 * 3600;
 /// How long after the meal's hour the plot goes on. \[s\]
 const PLOT_S: i64 = 1800;
 /// A pot is looked at this often to see whether it can come out. \[s\]
-const LOOK_S: i64 = 60;
+const LOOK_S: i64 = 300;
 /// And this often where only the instants count, which are found exactly either way. \[s\]
 const GLANCE_S: i64 = 600;
 /// Step of the points for the plot. \[s\]

@@ -203,15 +203,17 @@ impl<'a> Course<'a> {
         }
     }
 
-    /// Carries the store to `to`; nothing happens if it is there already.
+    /// Carries the store to `to`; nothing happens if it is there already. Tells what of the sun's heat
+    /// it took: less than came where it is cut out. \[J\]
     pub(super) fn advance(
         &self,
         state: &mut State,
         to: LocalTime,
         ledger: &mut Ledger,
         watch: &mut impl Watch,
-    ) -> Result<(), TonightError> {
+    ) -> Result<f64, TonightError> {
         let mut at = local(state.time_s());
+        let mut taken_j = 0.0;
         while at < to {
             let next = self.next_change(at).min(to);
             let (heater_w, air_c) = self.weather.at(at);
@@ -238,15 +240,22 @@ impl<'a> Course<'a> {
             };
             #[expect(clippy::cast_precision_loss, reason = "at most half an hour")]
             let duration_s = next.since_s(at) as f64;
+            let sun_w = sun_w * self.leaning.charging;
+            let heater_w = sun_w + top_up_w;
             let span = Span {
                 duration_s,
-                heater_w: sun_w * self.leaning.charging + top_up_w,
+                heater_w,
                 air_c,
             };
+            let before_j = ledger.heater_j;
             run(net, state, &span, ledger, watch)?;
+            if 0.0 < heater_w {
+                // A second charge at the same time is cut out together with the sun's.
+                taken_j += (ledger.heater_j - before_j) * sun_w / heater_w;
+            }
             at = next;
         }
-        Ok(())
+        Ok(taken_j)
     }
 
     /// The next instant after `at` at which power, air or cover may change.

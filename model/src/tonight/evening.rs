@@ -71,6 +71,7 @@ pub struct Evening {
     /// Stores at `from`.
     states: [State; 3],
     points: Vec<Point>,
+    taken: Vec<(Day, f64)>,
     doubts: Vec<Doubt>,
     site: Site,
     wear: Option<Wear>,
@@ -130,7 +131,7 @@ impl Evening {
             .map_or(today, |day| day.clamp(earliest, today));
         let weather = Weather::new(&rig, &journal.skies, first, today.plus(DAYS_AHEAD), now)?;
         let mut points = Track::every(POINT_STEP_S, first.start());
-        let as_told = carried(
+        let (as_told, taken) = carried(
             &rig,
             &weather,
             journal,
@@ -143,7 +144,8 @@ impl Evening {
         let (dim, bright) = (guessed(Guess::Dim)?, guessed(Guess::Bright)?);
         let leaning = |leaning, weather| {
             let unwatched = &mut Track::default();
-            carried(&rig, weather, journal, leaning, (lately, from), unwatched)
+            let span = (lately, from);
+            carried(&rig, weather, journal, leaning, span, unwatched).map(|(state, _)| state)
         };
         let states = [
             as_told,
@@ -159,6 +161,7 @@ impl Evening {
             wear: Wear::of(&cooker.store, journal, &points.points, today)?,
             site: *site,
             points: points.points,
+            taken,
             doubts: doubts(journal, first, today),
             rig,
         })
@@ -197,6 +200,34 @@ impl Evening {
     /// Store and pots of the past, each half hour.
     pub fn points(&self) -> &[Point] {
         &self.points
+    }
+
+    /// What the store took of the sun's heat on a day, by the figures as they stand: not what came
+    /// while it was cut out, or the heater off. A day that is not over is carried on to its end with
+    /// the sky that is expected. None for a day that was not carried through. \[J\]
+    ///
+    /// # Errors
+    ///
+    /// As [`Evening::new`].
+    pub fn sun_taken_j(&self, day: Day) -> Result<Option<f64>, TonightError> {
+        let Some((_, taken_j)) = self.taken.iter().find(|(of, _)| *of == day) else {
+            return Ok(None);
+        };
+        let [as_told, ..] = &self.states;
+        let mut state = *as_told;
+        let course = Course::new(&self.rig, self.weather(), &self.journal, Leaning::AS_TOLD)?;
+        let end = day.plus(1).start();
+        let to_come = acts(&self.journal);
+        let to_come = (to_come.iter()).filter(|(at, _)| self.from < *at && *at < end);
+        let mut sum_j = *taken_j;
+        let (ledger, watch) = (&mut Ledger::default(), &mut Track::default());
+        for (at, act) in to_come {
+            sum_j += course.advance(&mut state, *at, ledger, watch)?;
+            course.act(&mut state, *act)?;
+        }
+        Ok(Some(
+            sum_j + course.advance(&mut state, end, ledger, watch)?,
+        ))
     }
 
     /// The wear of a sugar alcohol; `None` where nothing wears. The store is carried as worn as that.
@@ -307,7 +338,8 @@ impl Evening {
     }
 }
 
-/// Carries a cold store from the start of a day through the journal.
+/// Carries a cold store from the start of a day through the journal. Tells of each day what it took
+/// of the sun's heat. \[J\]
 fn carried(
     rig: &Rig,
     weather: &Weather,
@@ -315,10 +347,23 @@ fn carried(
     leaning: Leaning,
     (first, until): (Day, LocalTime),
     track: &mut Track,
-) -> Result<State, TonightError> {
+) -> Result<(State, Vec<(Day, f64)>), TonightError> {
     let course = Course::new(rig, weather, journal, leaning)?;
     let mut state = course.cold(first.start())?;
     let mut ledger = Ledger::default();
+    let mut taken = vec![(first, 0.0)];
+    let mut advance = |state: &mut State, to: LocalTime| {
+        while let Some((day, taken_j)) = taken.last_mut() {
+            let midnight = day.plus(1).start();
+            *taken_j += course.advance(state, to.min(midnight), &mut ledger, track)?;
+            if to < midnight {
+                break;
+            }
+            let next = day.plus(1);
+            taken.push((next, 0.0));
+        }
+        Ok::<(), TonightError>(())
+    };
     for (at, act) in acts(journal) {
         if until < at {
             break;
@@ -326,11 +371,11 @@ fn carried(
         if seconds(at) < state.time_s() {
             continue;
         }
-        course.advance(&mut state, at, &mut ledger, track)?;
+        advance(&mut state, at)?;
         course.act(&mut state, act)?;
     }
-    course.advance(&mut state, until, &mut ledger, track)?;
-    Ok(state)
+    advance(&mut state, until)?;
+    Ok((state, taken))
 }
 
 fn doubts(journal: &Journal, first: Day, today: Day) -> Vec<Doubt> {

@@ -88,7 +88,8 @@ impl<'a> Stay<'a> {
 
     fn run(&mut self, to: LocalTime) -> Result<(), TonightError> {
         self.course
-            .advance(&mut self.state, to, &mut self.ledger, &mut self.watch)
+            .advance(&mut self.state, to, &mut self.ledger, &mut self.watch)?;
+        Ok(())
     }
 
     /// Looks at the pot, for the first time since `since_s`.

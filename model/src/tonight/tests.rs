@@ -405,3 +405,61 @@ fn every_preset_boils_rice_for_four_after_clear_days() {
         );
     }
 }
+
+/// The thermostat leaves in the sun what the store has no room for.
+#[test]
+fn what_the_store_takes_of_a_day_is_what_there_was_room_for() {
+    let evening_of = |cutout_c: f64| {
+        let mut cooker = cooker();
+        cooker.store.cutout_c = cutout_c;
+        Evening::new(
+            &site(),
+            &cooker,
+            &under(Sky::Clear),
+            clock(12, 0),
+            clock(12, 0),
+        )
+        .unwrap()
+    };
+    let yesterday = today().plus(-1);
+    let day_j = |evening: &Evening, day| evening.weather().day_heat_j(day).unwrap();
+    let (high, low) = (evening_of(640.0), evening_of(120.0));
+    for day in [yesterday, today()] {
+        // Never cut out, it takes all, to the step of the reckoning.
+        let all_j = high.sun_taken_j(day).unwrap().unwrap();
+        let came_j = day_j(&high, day);
+        assert!((all_j / came_j - 1.0).abs() < 1e-6, "{all_j} of {came_j}");
+        let some_j = low.sun_taken_j(day).unwrap().unwrap();
+        assert!(some_j < 0.7 * day_j(&low, day), "{some_j}");
+    }
+    // The first day begins cold: what it holds at the end, and what it lost, is all it took. Heated
+    // from the air's 20 odd degrees to 120 °C, 12 kg of aluminium take 0.9 kJ/kgK: 1.1 MJ at least.
+    let first_j = low.sun_taken_j(yesterday).unwrap().unwrap();
+    assert!(1.0e6 < first_j, "{first_j}");
+    for day in [today().plus(-2), today().plus(1)] {
+        assert_eq!(high.sun_taken_j(day).unwrap(), None);
+    }
+}
+
+/// What is topped up is not the sun's, and a heater that is off takes nothing.
+#[test]
+fn what_the_sun_gave_is_told_apart() {
+    let with = |what| {
+        let at = today().at_s(6 * 3600);
+        let mut journal = under(Sky::Clear);
+        journal.events.push(Event { at, what });
+        let now = clock(12, 0);
+        let mut cooker = cooker();
+        cooker.store.cutout_c = 640.0;
+        let evening = Evening::new(&site(), &cooker, &journal, now, now).unwrap();
+        evening.sun_taken_j(today()).unwrap().unwrap()
+    };
+    let plain_j = with(What::LidOpen { for_s: 0 });
+    let topped_up_j = with(What::TopUp {
+        heat_w: 100.0,
+        for_s: 3 * 3600,
+    });
+    assert!((topped_up_j / plain_j - 1.0).abs() < 1e-6);
+    let off_j = with(What::HeaterOff { for_s: 14 * 3600 });
+    assert!(off_j.abs() < 1.0, "{off_j}");
+}

@@ -25,6 +25,10 @@ pub(super) const DIARY: Diary = Diary {
     comes_to_if_it_stays: |energy| {
         format!("If the sky stays as it is, today can give about {energy} to the store.")
     },
+    took_all: "The store took all of it.",
+    took: |energy| format!("The store took about {energy} of it."),
+    has_room_for_all: "The store has room for all of it.",
+    has_room: |energy| format!("The store has room for about {energy} of it."),
     full_at: |cutout| format!("At {cutout} the store is full and takes no more."),
     like_the_told: "Hours that were not told are taken to be like those that were.",
     nothing_told: |energy| {

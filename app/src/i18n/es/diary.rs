@@ -25,6 +25,10 @@ pub(super) const DIARY: Diary = Diary {
     comes_to_if_it_stays: |energy| {
         format!("Si el cielo sigue así, hoy puede dar unos {energy} al depósito.")
     },
+    took_all: "El depósito lo recibió todo.",
+    took: |energy| format!("De eso, el depósito recibió unos {energy}."),
+    has_room_for_all: "En el depósito cabe todo.",
+    has_room: |energy| format!("De eso, en el depósito caben unos {energy}."),
     full_at: |cutout| format!("A {cutout} el depósito está lleno y no recibe más."),
     like_the_told: "Las horas no anotadas se toman como las anotadas.",
     nothing_told: |energy| {

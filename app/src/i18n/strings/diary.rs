@@ -49,7 +49,15 @@ pub struct Diary {
     pub comes_to: Say,
     /// The same on a day that is not over, with the last sky taken for what is to come.
     pub comes_to_if_it_stays: Say,
-    /// Under each of these and the next: where the store takes no more of it.
+    /// Under each of these and the next, of a day that is over: the store took all of it.
+    pub took_all: &'static str,
+    /// The same of a part of it.
+    pub took: Say,
+    /// Of today: there is room for all of it in the store.
+    pub has_room_for_all: &'static str,
+    /// The same of a part of it.
+    pub has_room: Say,
+    /// After a part: where the store takes no more of it.
     pub full_at: Say,
     /// After it: how hours that have gone by and were not told are taken.
     pub like_the_told: &'static str,

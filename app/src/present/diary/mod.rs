@@ -3,6 +3,7 @@
 pub mod doubts;
 pub mod draft;
 pub mod entries;
+pub mod heat;
 pub mod last_days;
 pub mod sun;
 

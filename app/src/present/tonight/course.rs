@@ -153,12 +153,11 @@ fn told_at(
 ) -> Happens {
     let seen = seen.map(|at| (at, Sure::Known));
     let told = told.map(|at| {
-        let sure = if question.is_in {
-            Sure::Near
+        if question.is_in {
+            Voice::told(at, Sure::Near, question.stay())
         } else {
-            Voice::told_by(at, ends, question.meal.eat_at)
-        };
-        (at, sure)
+            Voice::told_by(at, ends, question.stay())
+        }
     });
     seen.or(told)
 }

@@ -8,6 +8,7 @@ use model::pot::{Lid, Pot, PotSize, Wrap};
 use model::tonight::Help;
 
 use super::plan::amounts;
+use super::verdict::is_good;
 use super::{Voice, ended};
 use crate::i18n::format::{Sure, round_to};
 use crate::present::odds::{figure, odds};
@@ -44,6 +45,33 @@ pub fn that_help(
         is_better && (may_do(found) || !is_any && OddsWord::Unlikely <= then.word())
     };
     (found.into_iter().filter(is_help).collect(), is_any)
+}
+
+/// The latest time for nine chances in ten beside the changes that were tried for a pot that is not
+/// good enough at `put_in`. The time was found over a part of what may be, and the changes are told by
+/// all of it: theirs count. None where the part denies what is told of the pot.
+pub fn latest_beside(
+    latest: Option<LocalTime>,
+    put_in: LocalTime,
+    tried: &[Improvement],
+) -> Option<Option<LocalTime>> {
+    let mut is_denied = false;
+    for found in tried {
+        match found.help {
+            Help::EarlierIn { put_in: at } | Help::WaitForSun { put_in: at }
+                if is_good(found.ready()) =>
+            {
+                return Some(Some(at));
+            }
+            Help::EarlierIn { .. } => is_denied = true,
+            _ => {}
+        }
+    }
+    match latest {
+        Some(_) if is_denied => Some(None),
+        Some(latest) => (latest < put_in).then_some(Some(latest)),
+        None => Some(None),
+    }
 }
 
 /// The same with the odds that it gives.
@@ -278,5 +306,26 @@ mod tests {
         assert_eq!(offered(0.02, &[0.7, 0.3, 0.12]), (vec![0.7], true));
         // The same figure, and a worse one.
         assert_eq!(offered(0.62, &[0.64, 0.97, 0.5]), (vec![0.97], true));
+    }
+
+    /// No figure for a time stands beside another for the same time.
+    #[test]
+    fn the_latest_time_is_told_by_the_changes_that_were_tried() {
+        let at = |minute: i64| LocalTime(60_000 + 60 * minute);
+        let earlier = |p_done| {
+            let put_in = at(-30);
+            vec![Improvement {
+                help: Help::EarlierIn { put_in },
+                p_done,
+            }]
+        };
+        let told = |latest, tried: &[Improvement]| latest_beside(latest, at(0), tried);
+        assert_eq!(told(None, &earlier(0.9)), Some(Some(at(-30))));
+        assert_eq!(told(Some(at(-30)), &earlier(0.8)), Some(None));
+        assert_eq!(told(None, &earlier(0.8)), Some(None));
+        assert_eq!(told(Some(at(-5)), &[]), Some(Some(at(-5))));
+        assert_eq!(told(None, &[]), Some(None));
+        // A pot that is not good enough then is not told to be so later.
+        assert_eq!(told(Some(at(20)), &[]), None);
     }
 }

@@ -41,49 +41,78 @@ impl Voice<'_> {
         (self.strings.common.about_time)(&self.time(at, sure))
     }
 
-    /// How closely a time must be told, at least as closely as `sure`, so that rounding does not
-    /// carry it over the meal's hour: what is late must not read as ready.
-    fn beside(at: LocalTime, sure: Sure, meal: LocalTime) -> Sure {
-        [sure, Sure::Near]
+    /// An estimated time as it is told: what to write, and how closely, at least as closely as `sure`.
+    /// Rounding does not carry it over the meal's hour, since what is late must not read as ready;
+    /// nor does it read as the moment at which the pot goes in, soon after which it is rounded up.
+    fn told(at: LocalTime, sure: Sure, stay: Stay) -> (LocalTime, Sure) {
+        let Stay { put_in, eat_at } = stay;
+        let at = at.max(put_in.plus_s(60));
+        let is_like = |told: LocalTime| put_in < told && (told <= eat_at) == (at <= eat_at);
+        let next = at.ceil_to_s(Sure::Near.step_s());
+        if let Some(sure) = [sure, Sure::Near]
             .into_iter()
-            .find(|sure| (sure.round(at) <= meal) == (at <= meal))
-            .unwrap_or(Sure::Known)
+            .find(|sure| is_like(sure.round(at)))
+        {
+            (at, sure)
+        } else if Sure::Near.round(at) <= put_in && is_like(next) {
+            (next, Sure::Near)
+        } else {
+            (at, Sure::Known)
+        }
+    }
+
+    /// An estimated time in words: `about 18:40`.
+    fn about_in(&self, at: LocalTime, sure: Sure, stay: Stay) -> String {
+        let (at, sure) = Self::told(at, sure, stay);
+        self.about(at, sure)
+    }
+
+    /// An end of a span that has no other.
+    fn near(&self, at: LocalTime, stay: Stay) -> String {
+        let (at, sure) = Self::told(at, Sure::Near, stay);
+        self.time(at, sure)
     }
 
     /// An estimated time with the span it lies in, where that is wider than the rounding.
     fn estimate(
         &self,
-        told: LocalTime,
+        middle: LocalTime,
         ends: Option<(LocalTime, LocalTime)>,
-        meal: LocalTime,
+        stay: Stay,
     ) -> Estimate {
-        let at = self.about(told, Self::told_by(told, ends, meal));
+        let (at, sure) = Self::told_by(middle, ends, stay);
+        let at = self.about(at, sure);
         let Some((early, late)) = ends else {
             return Estimate { at, span: None };
         };
-        let (early, late) = (early.min(late).min(told), early.max(late).max(told));
+        let (early, late) = (early.min(late).min(middle), early.max(late).max(middle));
         let sure = Sure::of_band_s(seconds(late, early));
+        let soonest = stay.put_in.plus_s(1).ceil_to_s(Sure::Near.step_s());
+        let (from, to) = (sure.round(early).max(soonest), sure.round(late));
         // Ends that lie one step of the rounding apart say no more than 'about' does.
-        let is_wide = sure.step_s() < sure.round(late).since_s(sure.round(early));
+        let is_wide = sure.step_s() < to.since_s(from);
         // A day that both share is told once.
-        let is_one_day = sure.round(early).day() == sure.round(late).day();
-        let from = if is_one_day {
-            self.formats.clock(early, sure)
+        let told = if from.day() == to.day() {
+            self.formats.clock(from, Sure::Known)
         } else {
-            self.time(early, sure)
+            self.time(from, Sure::Known)
         };
-        let span = is_wide.then(|| (from, self.time(late, sure)));
+        let span = is_wide.then(|| (told, self.time(to, Sure::Known)));
         Estimate { at, span }
     }
 
-    /// How closely an estimated time is told, by the width of the span it lies in: the same
-    /// wherever it stands.
-    fn told_by(told: LocalTime, ends: Option<(LocalTime, LocalTime)>, meal: LocalTime) -> Sure {
+    /// How an estimated time is told, by the width of the span it lies in: the same wherever it
+    /// stands.
+    fn told_by(
+        middle: LocalTime,
+        ends: Option<(LocalTime, LocalTime)>,
+        stay: Stay,
+    ) -> (LocalTime, Sure) {
         let by_width = ends.map_or(Sure::Rough, |(early, late)| {
-            let (early, late) = (early.min(late).min(told), early.max(late).max(told));
+            let (early, late) = (early.min(late).min(middle), early.max(late).max(middle));
             Sure::of_band_s(seconds(late, early))
         });
-        Self::beside(told, by_width, meal)
+        Self::told(middle, by_width, stay)
     }
 
     /// The hottest that a pot gets that does not boil. Finer near the boil, so that it is not
@@ -96,6 +125,13 @@ impl Voice<'_> {
         };
         self.formats.temperature(hottest_c, sure)
     }
+}
+
+/// When a pot goes in, and when it is eaten: what is told lies on the right side of both.
+#[derive(Debug, Clone, Copy)]
+struct Stay {
+    put_in: LocalTime,
+    eat_at: LocalTime,
 }
 
 /// An estimated time in words.

@@ -109,7 +109,7 @@ pub fn running(
     let put_in = voice.time(question.put_in, Sure::Known);
     let (mut lines, mut sure) = (Vec::new(), Vec::new());
     if let Some(answer) = answer {
-        sure.extend(span(voice, meal, answer, odds));
+        sure.extend(span(voice, question, answer, odds));
         if let Some(odds) = odds {
             sure.extend(chances(voice, meal, odds));
         }
@@ -235,7 +235,8 @@ fn clock(
         return match when.p50.filter(|_| is_good) {
             Some(until) if voice.now < until => {
                 let (left, done) = wait(voice, question, until);
-                let left = (words.at_in)(&voice.about(until, Sure::Near), &left);
+                let until = voice.about_in(until, Sure::Near, question.stay());
+                let left = (words.at_in)(&until, &left);
                 still(headline.to_owned(), left, done, icon)
             }
             Some(_) => {
@@ -256,7 +257,7 @@ fn clock(
             return still(late.to_owned(), words.about_now.to_owned(), 1.0, icon);
         }
         let (left, done) = wait(voice, question, until);
-        let headline = headline(&voice.about(until, Sure::Near));
+        let headline = headline(&voice.about_in(until, Sure::Near, question.stay()));
         still(headline, (words.in_time)(&left), done, icon)
     };
     match (has_boiled, boils_at, ready_at) {
@@ -305,19 +306,25 @@ fn left_sure(until: LocalTime, now: LocalTime) -> Sure {
 }
 
 /// Between which times it happens, as long as nobody has said that it did.
-fn span(voice: &Voice<'_>, meal: &Meal, answer: &Answer, odds: Option<&Odds>) -> Option<String> {
+fn span(
+    voice: &Voice<'_>,
+    question: &Question,
+    answer: &Answer,
+    odds: Option<&Odds>,
+) -> Option<String> {
     let words = &voice.strings.tonight.running;
+    let (meal, stay) = (&question.meal, question.stay());
     if let Some(odds) = odds {
         if is_seen_ready(meal) {
             return None;
         }
         let band = awaited(voice, meal, odds).when;
         let early = band.p10?;
-        let not_before = || (words.not_before)(&voice.time(early, Sure::Near));
+        let not_before = || (words.not_before)(&voice.near(early, stay));
         let Some(middle) = band.p50 else {
             return Some(not_before());
         };
-        let span = voice.estimate(middle, band.p10.zip(band.p90), meal.eat_at);
+        let span = voice.estimate(middle, band.p10.zip(band.p90), stay);
         return match span.span {
             Some((from, to)) => Some((words.between)(&from, &to)),
             None => band.p90.is_none().then(not_before),
@@ -326,7 +333,7 @@ fn span(voice: &Voice<'_>, meal: &Meal, answer: &Answer, odds: Option<&Odds>) ->
     let is_open = meal.outcome.boiled_at.is_none() && meal.outcome.not_boiled_by.is_none();
     let told = answer.as_told.boils_at.filter(|_| is_open)?;
     let ends = answer.against.boils_at.zip(answer.in_favour.boils_at)?;
-    let (from, to) = voice.estimate(told, Some(ends), meal.eat_at).span?;
+    let (from, to) = voice.estimate(told, Some(ends), stay).span?;
     Some((words.between)(&from, &to))
 }
 

@@ -13,7 +13,6 @@ use model::presets::Preset;
 use model::sun::{DayLog, Daylight, Sky};
 use model::tonight::{Answer, Evening, Site, Verdict};
 
-use super::Voice;
 use super::care::care;
 use super::course::course;
 use super::heat::heat;
@@ -23,6 +22,7 @@ use super::plan::amounts;
 use super::running::{is_over, running};
 use super::store::{Boils, column, store_sure};
 use super::verdict::{Question, verdict};
+use super::{Stay, Voice};
 use crate::components::{CautionLevel, ClockView, Icon, VerdictTone, VerdictView};
 use crate::i18n::Language;
 use crate::i18n::format::{ClockStyle, Formats, LocaleFormat, Sure};
@@ -307,13 +307,18 @@ fn a_sentence_ends_with_one_full_stop_whatever_the_clock() {
     }
 }
 
+fn stay(put_in: LocalTime, eat_at: LocalTime) -> Stay {
+    Stay { put_in, eat_at }
+}
+
 #[test]
 fn times_that_differ_by_less_than_they_are_known_have_no_span() {
+    let stay = stay(clock(17, 0), clock(20, 0));
     in_english(|voice| {
         let told = clock(18, 36);
-        let near = voice.estimate(told, Some((clock(18, 34), clock(18, 39))), clock(20, 0));
+        let near = voice.estimate(told, Some((clock(18, 34), clock(18, 39))), stay);
         assert_eq!((near.at.as_str(), near.span), ("about 18:35", None));
-        let wide = voice.estimate(told, Some((clock(19, 5), clock(18, 24))), clock(20, 0));
+        let wide = voice.estimate(told, Some((clock(19, 5), clock(18, 24))), stay);
         assert_eq!(wide.span, Some(("18:30".into(), "19:00".into())));
     });
 }
@@ -321,7 +326,8 @@ fn times_that_differ_by_less_than_they_are_known_have_no_span() {
 /// Done at 19:35 is too late for half past seven, and must not be rounded to it.
 #[test]
 fn a_time_past_the_meal_is_not_rounded_back_to_it() {
-    let meal = clock(19, 30);
+    let by = |eat_at| stay(clock(17, 0), eat_at);
+    let meal = by(clock(19, 30));
     in_english(|voice| {
         for (minute, told) in [
             (31, "about 19:31"),
@@ -336,9 +342,35 @@ fn a_time_past_the_meal_is_not_rounded_back_to_it() {
         assert_eq!(voice.estimate(clock(19, 26), None, meal).at, "about 19:30");
         // A meal at an odd minute: what is in time does not read as late either.
         assert_eq!(
-            voice.estimate(clock(19, 24), None, clock(19, 25)).at,
+            voice.estimate(clock(19, 24), None, by(clock(19, 25))).at,
             "about 19:25"
         );
+    });
+}
+
+/// Nothing boils as it goes in, however hot the store is and however widely its time is known.
+#[test]
+fn what_follows_on_the_pot_going_in_does_not_read_as_that_moment() {
+    let in_at = clock(18, 30);
+    let long = stay(in_at, clock(19, 30));
+    in_english(|voice| {
+        for (minute, told) in [
+            (30, "about 18:35"),
+            (31, "about 18:35"),
+            (33, "about 18:35"),
+            (36, "about 18:35"),
+            (38, "about 18:45"),
+        ] {
+            let at = clock(18, minute);
+            assert_eq!(voice.estimate(at, None, long).at, told);
+            let wide = voice.estimate(at, Some((in_at, clock(19, 20))), long);
+            assert_eq!(wide.at, told);
+            assert_eq!(wide.span.unwrap().0, "18:35");
+        }
+        // Rounded up it would be late.
+        let short = stay(in_at, clock(18, 34));
+        assert_eq!(voice.estimate(clock(18, 32), None, short).at, "about 18:32");
+        assert_eq!(voice.near(clock(18, 31), long), "18:35");
     });
 }
 

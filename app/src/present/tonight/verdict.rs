@@ -11,7 +11,7 @@ use model::journal::Meal;
 use model::local_time::LocalTime;
 use model::tonight::{Answer, Forecast, Verdict};
 
-use super::{Voice, ended};
+use super::{Stay, Voice, ended};
 use crate::components::{VerdictTone, VerdictView};
 use crate::i18n::format::Sure;
 use crate::i18n::refusal::refusal;
@@ -19,7 +19,7 @@ use crate::state::refused::{Field, Refused, Wrong};
 
 pub(super) use facts::{OutBy, out_by};
 pub(super) use odds::{Awaited, awaited};
-pub use odds::{is_good_enough, is_told_by_odds, is_worth_starting, verdict_by_odds};
+pub use odds::{is_good, is_good_enough, is_told_by_odds, is_worth_starting, verdict_by_odds};
 
 /// What was asked.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,6 +38,15 @@ pub struct Question {
     pub sky_is_logged: bool,
     /// Whether today's sun is up, or was, and nobody logged it.
     pub lacks_sun: bool,
+}
+
+impl Question {
+    pub(super) fn stay(&self) -> Stay {
+        Stay {
+            put_in: self.put_in,
+            eat_at: self.meal.eat_at,
+        }
+    }
 }
 
 /// What becomes of the pot with the figures as they stand.
@@ -203,21 +212,30 @@ fn sentence(voice: &Voice<'_>, question: &Question, answer: &Answer, course: Cou
     let eat_at = question.meal.eat_at;
     let eaten = voice.time(eat_at, Sure::Known);
     let hottest = voice.hottest(told.hottest_c, question.boiling_c);
-    let about = |at| voice.about(at, Voice::beside(at, Sure::Rough, eat_at));
+    // As the figures below tell it.
+    let about = |at, when: fn(&Forecast) -> Option<LocalTime>| {
+        let ends = when(&answer.against).zip(when(&answer.in_favour));
+        voice.estimate(at, ends, question.stay()).at
+    };
+    let ready = |at| about(at, |forecast| forecast.ready_at);
+    let boils = |at| about(at, |forecast| forecast.boils_at);
     match course {
         Course::Boils if is_done_at_the_boil(question) => (words.boils)(&eaten),
         Course::Boils => (words.boils_and_done)(&eaten),
         Course::Cooks => (words.done_without_boil)(&hottest, &eaten),
         Course::Spoils(spoils_at) => {
             let hot = voice.formats.temperature(HOLD_HOT_C.value, Sure::Known);
-            (words.spoils)(&hot, &about(spoils_at))
+            (words.spoils)(
+                &hot,
+                &voice.about_in(spoils_at, Sure::Rough, question.stay()),
+            )
         }
-        Course::CooksLate(ready_at) => (words.done_late)(&hottest, &eaten, &about(ready_at)),
+        Course::CooksLate(ready_at) => (words.done_late)(&hottest, &eaten, &ready(ready_at)),
         Course::BoilsOnly => match told.ready_at {
-            Some(ready_at) => (words.done_later)(&eaten, &about(ready_at)),
+            Some(ready_at) => (words.done_later)(&eaten, &ready(ready_at)),
             None => (words.not_done)(&eaten),
         },
-        Course::BoilsLate(boils_at) => (words.boils_later)(&eaten, &about(boils_at)),
+        Course::BoilsLate(boils_at) => (words.boils_later)(&eaten, &boils(boils_at)),
         Course::Burns(dry_at) => (words.boils_dry)(&voice.about(dry_at, Sure::Rough)),
         Course::Cold => (words.never_boils)(
             &hottest,

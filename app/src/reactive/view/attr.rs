@@ -182,8 +182,9 @@ impl ShownAttr {
     }
 }
 
-/// Touches an attribute only where it is another. What a field holds is put there each time, since
-/// the person may have changed it meanwhile.
+/// Touches an attribute only where it is another. What a field holds is looked at each time, since
+/// the person may have changed it meanwhile; put there though it is the same, it would have the browser
+/// lay out the field anew.
 fn put(
     element: &web_sys::Element,
     place: Place,
@@ -208,7 +209,10 @@ fn put(
             } else {
                 JsValue::from_str(value.as_deref().unwrap_or_default())
             };
-            let _ = js_sys::Reflect::set(element, &JsValue::from_str(name), &held);
+            let name = JsValue::from_str(name);
+            if js_sys::Reflect::get(element, &name).as_ref() != Ok(&held) {
+                let _ = js_sys::Reflect::set(element, &name, &held);
+            }
         }
     }
     last.replace(Some(value));

@@ -10,13 +10,14 @@ use super::scene::{Scene, say, say_refused};
 use crate::components::{
     Button, Fold, Icon, NumberField, NumberFieldText, Panel, SkyPick, SkyRow, SunHours,
 };
-use crate::i18n::format::Sure;
 use crate::i18n::refusal::parse_refusal;
+use crate::present::diary::heat::{comes_to, room, untold};
 use crate::present::diary::sun::{
-    SUN_HOUR_STEPS, all_day, cells, comes_to, drawn, is_all_day, is_worth_undoing, onward,
-    onward_words, possible_h, tapped, told_at_once, untold,
+    SUN_HOUR_STEPS, all_day, cells, drawn, is_all_day, is_worth_undoing, onward, onward_words,
+    possible_h, tapped, told_at_once,
 };
 use crate::present::typed::stepped;
+use crate::screens::later::painted;
 use crate::shell::toasts::ToastAbout;
 use crate::state::action::{Action, Done};
 use crate::state::parse;
@@ -102,24 +103,29 @@ pub(super) fn DaySun(scene: Scene) -> impl IntoView {
             })
         })
     });
-    // What the day can give is told as if there were room for all of it.
+    // The way of the store through the last days takes longer than what the day can give.
+    let taken = painted(Memo::new(move |_| {
+        let evening = shell.estimates.evening().get()?.ok()?;
+        let day = scene.day.get();
+        Some((day, evening.sun_taken_j(day).ok().flatten()?))
+    }));
     let cutout_c = shell.store.read(|document| {
         let store = &document.cooker_in_use()?.cooker.store;
         (!store.charges.is_empty()).then_some(store.cutout_c)
     });
-    let full_at = Memo::new(move |_| {
-        heat_j.get()?;
-        let cutout_c = cutout_c.get()?;
+    let room = Memo::new(move |_| {
+        let (came_j, cutout_c) = (heat_j.get()?, cutout_c.get()?);
+        let day = scene.day.get();
+        let taken_j = (taken.get()).and_then(|(of, taken_j)| (of == day).then_some(taken_j));
         Some(say(shell, |voice| {
-            let cutout = voice.formats.temperature(cutout_c, Sure::Known);
-            (voice.strings.diary.full_at)(&cutout)
+            room(voice, day, came_j, taken_j, cutout_c)
         }))
     });
     let is_told = Memo::new(move |_| scene.log.with(Option::is_some));
     view! {
         <Panel heading test="day-sun">
             <p class="lead" aria-live="polite" data-test="comes-to">{line}</p>
-            {move || full_at.get().map(|said| view! { <p class="aside">{said}</p> })}
+            {move || room.get().map(|said| view! { <p data-test="room">{said}</p> })}
             {move || {
                 if has_sun.get() {
                     view! { <Told scene /> }

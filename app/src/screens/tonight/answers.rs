@@ -36,19 +36,18 @@ fn note(shell: Shell, what: What) {
 #[component]
 pub(super) fn Helps(scene: Scene) -> impl IntoView {
     let words = scene.shell.words;
+    let drawn = scene.drawn;
     let is_needed = Memo::new(move |_| {
-        scene.asked.with(|asked| match asked {
-            Asked::Answered(..) if scene.odds.with(Option::is_some) => {
-                scene.odds.get().is_some_and(|odds| !is_good_enough(&odds))
-            }
-            Asked::Answered(_, answer) => answer.verdict != Verdict::Yes,
-            Asked::Refused(..) => true,
-            Asked::Nothing | Asked::NoEstimate => false,
+        drawn.with(|drawn| match drawn {
+            (Asked::Answered(..), Some(odds)) => !is_good_enough(odds),
+            (Asked::Answered(_, answer), None) => answer.verdict != Verdict::Yes,
+            (Asked::Refused(..), _) => true,
+            (Asked::Nothing | Asked::NoEstimate, _) => false,
         })
     });
     let is_hopeless = Memo::new(move |_| {
         scene.helps.with(|helps| helps.views.is_empty())
-            && scene.asked.with(|asked| match (asked, scene.odds.get()) {
+            && drawn.with(|drawn| match drawn {
                 (Asked::Answered(..), Some(odds)) => {
                     odds.p_done < HOPELESS && scene.found.with(Option::is_some)
                 }
@@ -56,8 +55,9 @@ pub(super) fn Helps(scene: Scene) -> impl IntoView {
                 _ => false,
             })
     });
-    let is_looked_for =
-        Memo::new(move |_| scene.odds.with(Option::is_some) && scene.found.with(Option::is_none));
+    let is_looked_for = Memo::new(move |_| {
+        drawn.with(|(_, odds)| odds.is_some()) && scene.found.with(Option::is_none)
+    });
     let line = move |help: HelpView| {
         let HelpView {
             sentence,

@@ -11,6 +11,7 @@ use super::scene::{Asked, Scene, air_at, say};
 use crate::components::{FactList, Panel};
 use crate::platform::clock;
 use crate::present::tonight::chances::{Breakfast, Further, chances};
+use crate::present::tonight::help::latest_beside;
 use crate::present::tonight::verdict::is_good_enough;
 use crate::screens::later::bit_by_bit;
 
@@ -35,6 +36,8 @@ struct Reached {
     trials: Trials,
     /// The changes that were found.
     found: Vec<Improvement>,
+    /// The latest time for nine chances in ten, found over a part of what may be.
+    latest: Option<LocalTime>,
 }
 
 impl Reached {
@@ -48,7 +51,6 @@ impl Scene {
     /// Works out, bit by bit, what takes longer than the answer.
     pub(super) fn work_further(self) {
         let shell = self.shell;
-        let (further, found) = (self.further, self.found);
         let now = shell.clock.now();
         let turn = Memo::new(move |_| now.get().0.div_euclid(ANEW_S));
         let by_odds = Memo::new(move |_| {
@@ -61,13 +63,14 @@ impl Scene {
                 turn.track();
                 self.plan.track();
                 shell.estimates.beliefs().follow_diary();
-                further.set(Further::default());
-                found.set(None);
+                self.outdated.set_value(true);
+                self.draw_soon();
                 reached.set_value(Reached::default());
                 by_odds.get().is_some()
             },
             move |_| {
                 let begun_ms = clock::ms();
+                self.forget_outdated();
                 let Some((meal, put_in)) = self.meal_asked() else {
                     return false;
                 };
@@ -96,7 +99,13 @@ impl Scene {
         let told = match reached.figure {
             0 => {
                 let latest = trials.bit(|trials| belief.latest_put_in_by(meal, trials));
-                latest.map(|latest| further.try_update(|further| further.latest = Some(latest)))
+                if let Some(latest) = latest {
+                    reached.latest = latest;
+                }
+                let is_told = !self.is_help_needed();
+                latest.map(|latest| {
+                    further.try_update(|further| further.latest = is_told.then_some(latest))
+                })
             }
             1 => {
                 let most = trials.bit(|trials| belief.most_by(meal, put_in, trials));
@@ -121,15 +130,39 @@ impl Scene {
         };
         let Some(told) = told else { return true };
         reached.next();
-        let is_needed = self
-            .odds
-            .with_untracked(|odds| odds.as_ref().is_some_and(|odds| !is_good_enough(odds)));
+        let is_needed = self.is_help_needed();
         if told.is_some() && reached.figure < FIGURES + if is_needed { KINDS_OF_HELP } else { 0 } {
             return true;
         }
         let tried = std::mem::take(&mut reached.found);
+        if is_needed {
+            let latest = latest_beside(reached.latest, put_in, &tried);
+            (self.further).try_update(|further| further.latest = latest);
+        }
         self.found.try_set(Some(belief.best(meal, put_in, tried)));
         false
+    }
+
+    fn is_help_needed(&self) -> bool {
+        self.odds
+            .with_untracked(|odds| odds.as_ref().is_some_and(|odds| !is_good_enough(odds)))
+    }
+
+    /// Lets go what was worked out for something else.
+    pub(super) fn forget_outdated(&self) {
+        if self.outdated.try_update_value(std::mem::take) == Some(true) {
+            let plan = self.plan.get_untracked();
+            self.worked_for.set_value(Some(plan));
+            self.further.set(Further::default());
+            self.found.set(None);
+        }
+    }
+
+    /// The latest time, where it was worked out for the plan that stands.
+    pub(super) fn latest(&self) -> Option<Option<LocalTime>> {
+        let plan = self.plan.get();
+        let is_for_it = self.worked_for.with_value(|it| it.as_ref() == Some(&plan));
+        self.further.get().latest.filter(|_| is_for_it)
     }
 
     /// The latest time where nothing is told by odds, as while a long diary is walked.

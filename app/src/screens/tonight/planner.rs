@@ -78,7 +78,7 @@ fn TheAnswer(scene: Scene, danger: Memo<Option<CareView>>) -> impl IntoView {
     let shown = Memo::new(move |_| {
         scene.asked.with(|asked| match asked {
             Asked::Answered(question, answer) => {
-                let (odds, latest) = (scene.odds.get(), scene.further.get().latest);
+                let (odds, latest) = (scene.odds.get(), scene.latest());
                 Some(say(shell, |voice| match odds {
                     Some(odds) => verdict_by_odds(voice, question, answer, &odds, latest),
                     None => verdict(voice, question, answer, latest.flatten()),
@@ -91,7 +91,7 @@ fn TheAnswer(scene: Scene, danger: Memo<Option<CareView>>) -> impl IntoView {
     let first = shown.get_untracked()?;
     let view = Signal::derive(move || shown.get().unwrap_or_else(|| first.clone()));
     Some(view! {
-        <Verdict view test="verdict">
+        <Verdict view is_first=scene.is_first test="verdict">
             <Danger danger=Signal::derive(move || danger.get()) />
             <SunWanted scene />
         </Verdict>

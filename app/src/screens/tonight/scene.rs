@@ -16,6 +16,7 @@ use crate::present::tonight::store::store_sure;
 use crate::present::tonight::verdict::{Question, is_good_enough, is_told_by_odds};
 use crate::screens::later::{after_paint, bit_by_bit};
 use crate::shell::Shell;
+use crate::shell::beliefs::SharedBelief;
 use crate::shell::estimates::SharedEvening;
 use crate::state::action::{Action, check_meal};
 use crate::state::document::{Document, Household};
@@ -70,6 +71,8 @@ pub(super) struct Scene {
     pub(super) asked: Memo<Asked>,
     /// The odds of what is asked; none where the answer is told without.
     pub(super) odds: Memo<Option<Odds>>,
+    /// Whether they are by some of what may be, until all of it is asked.
+    pub(super) is_first: Memo<bool>,
     /// Both as they are listed, drawn and accounted for below, which follows once the answer is painted.
     pub(super) drawn: RwSignal<(Asked, Option<Odds>)>,
     pub(super) helps: Memo<Helps>,
@@ -77,6 +80,12 @@ pub(super) struct Scene {
     pub(super) further: RwSignal<Further>,
     /// The changes that help by the odds; none while they are looked for.
     pub(super) found: RwSignal<Option<Vec<Improvement>>>,
+    /// The plan that both are worked out for.
+    pub(super) worked_for: StoredValue<Option<Plan>>,
+    /// Whether both are of something that is past, and go once the answer is painted.
+    pub(super) outdated: StoredValue<bool>,
+    /// Whether what follows is drawn soon.
+    draws_soon: StoredValue<bool>,
 }
 
 impl Scene {
@@ -110,8 +119,10 @@ impl Scene {
             daylight,
         };
         let asked = Memo::new(move |_| scenery.ask());
-        let odds = in_two_steps(asked, scenery);
+        let answered = in_two_steps(asked, scenery);
+        let odds = Memo::new(move |_| answered.with(|(odds, _)| *odds));
         let found = RwSignal::new(None);
+        let drawn = RwSignal::new((Asked::Nothing, None::<Odds>));
         let scene = Self {
             shell,
             plan,
@@ -119,15 +130,19 @@ impl Scene {
             air_c,
             asked,
             odds,
+            is_first: Memo::new(move |_| answered.with(|(_, is_first)| *is_first)),
             helps: Memo::new(move |_| {
-                asked.with(|asked| match odds.get() {
-                    Some(odds) => scenery.helps_by_odds(asked, &odds, found.get()),
+                drawn.with(|(asked, odds)| match odds {
+                    Some(odds) => scenery.helps_by_odds(asked, odds, found.get()),
                     None => scenery.helps(asked),
                 })
             }),
-            drawn: RwSignal::new((Asked::Nothing, None)),
+            drawn,
             further: RwSignal::new(Further::default()),
             found,
+            worked_for: StoredValue::new(None),
+            outdated: StoredValue::new(false),
+            draws_soon: StoredValue::new(false),
         };
         scene.draw_later();
         scene.work_further();
@@ -135,20 +150,27 @@ impl Scene {
     }
 
     fn draw_later(self) {
-        let waits = StoredValue::new(false);
-        let draw = move || {
-            // The person may have left the page meanwhile.
-            if waits.try_update_value(|waits| *waits = false).is_some() {
-                let now = (self.asked.get_untracked(), self.odds.get_untracked());
-                self.drawn.set(now);
-            }
-        };
         effect(move || {
             self.asked.track();
             self.odds.track();
-            if !waits.get_value() {
-                waits.set_value(true);
-                after_paint(draw);
+            self.draw_soon();
+        });
+    }
+
+    /// Draws what follows from the answer once that is painted.
+    pub(super) fn draw_soon(self) {
+        if self.draws_soon.get_value() {
+            return;
+        }
+        self.draws_soon.set_value(true);
+        after_paint(move || {
+            // The person may have left the page meanwhile.
+            if self.draws_soon.try_update_value(std::mem::take).is_some() {
+                self.forget_outdated();
+                let now = (self.asked.get_untracked(), self.odds.get_untracked());
+                if self.drawn.with_untracked(|drawn| *drawn != now) {
+                    self.drawn.set(now);
+                }
             }
         });
     }
@@ -167,39 +189,55 @@ impl Scene {
     }
 }
 
-/// The odds. Where they take long, as of a store that is cut into several, a change of the plan is
+/// The odds, and whether they are by some of what may be. Where they take long, as of a store that is cut into several, a change of the plan is
 /// answered by some of what may be; all of it is asked once nothing has changed for a while.
-fn in_two_steps(asked: Memo<Asked>, scenery: Scenery) -> Memo<Option<Odds>> {
+fn in_two_steps(asked: Memo<Asked>, scenery: Scenery) -> Memo<(Option<Odds>, bool)> {
     let rounds = RwSignal::new(0_u32);
-    // What was answered last, and whether all of it took too long, or was left for later.
+    // What was answered last, and whether all of it ever took too long: what is quick for one dish is
+    // not for the next.
     let last = StoredValue::new((0, None));
-    let (is_slow, is_left) = (StoredValue::new(false), StoredValue::new(false));
-    let odds = Memo::new(move |_| {
+    let is_slow = StoredValue::new(false);
+    let answered = Memo::new(move |_| {
         let (round, plan) = (rounds.get(), Some(scenery.plan.get()));
         let (last_round, last_plan) = last.get_value();
         let is_tap = last_round == round && last_plan != plan;
         let by_all = !(is_tap && is_slow.get_value());
         last.set_value((round, plan));
-        is_left.set_value(!by_all);
         let begun_ms = clock::ms();
         let odds = asked.with(|asked| scenery.odds(asked, by_all));
-        if by_all && odds.is_some() {
-            is_slow.set_value(SLOW_MS < clock::ms() - begun_ms);
+        if by_all && odds.is_some() && SLOW_MS < clock::ms() - begun_ms {
+            is_slow.set_value(true);
         }
-        odds
+        (odds, !by_all)
     });
+    let is_first = move || answered.with_untracked(|(_, is_first)| *is_first);
+    // The first answer by some of a belief has to find them first: not while somebody waits.
+    let readied = StoredValue::new(None::<SharedBelief>);
+    let belief = scenery.shell.estimates.belief();
     bit_by_bit(
         move || {
             asked.track();
-            odds.track();
-            is_left.get_value()
+            answered.track();
+            let is_new = is_slow.get_value() && readied.with_value(|it| *it != belief.get());
+            is_first() || is_new
         },
         move |_| {
-            rounds.try_update(|rounds| *rounds = rounds.wrapping_add(1));
+            // The person may have left the page meanwhile.
+            let Some((_, is_first)) = answered.try_get_untracked() else {
+                return false;
+            };
+            if is_first {
+                rounds.try_update(|rounds| *rounds = rounds.wrapping_add(1));
+            } else if let Some(belief) = belief.try_get_untracked() {
+                readied.try_update_value(|it| *it = belief);
+                let _ = asked
+                    .try_get_untracked()
+                    .map(|asked| scenery.odds(&asked, false));
+            }
             false
         },
     );
-    odds
+    answered
 }
 
 /// Odds that take longer are answered in two steps. \[ms\]
@@ -298,22 +336,24 @@ impl Scenery {
 
     fn helps_by_odds(&self, asked: &Asked, odds: &Odds, found: Option<Vec<Improvement>>) -> Helps {
         let (views, may_do) = match asked {
-            Asked::Answered(question, _) if !is_good_enough(odds) => self.plan.with(|plan| {
-                say(self.shell, |voice| {
-                    let found = found.unwrap_or_default();
-                    let (found, may_do) = that_help(voice, odds.ready(), found);
-                    let views = found
-                        .into_iter()
-                        .map(|found| {
-                            let view = with_odds(voice, plan, &question.meal, &found);
-                            (found.help.is_earlier(), view)
-                        })
-                        .filter(|(is_earlier, view)| !is_earlier || !self.spoils(&view.plan))
-                        .map(|(_, view)| view)
-                        .collect();
-                    (views, may_do)
+            Asked::Answered(question, _) if !is_good_enough(odds) => {
+                self.plan.with_untracked(|plan| {
+                    say(self.shell, |voice| {
+                        let found = found.unwrap_or_default();
+                        let (found, may_do) = that_help(voice, odds.ready(), found);
+                        let views = found
+                            .into_iter()
+                            .map(|found| {
+                                let view = with_odds(voice, plan, &question.meal, &found);
+                                (found.help.is_earlier(), view)
+                            })
+                            .filter(|(is_earlier, view)| !is_earlier || !self.spoils(&view.plan))
+                            .map(|(_, view)| view)
+                            .collect();
+                        (views, may_do)
+                    })
                 })
-            }),
+            }
             _ => (Vec::new(), true),
         };
         let reach = if may_do {
@@ -342,9 +382,9 @@ impl Scenery {
         };
         match asked {
             Asked::Nothing | Asked::NoEstimate => all(Vec::new()),
-            Asked::Refused(question, _) => all(self
-                .plan
-                .with(|plan| say(self.shell, |voice| that_fits(voice, plan, &question.meal)))),
+            Asked::Refused(question, _) => all(self.plan.with_untracked(|plan| {
+                say(self.shell, |voice| that_fits(voice, plan, &question.meal))
+            })),
             Asked::Answered(_, answer) if answer.verdict == Verdict::Yes => all(Vec::new()),
             Asked::Answered(question, _) => {
                 let Some(Offers { reach, helps }) = self
@@ -353,7 +393,7 @@ impl Scenery {
                 else {
                     return all(Vec::new());
                 };
-                let views = self.plan.with(|plan| {
+                let views = self.plan.with_untracked(|plan| {
                     say(self.shell, |voice| {
                         helps
                             .into_iter()

@@ -41,14 +41,18 @@ pub(super) fn facts(
         Course::Cooks | Course::CooksLate(_) | Course::Cold
             if answer.as_told.boils_at.is_none() =>
         {
-            earliest(voice, answer, course, |forecast| forecast.boils_at)
+            earliest(voice, question, answer, course, |forecast| {
+                forecast.boils_at
+            })
         }
         _ => happens(voice, question, answer, |forecast| forecast.boils_at),
     };
     let done = match answer.as_told.ready_at {
         _ if is_done_at_the_boil(question) => None,
         Some(_) => happens(voice, question, answer, |forecast| forecast.ready_at),
-        None => earliest(voice, answer, course, |forecast| forecast.ready_at),
+        None => earliest(voice, question, answer, course, |forecast| {
+            forecast.ready_at
+        }),
     };
     let fact = |label: &str, icon, (value, detail)| Fact {
         label: label.to_owned(),
@@ -119,11 +123,11 @@ fn happens(
     let words = &voice.strings.tonight.verdict.facts;
     let told = when(&answer.as_told)?;
     let (against, in_favour) = (when(&answer.against), when(&answer.in_favour));
-    let estimate = voice.estimate(told, against.zip(in_favour), question.meal.eat_at);
+    let estimate = voice.estimate(told, against.zip(in_favour), question.stay());
     let detail = match (estimate.span, in_favour) {
         (Some((from, to)), _) => (words.between)(&from, &to),
         (None, Some(early)) if against.is_none() && early < told => {
-            (words.at_the_earliest)(&voice.time(early, Sure::Near))
+            (words.at_the_earliest)(&voice.near(early, question.stay()))
         }
         (None, _) => String::new(),
     };
@@ -134,6 +138,7 @@ fn happens(
 /// well not.
 fn earliest(
     voice: &Voice<'_>,
+    question: &Question,
     answer: &Answer,
     course: Course,
     when: impl Fn(&Forecast) -> Option<LocalTime>,
@@ -141,7 +146,7 @@ fn earliest(
     let is_hoped_for = answer.verdict == Verdict::Doubtful && course != Course::Cooks;
     let at = when(&answer.in_favour).filter(|_| is_hoped_for)?;
     let words = &voice.strings.tonight.verdict.facts;
-    let earliest = (words.at_the_earliest)(&voice.time(at, Sure::Near));
+    let earliest = (words.at_the_earliest)(&voice.near(at, question.stay()));
     Some((earliest, String::new()))
 }
 

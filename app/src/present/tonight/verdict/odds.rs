@@ -147,7 +147,12 @@ impl Judged {
 
 /// Whether the odds are told as good enough to plan on, so that no help is needed.
 pub fn is_good_enough(odds: &Odds) -> bool {
-    let (n, m) = odds.ready().n_in_m();
+    is_good(odds.ready())
+}
+
+/// Whether a chance is told as nine in ten or more.
+pub fn is_good(chance: Chance) -> bool {
+    let (n, m) = chance.n_in_m();
     let (least_n, least_m) = Chance::new(Chance::NINE_IN_TEN).n_in_m();
     least_n * m <= n * least_m
 }
@@ -228,7 +233,11 @@ fn sentence(voice: &Voice<'_>, question: &Question, odds: &Odds, judged: Judged)
     let words = &voice.strings.tonight.chances;
     let eat_at = question.meal.eat_at;
     let eaten = voice.time(eat_at, Sure::Known);
-    let about = |at| voice.about(at, Voice::beside(at, Sure::Rough, eat_at));
+    // As the figures below tell it.
+    let about = |at, band: Band<Option<LocalTime>>| {
+        let ends = band.p10.zip(band.p90);
+        voice.estimate(at, ends, question.stay()).at
+    };
     let is_by = |band: Band<Option<LocalTime>>| band.p50.is_some_and(|at| at <= eat_at);
     match (judged.tone, judged.wrong) {
         _ if judged.is_good() && is_done_at_the_boil(question) => (words.expect_boil)(&eaten),
@@ -249,11 +258,15 @@ fn sentence(voice: &Voice<'_>, question: &Question, odds: &Odds, judged: Judged)
             (words.stays_cold)(&boiling)
         }
         (_, Wrong::Late) => match odds.boils_at.p50 {
-            Some(boils_at) if eat_at < boils_at => (words.boils_late)(&eaten, &about(boils_at)),
+            Some(boils_at) if eat_at < boils_at => {
+                (words.boils_late)(&eaten, &about(boils_at, odds.boils_at))
+            }
             _ => (words.not_done)(&eaten),
         },
         (_, Wrong::NotDone) => match odds.ready_at.p50 {
-            Some(ready_at) if eat_at < ready_at => (words.done_late)(&eaten, &about(ready_at)),
+            Some(ready_at) if eat_at < ready_at => {
+                (words.done_late)(&eaten, &about(ready_at, odds.ready_at))
+            }
             _ => (words.not_done)(&eaten),
         },
         (_, Wrong::Dry) => words.boils_dry.to_owned(),
@@ -340,17 +353,19 @@ fn happens(
 ) -> Option<(String, String)> {
     let words = &voice.strings.tonight.verdict.facts;
     let early = band.p10?;
-    let earliest = || (words.at_the_earliest)(&voice.time(early, Sure::Near));
+    let stay = question.stay();
+    let earliest = || (words.at_the_earliest)(&voice.near(early, stay));
     let Some(middle) = band.p50 else {
         return (!is_hopeless).then(|| (earliest(), String::new()));
     };
-    let (ends, eat_at) = (band.p10.zip(band.p90), question.meal.eat_at);
-    let estimate = voice.estimate(middle, ends, eat_at);
+    let ends = band.p10.zip(band.p90);
+    let estimate = voice.estimate(middle, ends, stay);
     // Rounded, what is told may lie before the earliest, which then says no more.
-    let told = Voice::told_by(middle, ends, eat_at).round(middle);
+    let (told, sure) = Voice::told_by(middle, ends, stay);
+    let (first, first_sure) = Voice::told(early, Sure::Near, stay);
     let detail = match estimate.span {
         Some((from, to)) => (words.between)(&from, &to),
-        None if band.p90.is_none() && Sure::Near.round(early) <= told => earliest(),
+        None if band.p90.is_none() && first_sure.round(first) <= sure.round(told) => earliest(),
         None => String::new(),
     };
     Some((estimate.at, detail))

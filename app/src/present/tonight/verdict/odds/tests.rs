@@ -170,3 +170,34 @@ fn what_is_done_without_boiling_is_not_told_to_boil() {
         assert_eq!(is_below, !has_time);
     }
 }
+
+#[test]
+fn a_pot_does_not_boil_as_it_goes_in_and_one_time_stands_everywhere() {
+    let (strings, formats) = english();
+    let at = |hour: i64, minute: i64| LocalTime(3600 * hour + 60 * minute);
+    let voice = Voice {
+        strings,
+        formats: &formats,
+        now: at(17, 0),
+    };
+    let mut question = question();
+    (question.put_in, question.meal.eat_at) = (at(18, 30), at(19, 30));
+    let mut odds = odds(0.97, 0.97, 0.0, true);
+    let boils = Band {
+        p10: Some(at(18, 31)),
+        p50: Some(at(18, 33)),
+        p90: Some(at(19, 20)),
+        ..odds.boils_at
+    };
+    (odds.boils_at, odds.ready_at) = (boils, boils);
+    let said = happens(&voice, &question, boils, false).unwrap();
+    assert_eq!(said.0, "about 18:35");
+    assert_eq!(said.1, "between 18:35 and 19:15");
+    // And where the sentence says it: a boil that is late.
+    question.meal.eat_at = at(18, 32);
+    odds.p_boil = 0.1;
+    odds.p_done = 0.1;
+    let said = sentence(&voice, &question, &odds, Judged::of(&odds));
+    let (figure, _) = happens(&voice, &question, boils, false).unwrap();
+    assert!(said.contains(&figure), "{said} {figure}");
+}
