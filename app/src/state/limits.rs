@@ -196,6 +196,9 @@ pub const RUNS: usize = 60;
 /// Typed readings of one run: one a minute for ten hours.
 pub const READINGS: usize = 600;
 
+/// Readings of one text that are put right or left out by hand.
+pub const CORRECTIONS: usize = 600;
+
 /// Pots of one run.
 pub const POTS: usize = 12;
 

@@ -10,6 +10,7 @@ pub mod live;
 pub mod plot;
 mod pot;
 pub mod results;
+pub mod rows;
 mod standard;
 pub mod taking;
 pub mod text;

@@ -3,6 +3,7 @@
 mod ends;
 mod entry;
 mod pots;
+mod rows;
 mod sheet;
 
 use crate::reactive::*;
@@ -155,6 +156,7 @@ pub(super) fn Live(
             {now}
             {refused}
             <Readings scene />
+            {is_file.get_untracked().then(|| view! { <rows::FileRows scene /> })}
             <Plot scene />
             <ends::Ends scene goes_on />
             <sheet::ChangeSheet scene />

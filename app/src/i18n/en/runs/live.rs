@@ -53,8 +53,7 @@ pub(super) const LIVE: Live = Live {
     readings: "Readings",
     of_text: |count, span| {
         format!(
-            "{count} rows over {span}, kept as the text they came in. ‘What it tells’ draws them. To put \
-             one right, change the text and read it in once more, then erase this run."
+            "{count} rows over {span}, kept as the text they came in. ‘What it tells’ draws them."
         )
     },
     none_yet: "None yet. The first one starts the clock.",

@@ -53,8 +53,7 @@ pub(super) const LIVE: Live = Live {
     readings: "Lecturas",
     of_text: |count, span| {
         format!(
-            "{count} filas en {span}, guardadas como el texto del que vinieron. «Lo que dice» las dibuja. \
-             Para corregir una, cambie el texto y léalo de nuevo, y borre después esta prueba."
+            "{count} filas en {span}, guardadas como el texto del que vinieron. «Lo que dice» las dibuja."
         )
     },
     none_yet: "Ninguna todavía. La primera pone en marcha el reloj.",
