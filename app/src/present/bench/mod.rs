@@ -9,6 +9,7 @@ pub mod list;
 pub mod live;
 pub mod plot;
 mod pot;
+pub mod pot_change;
 pub mod results;
 pub mod rows;
 mod standard;

@@ -295,7 +295,7 @@ impl ReadingDraft {
 
 /// The time of this hour and minute that is nearest to a former one and has been; the former one
 /// itself where its minute stays.
-fn nearest(time: TimeOfDay, former: LocalTime, now: LocalTime) -> LocalTime {
+pub(super) fn nearest(time: TimeOfDay, former: LocalTime, now: LocalTime) -> LocalTime {
     if TimeOfDay::of(former) == time {
         return former;
     }

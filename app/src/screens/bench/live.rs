@@ -2,6 +2,7 @@
 
 mod ends;
 mod entry;
+mod pot_change;
 mod pots;
 mod rows;
 mod sheet;
@@ -145,7 +146,7 @@ pub(super) fn Live(
                 <Remind scene />
             })
         } else if is_file.get_untracked() {
-            None
+            Some(view! { <pots::PotsOfText scene /> })
         } else {
             Some(view! {
                 <entry::EntryLater scene />
