@@ -1,6 +1,7 @@
 //! What the room Bench shows: its lists on the page, its sheets from the worker.
 
 pub mod compare;
+pub mod differ;
 pub mod figure;
 pub mod found;
 pub mod guide;
