@@ -44,6 +44,7 @@ pub(super) const FIT: Fit = Fit {
         jacket: "Heat the jacket holds",
         store: "Heat the store holds from the boil to the cut-out",
         contact: |at| format!("Contact with the pot, the store at {at}"),
+        pot_loss: "Heat the pot loses, of what its kind says",
         tracker: "Share that the tracker brings to the heater",
         from_to: |now, then, unit| format!("{now} → {then}\u{A0}{unit}"),
         doubt: |now, then| format!("within {now} in 8 of 10 cases now, {then} then"),

@@ -8,7 +8,7 @@ pub(super) const ROWS: Rows = Rows {
     none: "There is nothing to say of any row.",
     more: |count| format!("and {count} more rows like these"),
     count: |n_changed, n_left_out| {
-        format!("Put right by hand: {n_changed} readings. Left out by hand: {n_left_out}.")
+        format!("Readings put right by hand: {n_changed}. Left out by hand: {n_left_out}.")
     },
     other: "Any other row",
     go_to: "Row or time",

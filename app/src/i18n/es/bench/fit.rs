@@ -42,6 +42,7 @@ pub(super) const FIT: Fit = Fit {
         jacket: "Calor que guarda el aislamiento",
         store: "Calor que guarda el depósito, del hervor al corte",
         contact: |at| format!("Contacto con la olla, con el depósito a {at}"),
+        pot_loss: "Calor que pierde la olla, de lo que dice su tipo",
         tracker: "Parte que el seguidor lleva a la resistencia",
         from_to: |now, then, unit| format!("{now} → {then}\u{A0}{unit}"),
         doubt: |now, then| format!("a menos de {now} en 8 de 10 casos ahora, {then} después"),

@@ -62,6 +62,8 @@ pub struct Taking {
     pub store: &'static str,
     /// Name of the contact; the store's temperature at which it is told.
     pub contact: Say,
+    /// Name of the pot's loss, over what its kind says.
+    pub pot_loss: &'static str,
     /// Name of a tracker's share.
     pub tracker: &'static str,
     /// What it was, what it will be, and the unit.
