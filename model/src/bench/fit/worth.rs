@@ -168,17 +168,13 @@ pub(super) fn noise_k(runs: &[RunFit]) -> f64 {
 /// How far that is depends on how well the curve follows the other readings of the same thermometer in the
 /// run; and one that is off as those before and after it are is the model's fault, not the hand's.
 fn named(run: usize, fit: &RunFit, scatter_k: f64) -> Vec<Doubt> {
-    let columns: [(fn(&Residual) -> Option<Met>, bool); 2] = [
-        (|residual| residual.store, false),
-        (|residual| residual.pot, true),
-    ];
     let mut far = Vec::new();
-    for (met, is_pot) in columns {
+    for is_pot in [false, true] {
         let read: Vec<(f64, f64, f64)> = fit
             .residuals
             .iter()
             .filter_map(|residual| {
-                let met = met(residual)?;
+                let met = if is_pot { residual.pot } else { residual.store }?;
                 Some((residual.time_s, met.read_c, met.read_c - met.fitted_c))
             })
             .collect();
