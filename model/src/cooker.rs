@@ -28,6 +28,8 @@ pub struct Cooker {
     pub contact: Contact,
     /// The pot that is used most.
     pub pot: Pot,
+    /// Dry loss of its pots over what their kind says: 1 where it was not measured.
+    pub pot_loss_share: f64,
     /// What else charges it than one element on the panels.
     pub charging: Charging,
     /// How it comes to the kitchen, where it is charged elsewhere.
@@ -50,6 +52,8 @@ pub struct Spreads {
     pub capacity: Option<f64>,
     /// Of the heat that a tracker's efficiency lets arrive.
     pub charging: Option<f64>,
+    /// Of the pot's dry loss.
+    pub pot_loss: Option<f64>,
 }
 
 impl Spreads {
@@ -65,6 +69,10 @@ impl Spreads {
             charging: same(
                 self.charging,
                 old.panels == new.panels && old.heater == new.heater,
+            ),
+            pot_loss: same(
+                self.pot_loss,
+                old.pot == new.pot && old.pot_loss_share.to_bits() == new.pot_loss_share.to_bits(),
             ),
         }
     }

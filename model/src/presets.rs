@@ -152,6 +152,7 @@ impl Preset {
             },
             charging: self.charging(),
             carried: self.carried(),
+            pot_loss_share: 1.0,
             spreads: Spreads::default(),
         }
     }

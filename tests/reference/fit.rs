@@ -81,6 +81,7 @@ fn cooker(case: &Value) -> Cooker {
         pot: POT,
         charging: Charging::default(),
         carried: None,
+        pot_loss_share: 1.0,
         spreads: Default::default(),
     }
 }

@@ -25,6 +25,8 @@ pub enum Answer {
     Keys(Vec<String>),
     /// What the texts that were asked for say, to be drawn.
     Curves(Vec<Curve>),
+    /// Rows of a kept text.
+    Rows(TextRows),
     /// It is done.
     Done,
     /// It can't be; why, in words.
@@ -58,6 +60,41 @@ pub struct Opened {
     pub has_air: bool,
     /// What it says, in words and drawn.
     pub sheet: Vec<Block>,
+}
+
+/// Rows of a kept text.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct TextRows {
+    /// The columns of numbers it has.
+    pub columns: Vec<Column>,
+    /// Those there is something to say of, in order.
+    pub named: Vec<NamedRow>,
+    /// How many more of these there are.
+    pub n_more: u32,
+    /// Those round the one that was looked for, in order.
+    pub near: Vec<TextRow>,
+}
+
+/// A row, and what there is to say of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct NamedRow {
+    /// The row.
+    pub row: TextRow,
+    /// Why it is named, in words.
+    pub why: String,
+}
+
+/// A row of a text.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TextRow {
+    /// Its line, from 1.
+    pub line: u32,
+    /// Since the first row. \[s\]
+    pub time_s: f64,
+    /// What the text says of each of [`Column::NUMBERS`].
+    pub text: Vec<Option<f64>>,
+    /// What holds.
+    pub now: Vec<Option<f64>>,
 }
 
 /// What a kept text says, thinned to be drawn.
@@ -104,6 +141,25 @@ record!(Opened {
     sheet: "sheet",
 });
 
+record!(TextRows {
+    columns: "columns",
+    named: "named",
+    n_more: "n_more",
+    near: "near",
+});
+
+record!(NamedRow {
+    row: "row",
+    why: "why",
+});
+
+record!(TextRow {
+    line: "line",
+    time_s: "time_s",
+    text: "text",
+    now: "now",
+});
+
 record!(Curve {
     text: "text",
     lines: "lines",
@@ -129,6 +185,7 @@ impl Write for Answer {
             Self::Texts(texts) => ("texts", texts),
             Self::Keys(keys) => ("keys", keys),
             Self::Curves(curves) => ("curves", curves),
+            Self::Rows(rows) => ("rows", rows),
             Self::Done => ("done", &true),
             Self::Refused(why) => ("refused", why),
         };
@@ -145,6 +202,7 @@ impl Read for Answer {
             ("texts", texts) => Read::read(&texts).map(Self::Texts),
             ("keys", keys) => Read::read(&keys).map(Self::Keys),
             ("curves", curves) => Read::read(&curves).map(Self::Curves),
+            ("rows", rows) => Read::read(&rows).map(Self::Rows),
             ("done", _) => Ok(Self::Done),
             ("refused", why) => Read::read(&why).map(Self::Refused),
             (_, other) => Err(other.expected("an answer")),

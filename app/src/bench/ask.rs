@@ -54,6 +54,13 @@ pub enum What {
     Fit(Box<FitAsk>),
     /// For what kept texts say, to be drawn.
     Curves(Vec<KeptText>),
+    /// For rows of a kept text: those there is a doubt about, and those round one.
+    Rows {
+        /// The text.
+        text: KeptText,
+        /// The row that is looked for, by its line or by its time.
+        near: Option<Near>,
+    },
     /// For the texts that are kept under these keys, to go into a copy.
     Texts(Vec<String>),
     /// To keep the texts of a copy.
@@ -62,6 +69,15 @@ pub enum What {
     Sweep(Vec<String>),
     /// For the keys of all texts that have been kept for a day or longer.
     Keys,
+}
+
+/// A row that is looked for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Near {
+    /// By its line in the text, from 1.
+    Line(u32),
+    /// By its time since the first row. \[s\]
+    Time(f64),
 }
 
 /// A cooker and its runs.
@@ -108,6 +124,10 @@ impl Write for What {
             Self::Keep => Record(&[("keep", &nothing)]).write(out),
             Self::Fit(ask) => Record(&[("fit", ask)]).write(out),
             Self::Curves(texts) => Record(&[("curves", texts)]).write(out),
+            Self::Rows { text, near } => {
+                let rows = Record(&[("text", text), ("near", near)]);
+                Record(&[("rows", &rows)]).write(out);
+            }
             Self::Texts(keys) => Record(&[("texts", keys)]).write(out),
             Self::Bring(texts) => Record(&[("bring", texts)]).write(out),
             Self::Sweep(keys) => Record(&[("sweep", keys)]).write(out),
@@ -128,11 +148,34 @@ impl Read for What {
             ("keep", _) => Ok(Self::Keep),
             ("fit", ask) => Read::read(&ask).map(Self::Fit),
             ("curves", texts) => Read::read(&texts).map(Self::Curves),
+            ("rows", rows) => Ok(Self::Rows {
+                text: rows.get("text")?,
+                near: rows.get("near")?,
+            }),
             ("texts", keys) => Read::read(&keys).map(Self::Texts),
             ("bring", texts) => Read::read(&texts).map(Self::Bring),
             ("sweep", keys) => Read::read(&keys).map(Self::Sweep),
             ("keys", _) => Ok(Self::Keys),
             (_, other) => Err(other.expected("a question")),
+        }
+    }
+}
+
+impl Write for Near {
+    fn write(&self, out: &mut Writer) {
+        match self {
+            Self::Line(line) => Record(&[("line", line)]).write(out),
+            Self::Time(time_s) => Record(&[("time_s", time_s)]).write(out),
+        }
+    }
+}
+
+impl Read for Near {
+    fn read(from: &Node<'_>) -> Found<Self> {
+        match from.variant()? {
+            ("line", line) => Read::read(&line).map(Self::Line),
+            ("time_s", time_s) => Read::read(&time_s).map(Self::Time),
+            (_, other) => Err(other.expected("line or time_s")),
         }
     }
 }

@@ -4,13 +4,14 @@
 mod curves;
 mod fit;
 mod open;
+mod rows;
 #[cfg(test)]
 mod tests;
 
 use model::bench::readings::Hints;
 
 use crate::bench::answer::Answer;
-use crate::bench::ask::{Ask, FitAsk};
+use crate::bench::ask::{Ask, FitAsk, Near};
 use crate::i18n::Language;
 use crate::i18n::format::LocaleFormat;
 use crate::present::bench::Speech;
@@ -104,6 +105,14 @@ impl Desk {
     /// What kept texts say; `texts` are theirs, as far as they are there.
     pub fn curves(kept: Vec<KeptText>, texts: &[Text]) -> Answer {
         Answer::Curves(curves::curves(kept, texts))
+    }
+
+    /// Rows of a kept text; `texts` has it, if it is there.
+    pub fn rows(speech: &Speech, kept: &KeptText, texts: &[Text], near: Option<Near>) -> Answer {
+        match rows::rows(speech, kept, texts, near) {
+            Ok(rows) => Answer::Rows(rows),
+            Err(refused) => Answer::Refused(refused),
+        }
     }
 
     /// Fits a cooker; `texts` are those of [`keys`].

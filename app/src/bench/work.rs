@@ -73,6 +73,10 @@ async fn answer(
             let texts = fetch(kept.iter().map(|text| text.key.clone()).collect()).await?;
             Desk::curves(kept, &texts)
         }
+        What::Rows { text, near } => {
+            let texts = fetch(vec![text.key.clone()]).await?;
+            Desk::rows(speech, &text, &texts, near)
+        }
         What::Texts(keys) => Answer::Texts(fetch(keys).await?),
         What::Bring(texts) => {
             let shelf = Texts::open().await?;

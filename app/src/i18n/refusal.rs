@@ -59,7 +59,9 @@ fn bound(formats: &Formats, field: Field, value: f64) -> String {
         Field::DepthM | Field::JacketSizeM | Field::LayerM => formats.centimetres(value),
         Field::ModuleW => formats.watts(value),
         Field::Ohm => formats.ohms(value),
-        Field::TrackerEfficiency | Field::Share | Field::CapacityShare => formats.percent(value),
+        Field::TrackerEfficiency | Field::Share | Field::CapacityShare | Field::PotLossShare => {
+            formats.percent(value)
+        }
         Field::UtcOffsetMin => formats.number(value / 60.0, 0),
         Field::LatitudeDeg | Field::LongitudeDeg | Field::TiltDeg | Field::AzimuthDeg => {
             format!("{}°", formats.field(value, 1))

@@ -196,6 +196,12 @@ pub const RUNS: usize = 60;
 /// Typed readings of one run: one a minute for ten hours.
 pub const READINGS: usize = 600;
 
+/// What a pot was measured to lose, over what its kind says.
+pub const POT_LOSS_SHARE: (f64, f64) = (0.1, 10.0);
+
+/// Readings of one text that are put right or left out by hand.
+pub const CORRECTIONS: usize = 600;
+
 /// Pots of one run.
 pub const POTS: usize = 12;
 

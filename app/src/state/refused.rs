@@ -111,6 +111,8 @@ pub enum Field {
     CapacityJK,
     /// What the store was measured to hold, as a share.
     CapacityShare,
+    /// What its pots were measured to lose, as a share.
+    PotLossShare,
     /// Measured contact conductance. \[W/(m² K)\]
     ContactWM2k,
     /// Power of the heater. \[W\]

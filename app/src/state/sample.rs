@@ -92,6 +92,7 @@ pub(crate) fn cooker() -> Cooker {
         pot: pot(),
         charging: Charging::default(),
         carried: None,
+        pot_loss_share: 1.0,
         spreads: Spreads::default(),
     }
 }
@@ -165,6 +166,7 @@ pub(crate) fn elaborate_cooker() -> Cooker {
         },
         charging: Charging::default(),
         carried: None,
+        pot_loss_share: 1.0,
         spreads: Spreads::default(),
     }
 }

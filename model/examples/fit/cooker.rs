@@ -12,7 +12,16 @@ pub(crate) fn read(text: &str) -> Result<Cooker, String> {
     let value: Value = serde_json::from_str(text).map_err(|error| error.to_string())?;
     let top = Fields::new(&value, "")?;
     top.only(&[
-        "panels", "heater", "store", "jacket", "contact", "pot", "charging", "carried", "spreads",
+        "panels",
+        "heater",
+        "store",
+        "jacket",
+        "contact",
+        "pot",
+        "charging",
+        "carried",
+        "spreads",
+        "pot_loss_share",
     ])?;
     let inner = |key: &'static str| Ok::<_, String>((top.get(key)?, key));
     let contact = Fields::new(top.get("contact")?, "contact")?;
@@ -33,6 +42,7 @@ pub(crate) fn read(text: &str) -> Result<Cooker, String> {
         pot: pot(inner("pot")?)?,
         charging: maybe(&top, "charging")?.unwrap_or_default(),
         carried: maybe(&top, "carried")?,
+        pot_loss_share: maybe(&top, "pot_loss_share")?.unwrap_or(1.0),
         spreads: maybe(&top, "spreads")?.unwrap_or_default(),
     })
 }

@@ -101,6 +101,7 @@ pub(crate) fn read(name: &str, text: &str, cooker: &Cooker) -> Result<RunFile, S
     let notes = Notes(&notes);
     let hints = Hints {
         columns: None,
+        corrections: Vec::new(),
         elapsed: notes.choice(
             "elapsed",
             &[

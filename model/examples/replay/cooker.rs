@@ -24,6 +24,7 @@ pub(crate) struct SavedCooker {
     #[serde(default)]
     charging: Charging,
     carried: Option<Carried>,
+    pot_loss_share: Option<f64>,
     #[serde(default)]
     spreads: Spreads,
 }
@@ -184,6 +185,7 @@ impl SavedCooker {
             pot: self.pot,
             charging: self.charging,
             carried: self.carried,
+            pot_loss_share: self.pot_loss_share.unwrap_or(1.0),
             spreads: self.spreads,
         }
     }

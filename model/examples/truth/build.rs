@@ -126,8 +126,10 @@ impl Truth {
         }
         let pots = Pots {
             metal: random.factor(0.25 * width),
-            air: random
-                .factor(width * cooker.pot.loss_spread_w_k(Lid::On) / cooker.pot.loss_w_k(Lid::On)),
+            air: cooker.pot_loss_share
+                * random.factor(
+                    width * cooker.pot.loss_spread_w_k(Lid::On) / cooker.pot.loss_w_k(Lid::On),
+                ),
             evaporation: drawn(&mut random, EVAPORATION_FACTOR, width) * random.factor(0.1 * width),
             film_w_m2k: (
                 INNER_FILM_W_M2K.value * random.factor(width * INNER_FILM_W_M2K.spread_share()),

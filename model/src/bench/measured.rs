@@ -158,7 +158,8 @@ impl ForCooker {
     /// The cooker with the measured values in it.
     ///
     /// The store's share of capacity is multiplied by the measured one, so that it holds what it was
-    /// found to hold and its masses stay as they were weighed; a tracker's efficiency is multiplied by the measured share of heat. How well each is
+    /// found to hold and its masses stay as they were weighed; so is the share of
+    /// its pots' loss; a tracker's efficiency is multiplied by the measured share of heat. How well each is
     /// known goes along, for the odds. What a cooker has no place for stays in [`ForCooker`] for whoever asks.
     #[must_use]
     pub fn apply(&self, body: &Body, cooker: &Cooker) -> Cooker {
@@ -176,6 +177,10 @@ impl ForCooker {
         if let Some(capacity) = self.capacity {
             fitted.spreads.capacity = share(capacity);
             fitted.store.capacity_share *= capacity.value;
+        }
+        if let Some(pot_loss) = self.pot_loss {
+            fitted.pot_loss_share *= pot_loss.value;
+            fitted.spreads.pot_loss = share(pot_loss);
         }
         if let Some(contact) = self.contact_w_m2k {
             fitted.contact.measured_w_m2k = Some(contact.value);

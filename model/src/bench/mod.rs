@@ -6,6 +6,7 @@
 
 mod body;
 mod diagnosis;
+mod differ;
 mod figures;
 pub(crate) mod fit;
 mod foreseen;
@@ -19,6 +20,7 @@ pub use body::Body;
 pub use diagnosis::{
     Advice, Change, Circumstances, Diagnosis, Fate, Limit, Prices, Ranked, diagnose,
 };
+pub use differ::differ;
 pub use figures::{
     BoilingTest, ChargeFigures, ChargeSpread, Condition, CookingPower, Interval, Line, Plane,
     boiling_test, charge_figures, charge_spread, cooking_power,

@@ -27,6 +27,8 @@ pub struct Standing {
     pub store_j: Stands,
     /// Between store and pot; the doubt is of the whole way into the pot. \[W/(m² K)\]
     pub contact_w_m2k: Stands,
+    /// Dry loss of the pot over what its kind says.
+    pub pot_loss: Stands,
     /// Share of the panels' power that a tracker brings to the heater; none without a tracker.
     pub tracker: Option<Stands>,
 }
@@ -56,6 +58,7 @@ impl Standing {
                 Some(Multiplier::Capacity),
             ),
             contact_w_m2k: stands(rig.contact_w_m2k(), Some(Multiplier::Contact)),
+            pot_loss: stands(cooker.pot_loss_share, Some(Multiplier::PotLoss)),
             tracker: match cooker.heater.drive {
                 Drive::Tracker { efficiency } => {
                     Some(stands(efficiency, Some(Multiplier::Charging)))
@@ -88,6 +91,10 @@ mod tests {
                 value: 0.9,
                 sd: 0.027,
             }),
+            pot_loss: Some(Measured {
+                value: 1.5,
+                sd: 0.15,
+            }),
             ..ForCooker::default()
         };
         let fitted = measured.apply(&Body::new(&site(), &cooker).unwrap(), &cooker);
@@ -97,6 +104,8 @@ mod tests {
         near(after.loss_w_k.doubt.unwrap(), 0.04);
         near(after.store_j.value, 0.9 * before.store_j.value);
         near(after.store_j.doubt.unwrap(), 0.03);
+        near(after.pot_loss.value, 1.5 * before.pot_loss.value);
+        near(after.pot_loss.doubt.unwrap(), 0.1);
         assert!(0.1 < before.loss_w_k.doubt.unwrap());
         assert_eq!(after.contact_w_m2k, before.contact_w_m2k);
         assert_eq!(after.tracker, None);

@@ -372,7 +372,9 @@ impl Belief {
                 told_w_k: match multiplier {
                     Multiplier::Loss => Some(self.epoch.rig.loss_w_k()),
                     Multiplier::Contact => Some(self.epoch.rig.seat_w_k()),
-                    Multiplier::PotLoss => Some(pot.loss_w_k(Lid::On)),
+                    Multiplier::PotLoss => {
+                        Some(self.epoch.cooker.pot_loss_share * pot.loss_w_k(Lid::On))
+                    }
                     _ => None,
                 },
                 told_at_c: matches!(multiplier, Multiplier::Loss | Multiplier::Contact)

@@ -39,7 +39,7 @@ impl Epoch {
         let untold_kg = UNTOLD_FULL * cooker.pot.size.props().volume_l;
         let untold_j_k = rounded(cooker.pot.capacity_j_k() + CP_J_KGK * untold_kg);
         Ok(Self {
-            fingerprint: fingerprint(site, &rig, &build, &log_sd)
+            fingerprint: fingerprint(site, (cooker, &rig), &build, &log_sd)
                 .number(melt_sd_k)
                 .number(untold_j_k)
                 .value(),
@@ -68,7 +68,12 @@ impl Epoch {
 }
 
 /// A fingerprint of a cooker's physics: what makes no difference to it does not show.
-fn fingerprint(site: &Site, rig: &Rig, build: &Build, log_sd: &[f64; MULTIPLIERS]) -> Digest {
+fn fingerprint(
+    site: &Site,
+    (cooker, rig): (&Cooker, &Rig),
+    build: &Build,
+    log_sd: &[f64; MULTIPLIERS],
+) -> Digest {
     let place = site.place;
     let plane = rig.setting.plane;
     let mut digest = build
@@ -87,6 +92,10 @@ fn fingerprint(site: &Site, rig: &Rig, build: &Build, log_sd: &[f64; MULTIPLIERS
     .chain(&site.air.night_c)
     {
         digest = digest.number(*number);
+    }
+    // Beliefs of before it could be measured still hold.
+    if cooker.pot_loss_share.to_bits() != 1.0_f64.to_bits() {
+        digest = digest.number(cooker.pot_loss_share);
     }
     // What the panels make of some lights, their cells cool and warm.
     for light in (1..=26).map(|step| 50.0 * f64::from(step)) {

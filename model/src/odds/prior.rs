@@ -219,7 +219,7 @@ impl Multiplier {
                 log_of(measured.unwrap_or(CHARGING_SD))
             }
             Self::Capacity => log_of(spreads.capacity.unwrap_or_else(|| capacity_sd(cooker))),
-            Self::PotLoss => log_of(pot_loss_sd(cooker.pot)),
+            Self::PotLoss => log_of(spreads.pot_loss.unwrap_or_else(|| pot_loss_sd(cooker.pot))),
             Self::GrainTime | Self::BeanTime | Self::PulseTime | Self::OtherTime => 1.0,
         }
     }
@@ -235,11 +235,11 @@ impl Multiplier {
                 parts && same(|spreads| spreads.charging)
             }
             Self::Capacity => old.store == new.store && same(|spreads| spreads.capacity),
-            Self::PotLoss
-            | Self::GrainTime
-            | Self::BeanTime
-            | Self::PulseTime
-            | Self::OtherTime => true,
+            Self::PotLoss => {
+                let share = old.pot_loss_share.to_bits() == new.pot_loss_share.to_bits();
+                share && same(|spreads| spreads.pot_loss)
+            }
+            Self::GrainTime | Self::BeanTime | Self::PulseTime | Self::OtherTime => true,
         }
     }
 }
@@ -440,10 +440,12 @@ mod tests {
             contact: Some(0.05),
             capacity: Some(0.03),
             charging: None,
+            pot_loss: Some(0.06),
         };
         let log_sd = |multiplier: Multiplier| multiplier.log_sd(&cooker, &rig(&cooker));
         assert!((log_sd(Multiplier::Loss) - log_of(0.04)).abs() < 1e-12);
         assert!((log_sd(Multiplier::Capacity) - log_of(0.03)).abs() < 1e-12);
+        assert!((log_sd(Multiplier::PotLoss) - log_of(0.06)).abs() < 1e-12);
         // The film behind the contact has its share of the way.
         let contact = log_sd(Multiplier::Contact);
         assert!((0.02..0.05).contains(&contact), "{contact}");
@@ -451,6 +453,9 @@ mod tests {
         other.spreads.loss = None;
         assert!(!Multiplier::Loss.is_kept(&cooker, &other));
         assert!(Multiplier::Contact.is_kept(&cooker, &other));
+        assert!(Multiplier::PotLoss.is_kept(&cooker, &other));
+        other.pot_loss_share = 1.4;
+        assert!(!Multiplier::PotLoss.is_kept(&cooker, &other));
     }
 
     #[test]

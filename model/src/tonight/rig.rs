@@ -90,6 +90,8 @@ pub struct Rig {
     cutout_c: f64,
     melting: Option<Melting>,
     working_c: f64,
+    /// Over what a pot's kind says.
+    pot_loss_share: f64,
 }
 
 impl Rig {
@@ -142,6 +144,7 @@ impl Rig {
         };
         let array = cooker.panels.array()?;
         let element = cooker.element()?.at_element_c(working_c)?;
+        crate::error::within("pot_loss_share", cooker.pot_loss_share, 0.0, f64::MAX)?;
         Ok(Self {
             setting: site.setting(cooker),
             heat: HeatTable::of(&array, element),
@@ -158,6 +161,7 @@ impl Rig {
             cutout_c: cooker.store.cutout_c,
             melting,
             working_c,
+            pot_loss_share: cooker.pot_loss_share,
         })
     }
 
@@ -447,7 +451,7 @@ impl Rig {
             c_dry_j_k: meal.pot.capacity_j_k() + solid_j_k,
             water_kg: meal.water_kg + liquid_kg,
             t_c: meal.start_c,
-            g_air_w_k: meal.pot.loss_w_k(meal.lid),
+            g_air_w_k: self.pot_loss_share * meal.pot.loss_w_k(meal.lid),
             thickness: if meal.dish == Dish::MaizePorridge {
                 thickness_of_porridge()
             } else {

@@ -79,6 +79,7 @@ fn cooker() -> Cooker {
         pot: pot(),
         charging: Charging::default(),
         carried: None,
+        pot_loss_share: 1.0,
         spreads: Default::default(),
     }
 }

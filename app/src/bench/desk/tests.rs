@@ -1,12 +1,12 @@
 //! Texts understood and cookers fitted, without a browser.
 
-use model::bench::readings::{Column, Hints};
+use model::bench::readings::{Column, Correction, Hints};
 use model::bench::{Parameter, Prices, RunKind, Worth};
 use model::local_time::LocalTime;
 
 use super::Desk;
 use crate::bench::answer::{Answer, Fitted, Opened};
-use crate::bench::ask::{Ask, FitAsk, Tongue, What};
+use crate::bench::ask::{Ask, FitAsk, Near, Tongue, What};
 use crate::bench::sheet::Block;
 use crate::i18n::Language;
 use crate::present::bench::speech;
@@ -340,4 +340,78 @@ fn questions_survive_the_way() {
         let voice = voice.clone();
         survives(&Ask { voice, what });
     }
+}
+
+/// A row a minute, the store falling by a kelvin; one mistyped, one that is no number.
+fn long_text(n_rows: usize) -> String {
+    let mut text = "time_s,store_c,pot_c\n".to_owned();
+    for row in 0..n_rows {
+        let store = match row {
+            50 => "25".to_owned(),
+            70 => "x".to_owned(),
+            _ => format!("{:.2}", 250.0 - 0.001 * row as f64),
+        };
+        text.push_str(&format!("{},{store},40\n", 10 * row));
+    }
+    text
+}
+
+#[test]
+fn doubtful_rows_of_a_long_text_are_named_and_any_other_is_found() {
+    let text = long_text(5000);
+    let mut kept = KeptText {
+        key: "long".into(),
+        hints: Hints::default(),
+        ..kept_text()
+    };
+    let texts = [Text {
+        key: "long".into(),
+        text,
+    }];
+    let look = |kept: &KeptText, near| {
+        let answer = Desk::rows(&speech(Language::English), kept, &texts, near);
+        survives(&answer);
+        match answer {
+            Answer::Rows(rows) => rows,
+            other => panic!("{other:?}"),
+        }
+    };
+    let rows = look(&kept, None);
+    let lines: Vec<u32> = rows.named.iter().map(|named| named.row.line).collect();
+    assert_eq!(lines, [52, 72]);
+    assert!(
+        rows.named[0]
+            .why
+            .contains("a spike in the store: 25 among 250")
+    );
+    assert_eq!(rows.columns, [Column::Store, Column::Pot]);
+    assert!(rows.near.is_empty());
+    let lines = |near| -> Vec<u32> {
+        let rows = look(&kept, Some(near));
+        rows.near.iter().map(|row| row.line).collect()
+    };
+    assert_eq!(
+        lines(Near::Line(1000)),
+        [997, 998, 999, 1000, 1001, 1002, 1003]
+    );
+    // The first row is at 0 s on line 2.
+    assert_eq!(lines(Near::Time(10_004.0))[3], 1002);
+    assert_eq!(lines(Near::Line(1)), [2, 3, 4, 5]);
+    assert_eq!(lines(Near::Time(1e9)), [4998, 4999, 5000, 5001]);
+    // Left out, it is named for that, with what the text says, and can be brought back.
+    kept.hints.corrections = vec![Correction {
+        line: 52,
+        column: Column::Store,
+        value: None,
+    }];
+    let rows = look(&kept, None);
+    assert_eq!(rows.named[0].row.text[0], Some(25.0));
+    assert_eq!(rows.named[0].row.now[0], None);
+    assert_eq!(rows.named[0].why, "left out by hand: 25 of the store");
+}
+
+#[test]
+fn a_text_that_is_gone_has_no_rows() {
+    let answer = Desk::rows(&speech(Language::Spanish), &kept_text(), &[], None);
+    assert!(matches!(answer, Answer::Refused(_)));
 }

@@ -3,6 +3,7 @@
 mod guide;
 mod live;
 mod report;
+mod rows;
 
 use crate::i18n::strings::runs::Runs;
 
@@ -10,4 +11,5 @@ pub(super) const RUNS: Runs = Runs {
     guide: guide::GUIDE,
     live: live::LIVE,
     report: report::REPORT,
+    rows: rows::ROWS,
 };

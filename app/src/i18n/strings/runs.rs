@@ -3,6 +3,7 @@
 pub mod guide;
 pub mod live;
 pub mod report;
+pub mod rows;
 
 /// Texts of test runs.
 #[derive(Debug)]
@@ -13,4 +14,6 @@ pub struct Runs {
     pub live: live::Live,
     /// Runs beside each other, on the screen and on paper.
     pub report: report::Report,
+    /// Single rows of an imported run.
+    pub rows: rows::Rows,
 }

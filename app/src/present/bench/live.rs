@@ -265,8 +265,8 @@ pub fn of_text(voice: &Voice<'_>, run: &TestRun) -> Option<String> {
     Some((voice.strings.runs.live.of_text)(&count, &span))
 }
 
-/// The pots in words, the latest first.
-pub fn pots(voice: &Voice<'_>, run: &TestRun) -> Vec<String> {
+/// The pots in words, the latest first, each with its place in the run.
+pub fn pots(voice: &Voice<'_>, run: &TestRun) -> Vec<(usize, String)> {
     let words = &voice.strings.runs.live;
     let time = |since_s: f64| voice.time(run.at(since_s), Sure::Known);
     let say = |pot: &PotIn| {
@@ -287,7 +287,8 @@ pub fn pots(voice: &Voice<'_>, run: &TestRun) -> Vec<String> {
             }
         }
     };
-    run.pots.iter().rev().map(say).collect()
+    let pots = run.pots.iter().enumerate().rev();
+    pots.map(|(place, pot)| (place, say(pot))).collect()
 }
 
 const HOUR_S: f64 = 3600.0;

@@ -1,6 +1,7 @@
 //! What the room Bench shows: its lists on the page, its sheets from the worker.
 
 pub mod compare;
+pub mod differ;
 pub mod figure;
 pub mod found;
 pub mod guide;
@@ -9,7 +10,9 @@ pub mod list;
 pub mod live;
 pub mod plot;
 mod pot;
+pub mod pot_change;
 pub mod results;
+pub mod rows;
 mod standard;
 pub mod taking;
 pub mod text;

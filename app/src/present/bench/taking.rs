@@ -51,6 +51,12 @@ pub fn changes(voice: &Voice<'_>, site: &Site, now: &Cooker, then: &Cooker) -> O
             (now.contact_w_m2k, then.contact_w_m2k),
             (1.0, "W/(m²\u{A0}K)", true),
         ),
+        line(
+            voice,
+            words.pot_loss,
+            (now.pot_loss, then.pot_loss),
+            (100.0, "%", false),
+        ),
         now.tracker
             .zip(then.tracker)
             .and_then(|tracker| line(voice, words.tracker, tracker, (100.0, "%", false))),
@@ -61,11 +67,7 @@ pub fn changes(voice: &Voice<'_>, site: &Site, now: &Cooker, then: &Cooker) -> O
 /// What was measured and is not carried over, since the description has no place for it.
 pub fn stays(voice: &Voice<'_>, fit: &KeptFit, now: &Cooker) -> Vec<String> {
     let has_tracker = matches!(now.heater.drive, Drive::Tracker { .. });
-    let homeless = [
-        Parameter::PotLoss,
-        Parameter::MeltingPoint,
-        Parameter::Heater,
-    ];
+    let homeless = [Parameter::MeltingPoint, Parameter::Heater];
     let say = |parameter: Parameter| {
         let figure = Figure::Of(parameter);
         let value = figure.of(fit).filter(|value| value.told)?;
@@ -167,9 +169,9 @@ mod tests {
         let cooker = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
         let mut fit = kept_fit(RunId(1));
         fit.found = vec![Found {
-            parameter: Parameter::PotLoss,
+            parameter: Parameter::MeltingPoint,
             measured: Measured {
-                value: 4.2,
+                value: 118.0,
                 sd: 0.5,
             },
             told: true,
@@ -177,7 +179,7 @@ mod tests {
         let said = stays(&voice, &fit, &cooker);
         assert_eq!(said.len(), 1);
         assert!(
-            said[0].contains("420") && said[0].contains("not carried over"),
+            said[0].contains("118") && said[0].contains("not carried over"),
             "{said:?}"
         );
         fit.found[0].told = false;

@@ -1,6 +1,6 @@
 //! What is said of a text of readings.
 
-use model::bench::readings::{Column, Readings, Remark};
+use model::bench::readings::{Column, Readings, Remark, What};
 use model::local_time::Day;
 
 use super::Speech;
@@ -115,13 +115,12 @@ fn remarks(speech: &Speech, remarks: &[Remark]) -> Vec<Block> {
         blocks.push(Block::Text(words.none.to_owned()));
         return blocks;
     }
-    let number = |value: f64| speech.rough(value);
     let place = |remark: &Remark| match (remark.line, remark.through) {
         (0, _) => words.whole.to_owned(),
         (line, through) if line == through => (words.line)(&line.to_string()),
         (line, through) => (words.lines)(&line.to_string(), &through.to_string()),
     };
-    let row = |remark: &Remark| vec![place(remark), (words.remark)(&remark.what, &number)];
+    let row = |remark: &Remark| vec![place(remark), speech.remark(&remark.what)];
     blocks.push(Block::Text((words.count)(&speech.count(remarks.len()))));
     let first = remarks
         .iter()
@@ -148,4 +147,11 @@ fn remarks(speech: &Speech, remarks: &[Remark]) -> Vec<Block> {
         blocks.push(Block::Table(words.all.to_owned(), table));
     }
     blocks
+}
+
+impl Speech {
+    /// A remark in words, without the row that it is about.
+    pub fn remark(&self, what: &What) -> String {
+        (self.report.text.remark)(what, &|value| self.rough(value))
+    }
 }

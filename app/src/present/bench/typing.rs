@@ -1,6 +1,7 @@
 //! Readings and pots while they are typed.
 
 use model::bench::PotIn;
+use model::bench::readings::Column;
 use model::local_time::LocalTime;
 use model::pot::{Lid, Pot, PotSize};
 
@@ -65,6 +66,17 @@ impl Channel {
     /// Every channel.
     pub const ALL: [Self; 4] = [Self::Store, Self::Pot, Self::Air, Self::Power];
 
+    /// The one of a column of a text.
+    pub fn of_column(column: Column) -> Option<Self> {
+        match column {
+            Column::Store => Some(Self::Store),
+            Column::Pot => Some(Self::Pot),
+            Column::Air => Some(Self::Air),
+            Column::Power => Some(Self::Power),
+            Column::Irradiance | Column::Time | Column::Date | Column::Unused => None,
+        }
+    }
+
     /// Its place in a draft.
     pub fn place(self) -> usize {
         self as usize
@@ -80,7 +92,8 @@ impl Channel {
         }
     }
 
-    fn range(self) -> (f64, f64) {
+    /// What can be meant. \[°C, W\]
+    pub fn range(self) -> (f64, f64) {
         match self {
             Self::Store => limits::READING_C,
             Self::Pot => limits::POT_C,
@@ -259,7 +272,12 @@ impl ReadingDraft {
         self.shown(formats, at)
     }
 
-    fn shown(&self, formats: &Formats, at: LocalTime) -> Result<Reading, Mistake> {
+    /// The reading at that time.
+    ///
+    /// # Errors
+    ///
+    /// As [`read`](Self::read).
+    pub fn shown(&self, formats: &Formats, at: LocalTime) -> Result<Reading, Mistake> {
         let mut reading = Reading::none(at);
         for channel in Channel::ALL {
             let text = &self.shows[channel.place()];
@@ -277,7 +295,7 @@ impl ReadingDraft {
 
 /// The time of this hour and minute that is nearest to a former one and has been; the former one
 /// itself where its minute stays.
-fn nearest(time: TimeOfDay, former: LocalTime, now: LocalTime) -> LocalTime {
+pub(super) fn nearest(time: TimeOfDay, former: LocalTime, now: LocalTime) -> LocalTime {
     if TimeOfDay::of(former) == time {
         return former;
     }

@@ -112,6 +112,8 @@ pub enum Key {
     PotSize,
     /// What is round it.
     Wrap,
+    /// What it was measured to lose, over what its kind says.
+    PotLoss,
     /// A field of a part that not every cooker has.
     Way(Way),
 }

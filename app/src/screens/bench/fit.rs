@@ -15,6 +15,7 @@ use crate::components::{
 };
 use crate::i18n::refusal::refusal;
 use crate::platform::bench::Luggage;
+use crate::present::bench::differ::{Difference, differences};
 use crate::present::bench::taking;
 use crate::screens::later::bit_by_bit;
 use crate::shell::bench::{ask, sweep};
@@ -144,6 +145,7 @@ fn Found(id: RunId) -> impl IntoView {
             {move || is_working.get().then(|| words.strings().bench.fit.working)}
         </p>
         {trouble}
+        <Differs id chosen />
         {move || fitted.get().map(|found| view! { <FoundSheet blocks=found.sheet /> })}
         <Show when=move || has_pot.get()>
             <Prices />
@@ -220,6 +222,36 @@ fn Together(chosen: RwSignal<Chosen>) -> impl IntoView {
             {rows.into_iter().map(toggle).collect_view()}
         </Panel>
     }
+}
+
+/// What another run of the cooker tells otherwise, with the way to fit both together.
+#[component]
+fn Differs(id: RunId, chosen: RwSignal<Chosen>) -> impl IntoView {
+    let shell = use_shell();
+    let words = shell.words;
+    let all = shell.store.read(move |document| {
+        let (strings, formats) = (words.strings(), words.formats());
+        formats.with(|formats| differences(strings, formats, &document.bench, id))
+    });
+    let line = move |one: Difference| {
+        let fit_both = move |()| {
+            chosen.update(|chosen| {
+                for row in chosen.iter_mut().filter(|row| row.0 == one.other) {
+                    row.2 = true;
+                }
+            });
+        };
+        view! {
+            <StatusLine
+                tone=StatusTone::Notice
+                text=Signal::from(one.text)
+                action=words.text(|strings| strings.bench.fit.differ.fit_both)
+                on_action=Callback::new(fit_both)
+                test="fit-differs"
+            />
+        }
+    };
+    move || all.get().into_iter().map(line).collect_view()
 }
 
 /// Takes what was measured over into the cooker.

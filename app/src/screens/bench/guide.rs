@@ -8,8 +8,9 @@ use model::tonight::Rig;
 
 use super::frame::{Frame, cautions, say, say_now, wrong_with};
 use crate::components::{
-    ActionDock, Button, Choice, ChoiceOption, DateField, Icon, LinkButton, NumberField,
-    NumberFieldText, Panel, Select, SelectOption, TextArea, TextField, TimeField, Tone,
+    ActionDock, Button, Choice, ChoiceOption, DateField, Fact, FactList, Icon, LinkButton,
+    NumberField, NumberFieldText, Panel, Select, SelectOption, TextArea, TextField, TimeField,
+    Tone,
 };
 use crate::present::bench::guide::{self as present, Draft, KINDS};
 use crate::present::bench::list::icon;
@@ -378,7 +379,7 @@ fn value_of(scene: Scene, text: Text) -> Signal<String> {
     Signal::derive(move || scene.draft.with(|draft| text(&mut draft.clone()).clone()))
 }
 
-/// Which cooker is tested; asked only where there are several.
+/// Which cooker is tested: asked where there are several, named where there is one.
 #[component]
 fn Cooker(scene: Scene) -> impl IntoView {
     let shell = scene.shell;
@@ -392,19 +393,31 @@ fn Cooker(scene: Scene) -> impl IntoView {
             .collect::<Vec<_>>()
     });
     let several = options.with_untracked(|options| 1 < options.len());
-    several.then(|| {
-        view! {
-            <Select
-                label=shell.words.text(|strings| strings.runs.guide.cooker)
-                options
-                picked=Signal::derive(move || scene.draft.with(|draft| draft.cooker.0.to_string()))
-                on_pick=Callback::new(move |key: String| {
-                    if let Ok(id) = key.parse() {
-                        scene.edit(|draft| draft.cooker = CookerId(id));
-                    }
-                })
-                test="run-cooker"
-            />
-        }
-    })
+    if !several {
+        let name = options.with_untracked(|options| options.first().map(|of| of.label.clone()));
+        let fact = Fact {
+            label: untrack(|| shell.words.strings())
+                .runs
+                .guide
+                .cooker
+                .to_owned(),
+            value: name.unwrap_or_default(),
+            detail: String::new(),
+            icon: None,
+        };
+        return view! { <FactList facts=Signal::from(vec![fact]) /> };
+    }
+    view! {
+        <Select
+            label=shell.words.text(|strings| strings.runs.guide.cooker)
+            options
+            picked=Signal::derive(move || scene.draft.with(|draft| draft.cooker.0.to_string()))
+            on_pick=Callback::new(move |key: String| {
+                if let Ok(id) = key.parse() {
+                    scene.edit(|draft| draft.cooker = CookerId(id));
+                }
+            })
+            test="run-cooker"
+        />
+    }
 }

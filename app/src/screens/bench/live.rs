@@ -2,7 +2,9 @@
 
 mod ends;
 mod entry;
+mod pot_change;
 mod pots;
+mod rows;
 mod sheet;
 
 use crate::reactive::*;
@@ -144,7 +146,7 @@ pub(super) fn Live(
                 <Remind scene />
             })
         } else if is_file.get_untracked() {
-            None
+            Some(view! { <pots::PotsOfText scene /> })
         } else {
             Some(view! {
                 <entry::EntryLater scene />
@@ -155,6 +157,7 @@ pub(super) fn Live(
             {now}
             {refused}
             <Readings scene />
+            {is_file.get_untracked().then(|| view! { <rows::FileRows scene /> })}
             <Plot scene />
             <ends::Ends scene goes_on />
             <sheet::ChangeSheet scene />

@@ -333,6 +333,8 @@ fn Seat(part: Described) -> impl IntoView {
 fn Pot(part: Described) -> impl IntoView {
     let Described { shell, form, .. } = part;
     let text = move |text: Text| shell.words.text(text);
+    let parts = &untrack(move || shell.words.strings()).cooker.parts;
+    let (loss, hint) = (parts.pot.loss, parts.store.held_hint);
     view! {
         {form
             .select(
@@ -354,6 +356,13 @@ fn Pot(part: Described) -> impl IntoView {
                 text(|strings| strings.cooker.parts.pot.wrap),
                 options,
                 "part-wrap",
+            )}
+        {form
+            .number(
+                Key::PotLoss,
+                loss,
+                hint,
+                "part-pot-loss",
             )}
     }
 }

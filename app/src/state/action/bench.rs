@@ -2,6 +2,7 @@
 
 mod check;
 
+use model::bench::readings::Correction;
 use model::bench::{PotIn, Prices};
 use model::cooker::Cooker;
 use model::local_time::LocalTime;
@@ -62,6 +63,13 @@ pub enum BenchAction {
         run: RunId,
         /// The readings, by time.
         readings: Vec<Reading>,
+    },
+    /// Says which cells of a run's text are put right or left out, all of them.
+    CorrectRows {
+        /// The run.
+        run: RunId,
+        /// What is put right.
+        corrections: Vec<Correction>,
     },
     /// Erases a reading.
     EraseReading {
@@ -180,6 +188,15 @@ pub(super) fn apply(
                 fit: None,
                 ..changed
             };
+        }
+        BenchAction::CorrectRows { run, corrections } => {
+            check::corrections(&corrections)?;
+            let run = find(document, run)?;
+            let RunReadings::File(text) = &mut run.readings else {
+                return Err(Field::Readings.refuse(Wrong::Gone));
+            };
+            text.hints.corrections = corrections;
+            run.fit = None;
         }
         BenchAction::EraseReading { run, at } => return erase_reading(document, run, at, now),
         BenchAction::PutPotIn { run, pot } => {

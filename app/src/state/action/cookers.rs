@@ -2,7 +2,7 @@
 
 mod check;
 
-use model::cooker::Cooker;
+use model::cooker::{Cooker, Spreads};
 use model::journal::Formerly;
 use model::local_time::LocalTime;
 
@@ -50,6 +50,12 @@ pub(super) fn change(
         if owned.cooker.store.charges != former.store.charges {
             owned.cooker.store.capacity_share = 1.0;
         }
+        // Nor what a pot was measured to lose of another.
+        if owned.cooker.pot != former.pot
+            && owned.cooker.pot_loss_share.to_bits() == former.pot_loss_share.to_bits()
+        {
+            owned.cooker.pot_loss_share = 1.0;
+        }
     }
     let last = owned.formerly.last();
     let is_going_on = owned.is_asked && last.is_some_and(|last| now.day() <= last.until.day());
@@ -88,8 +94,17 @@ pub(super) fn correct(
 
 /// Whether two are built alike; which pot is the usual one is no part of that.
 fn is_same_build(one: &Cooker, other: &Cooker) -> bool {
-    let pot = other.pot;
-    Cooker { pot, ..one.clone() } == *other
+    let (pot, pot_loss_share) = (other.pot, other.pot_loss_share);
+    let spreads = Spreads {
+        pot_loss: other.spreads.pot_loss,
+        ..one.spreads
+    };
+    Cooker {
+        pot,
+        pot_loss_share,
+        spreads,
+        ..one.clone()
+    } == *other
 }
 
 pub(super) fn say_rebuilt(

@@ -1,6 +1,6 @@
 //! Test runs, whole and random.
 
-use model::bench::readings::{Column, ElapsedUnit, Hints};
+use model::bench::readings::{Column, Correction, ElapsedUnit, Hints};
 use model::bench::{
     BoilingTest, ChargeFigures, ChargeSpread, Measured, Parameter, Plane, PotIn, RunKind, Worth,
 };
@@ -139,6 +139,18 @@ pub(crate) fn kept_text() -> KeptText {
             columns: Some(vec![Column::Time, Column::Store, Column::Unused]),
             elapsed: Some(ElapsedUnit::Minutes),
             degrees: None,
+            corrections: vec![
+                Correction {
+                    line: 7,
+                    column: Column::Store,
+                    value: Some(249.5),
+                },
+                Correction {
+                    line: 9,
+                    column: Column::Store,
+                    value: None,
+                },
+            ],
         },
     }
 }

@@ -15,6 +15,7 @@ use proptest::prelude::*;
 use super::reader::Read;
 use super::*;
 use crate::state::action::apply;
+use crate::state::bench::RunReadings;
 use crate::state::document::Whose;
 use crate::state::plan::Amount;
 use crate::state::sample::{any_action, at, full, full_bench, set_up};
@@ -130,6 +131,42 @@ fn the_committed_save_of_version_1_is_read_and_written_alike() {
 }
 
 /// Fits that were kept before the description was kept with them.
+/// A pot's measured loss goes along; of a cooker without one nothing is written, as in older saves.
+#[test]
+fn what_a_pot_was_measured_to_lose_is_kept() {
+    let mut document = set_up();
+    let write = |document: &Document| encode(document, at(20, 0), Layout::Compact).unwrap();
+    assert!(!write(&document).contains("pot_loss_share"));
+    let cooker = &mut document.cookers[0].cooker;
+    cooker.pot_loss_share = 1.4;
+    cooker.spreads.pot_loss = Some(0.1);
+    let written = write(&document);
+    assert!(written.contains(r#""pot_loss_share":1.4"#));
+    assert_eq!(decode(&written).unwrap().document, document);
+    // A copy whose spreads were written before there was one for the pot.
+    let older = written.replace(r#","pot_loss":0.1"#, "");
+    assert!(older.len() < written.len());
+    let read = decode(&older).unwrap().document;
+    assert_eq!(read.cookers[0].cooker.spreads.pot_loss, None);
+}
+
+/// Copies of before single rows could be put right have none that were.
+#[test]
+fn a_save_without_corrected_rows_is_read() {
+    let (before, rest) = V1
+        .split_once(",\n                \"corrections\": [")
+        .unwrap();
+    let (_, after) = rest.split_once("\n                ]").unwrap();
+    let document = decode(&format!("{before}{after}")).unwrap().document;
+    let runs = document.bench.runs.iter();
+    let texts = runs.filter_map(|run| match &run.readings {
+        RunReadings::File(text) => Some(text),
+        RunReadings::Typed(_) => None,
+    });
+    let corrections: Vec<usize> = texts.map(|text| text.hints.corrections.len()).collect();
+    assert_eq!(corrections, [0]);
+}
+
 #[test]
 fn a_save_without_descriptions_beside_its_fits_is_read() {
     let lines = V1.lines().filter(|line| !line.contains("\"described"));

@@ -65,13 +65,11 @@ pub fn charge_figures(
     let fitted = measured.apply(&body, cooker);
     let rig = Rig::new(site, &fitted)?;
     let net = rig.network(&Leaning::AS_TOLD, false)?;
-    let pot_loss = measured.pot_loss.map_or(1.0, |factor| factor.value);
     let series = Series {
         rig: &rig,
         cooker: &fitted,
         net: &net,
         air_c,
-        pot_loss,
     };
     let (litres_per_charge, first) = series.litres()?;
     let cool = rig.cool_down(air_c)?;
@@ -212,7 +210,6 @@ struct Series<'a> {
     cooker: &'a Cooker,
     net: &'a Network<'a>,
     air_c: f64,
-    pot_loss: f64,
 }
 
 impl Series<'_> {
@@ -235,8 +232,7 @@ impl Series<'_> {
 
     fn litre(&self, state: &mut State) -> Result<First, TonightError> {
         let meal = water(self.cooker.pot, 1.0);
-        let mut load = self.rig.load(&meal, &Leaning::AS_TOLD, self.air_c);
-        load.g_air_w_k *= self.pot_loss;
+        let load = self.rig.load(&meal, &Leaning::AS_TOLD, self.air_c);
         state.put_pot_in(load)?;
         let start_s = state.time_s();
         let line_c = self.net.boiling_point_c() - BELOW_BOIL_K;
@@ -340,6 +336,24 @@ mod tests {
             ..ForCooker::default()
         });
         assert!(small.litres_per_charge < base.litres_per_charge);
+    }
+
+    /// What was measured tells the same as the cooker that it was taken over into.
+    #[test]
+    fn a_measured_loss_of_the_pot_goes_along_into_the_cooker() {
+        let described = Preset::AluminiumInPerlite.cooker(200.0, 11.0);
+        let measured = ForCooker {
+            pot_loss: Some(Measured {
+                value: 4.0,
+                sd: 0.4,
+            }),
+            ..ForCooker::default()
+        };
+        let fitted = measured.apply(&Body::new(&site(), &described).unwrap(), &described);
+        let day = Day::from_ymd(2026, 3, 20).unwrap();
+        let taken = charge_figures(&site(), &fitted, &ForCooker::default(), (20.0, day)).unwrap();
+        assert_eq!(taken, figures(&measured));
+        assert!(figures(&ForCooker::default()).first_litre_s < taken.first_litre_s);
     }
 
     /// Worked by hand: of a hold time that goes with 1 / loss, ten per cent of the loss is ten per

@@ -70,6 +70,8 @@ const NAMED_K: f64 = 10.0;
 /// ...and than so many times the scatter; of each run the farthest few.
 const NAMED_SCATTERS: f64 = 8.0;
 const MOST_NAMED: usize = 3;
+/// With fewer readings of one thermometer than this it has no scatter of its own.
+const LEAST_OWN: usize = 5;
 /// Where more than this share of a run is so far off, its figures are rough ones at best: they rest on
 /// the rest being right.
 const SHARE_NAMED: f64 = 0.02;
@@ -162,23 +164,42 @@ pub(super) fn noise_k(runs: &[RunFit]) -> f64 {
 }
 
 /// Readings so far off that they may be mistyped, the farthest first.
+///
+/// How far that is depends on how well the curve follows the other readings of the same thermometer in the
+/// run; and one that is off as those before and after it are is the model's fault, not the hand's.
 fn named(run: usize, fit: &RunFit, scatter_k: f64) -> Vec<Doubt> {
-    let least_k = NAMED_K.max(NAMED_SCATTERS * scatter_k);
-    let of = |time_s: f64, met: Option<Met>, is_pot: bool| {
-        met.map(|met| (time_s, is_pot, met.read_c, met.read_c - met.fitted_c))
-    };
-    let residuals = fit.residuals.iter();
-    let mut far: Vec<_> = residuals
-        .flat_map(|residual| {
-            let time_s = residual.time_s;
-            [
-                of(time_s, residual.store, false),
-                of(time_s, residual.pot, true),
-            ]
-        })
-        .flatten()
-        .filter(|(.., off_k)| least_k < off_k.abs())
-        .collect();
+    let mut far = Vec::new();
+    for is_pot in [false, true] {
+        let read: Vec<(f64, f64, f64)> = fit
+            .residuals
+            .iter()
+            .filter_map(|residual| {
+                let met = if is_pot { residual.pot } else { residual.store }?;
+                Some((residual.time_s, met.read_c, met.read_c - met.fitted_c))
+            })
+            .collect();
+        // How far each is off beyond what one of those next to it is.
+        let alone = |(idx, (.., off_k)): (usize, &(f64, f64, f64))| {
+            let beside = [idx.checked_sub(1), idx.checked_add(1)]
+                .into_iter()
+                .flatten();
+            let beside = beside.filter_map(|other| read.get(other));
+            let apart = beside.map(|(.., other_k)| (off_k - other_k).abs());
+            apart.reduce(f64::min).unwrap_or(off_k.abs())
+        };
+        let alone_k: Vec<f64> = read.iter().enumerate().map(alone).collect();
+        let own_k = if read.len() < LEAST_OWN {
+            0.0
+        } else {
+            robust_sd_k(alone_k.clone())
+        };
+        let least_k = NAMED_K.max(NAMED_SCATTERS * scatter_k.max(own_k));
+        for ((time_s, read_c, off_k), alone_k) in read.iter().copied().zip(alone_k) {
+            if least_k < off_k.abs() && least_k < alone_k {
+                far.push((time_s, is_pot, read_c, off_k));
+            }
+        }
+    }
     far.sort_by(|one, other| other.3.abs().total_cmp(&one.3.abs()));
     let doubt = |(time_s, is_pot, read_c, off_k)| Doubt::FarOff {
         run,
@@ -262,4 +283,67 @@ pub(super) fn judge(
         doubts.push(Doubt::NotApart(*first, *second));
     }
     (worth, doubts)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A store that is followed to a few tenths, and a pot that is read every five minutes, so much off.
+    fn run(pot_off_k: &[f64]) -> RunFit {
+        let met = |read_c: f64, off_k: f64| Met {
+            read_c,
+            fitted_c: read_c - off_k,
+            weight: 1.0,
+        };
+        let row = |(idx, off_k): (usize, &f64)| {
+            let time_s = 300.0 * idx as f64;
+            let [early, late] = [0.0, 150.0].map(|after_s| Residual {
+                time_s: time_s + after_s,
+                store: Some(met(200.0, if idx % 2 == 0 { 0.3 } else { -0.2 })),
+                pot: (after_s == 0.0).then(|| met(40.0 + 5.0 * idx as f64, *off_k)),
+            });
+            [early, late]
+        };
+        RunFit {
+            name: String::new(),
+            residuals: pot_off_k.iter().enumerate().flat_map(row).collect(),
+            scatter_k: 0.3,
+            start_c: 200.0,
+            jacket_c: 100.0,
+            pots_c: Vec::new(),
+            pots_metal: Vec::new(),
+            rms_k: 0.3,
+        }
+    }
+
+    /// The pot warms faster at first than the model has it, and is caught up with.
+    const SPARSE: [f64; 10] = [3.0, 18.0, 21.0, 14.0, 9.0, 5.0, 2.0, 1.0, 0.5, 0.3];
+
+    #[test]
+    fn good_readings_that_the_model_follows_badly_are_not_accused() {
+        assert!(named(0, &run(&SPARSE), 0.4).is_empty());
+        // Nor where all of the pot is off to one side.
+        assert!(named(0, &run(&[15.0, 14.0, 16.0, 15.0]), 0.4).is_empty());
+    }
+
+    #[test]
+    fn a_mistyped_one_among_them_is() {
+        let mut off_k = SPARSE;
+        // A digit wrong.
+        off_k[7] = -50.0;
+        let far = named(2, &run(&off_k), 0.4);
+        let expected = Doubt::FarOff {
+            run: 2,
+            time_s: 2100.0,
+            is_pot: true,
+            read_c: 75.0,
+            off_k: -50.0,
+        };
+        assert_eq!(far, [expected]);
+        // Where the rest is followed well, one that is off by less is named, too.
+        let mut off_k = [0.2; 10];
+        off_k[4] = 11.0;
+        assert_eq!(named(0, &run(&off_k), 0.4).len(), 1);
+    }
 }

@@ -1,5 +1,6 @@
 //! How a text is laid out: what stands between its columns, and what the columns are.
 
+use super::correct::Correction;
 use super::names::{column_of, degrees_of, elapsed_of};
 use super::number::Numbers;
 use super::remark::{ReadingsError, Remark, What};
@@ -81,6 +82,8 @@ pub struct Hints {
     pub elapsed: Option<ElapsedUnit>,
     /// Unit of temperatures, where neither header nor cells name one.
     pub degrees: Option<Degrees>,
+    /// Single cells that a person put right or left out.
+    pub corrections: Vec<Correction>,
 }
 
 /// How a text was understood.

@@ -11,6 +11,7 @@
 //! seconds, minutes or hours. Lines that begin with `#` are notes, `# key: value`.
 
 mod checks;
+mod correct;
 mod form;
 mod names;
 mod number;
@@ -21,6 +22,7 @@ mod stamp;
 #[cfg(test)]
 mod tests;
 
+pub use correct::Correction;
 pub use form::{Column, Degrees, Delimiter, ElapsedUnit, Form, Hints};
 pub(in crate::bench) use spikes::wild;
 
@@ -70,6 +72,15 @@ impl Row {
     }
 
     fn set(&mut self, column: Column, value: f64) {
+        self.put(column, Some(value));
+    }
+
+    /// Whether nothing was read.
+    pub fn is_empty(&self) -> bool {
+        Column::NUMBERS.iter().all(|of| self.value(*of).is_none())
+    }
+
+    fn put(&mut self, column: Column, value: Option<f64>) {
         let place = match column {
             Column::Store => &mut self.store_c,
             Column::Pot => &mut self.pot_c,
@@ -78,7 +89,7 @@ impl Row {
             Column::Irradiance => &mut self.irradiance_w_m2,
             Column::Time | Column::Date | Column::Unused => return,
         };
-        *place = Some(value);
+        *place = value;
     }
 }
 
@@ -96,7 +107,7 @@ pub struct Note {
 /// What was read.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Readings {
-    /// In order of time, each later than the one before.
+    /// In order of time, each later than the one before, corrected as the hints say.
     pub rows: Vec<Row>,
     /// In order of lines.
     pub remarks: Vec<Remark>,
@@ -143,6 +154,10 @@ pub fn read(text: &str, hints: &Hints) -> Result<Readings, ReadingsError> {
     let first_s = rows.first().map_or(0.0, |row| row.time_s);
     for row in &mut rows {
         row.time_s -= first_s;
+    }
+    correct::correct(&mut rows, &hints.corrections, &mut remarks);
+    if rows.is_empty() {
+        return Err(ReadingsError::NoRows);
     }
     checks::look(&rows, &layout, reader.clock.unit_guessed(), &mut remarks);
     remarks.sort_by_key(|remark| (remark.line, remark.through));
@@ -261,6 +276,15 @@ impl<'a> Reader<'a> {
 }
 
 impl Column {
+    /// Those whose cells are numbers to be kept.
+    pub const NUMBERS: [Self; 5] = [
+        Self::Store,
+        Self::Pot,
+        Self::Air,
+        Self::Power,
+        Self::Irradiance,
+    ];
+
     /// Whether its cells are numbers to be kept.
     pub const fn is_number(self) -> bool {
         matches!(

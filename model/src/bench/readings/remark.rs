@@ -68,6 +68,22 @@ pub enum What {
         /// What its neighbours say.
         neighbours: f64,
     },
+    /// A person put a cell right.
+    Corrected {
+        /// In which column.
+        column: Column,
+        /// What the text says, where that is a reading.
+        was: Option<f64>,
+        /// What was put in its place.
+        now: f64,
+    },
+    /// A person left a cell out.
+    LeftOut {
+        /// In which column.
+        column: Column,
+        /// What the text says, where that is a reading.
+        was: Option<f64>,
+    },
     /// Two columns seem to have changed places from here to there, or in the whole text.
     Swapped {
         /// The one.

@@ -1,11 +1,28 @@
 //! English: the page of what was found from a run.
 
-use crate::i18n::strings::bench::fit::{Fit, Taking};
+use crate::i18n::strings::bench::fit::{Differ, Fit, Taking};
 
 pub(super) const FIT: Fit = Fit {
     title: "What was found",
     working: "Working it out…",
     together: "Runs of this cooker, fitted together",
+    differ: Differ {
+        differs: |figure, own, run, theirs| {
+            format!(
+                "{figure}: {own} from this run, {theirs} from ‘{run}’. That is further apart than their \
+                 spreads allow together: something differed on the two days, or one of them was not as \
+                 it was written down."
+            )
+        },
+        this_better: "This run tells it more narrowly. Fitted together, each counts for what it tells.",
+        other_better: |run| {
+            format!(
+                "‘{run}’ tells it more narrowly. Fitted together, each counts for what it tells."
+            )
+        },
+        alike: "Both tell it about as narrowly. Fit them together, or do one of them again.",
+        fit_both: "Fit both together",
+    },
     costs: "What changes cost",
     costs_why: "In your own money, as far as you know. The advice is put in order by it, the cheapest \
                 first.",
@@ -27,6 +44,7 @@ pub(super) const FIT: Fit = Fit {
         jacket: "Heat the jacket holds",
         store: "Heat the store holds from the boil to the cut-out",
         contact: |at| format!("Contact with the pot, the store at {at}"),
+        pot_loss: "Heat the pot loses, of what its kind says",
         tracker: "Share that the tracker brings to the heater",
         from_to: |now, then, unit| format!("{now} → {then}\u{A0}{unit}"),
         doubt: |now, then| format!("within {now} in 8 of 10 cases now, {then} then"),

@@ -142,5 +142,6 @@ pub(super) const PARTS: Parts = Parts {
         kind: "Made of",
         size: "Holds",
         wrap: "Round it",
+        loss: "Measured: heat it loses, of what its kind says",
     },
 };

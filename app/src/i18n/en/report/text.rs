@@ -94,6 +94,27 @@ fn remark(what: &What, number: Number<'_>) -> String {
             number(*value),
             number(*neighbours)
         ),
+        What::Corrected {
+            column: of,
+            was,
+            now,
+        } => match was {
+            Some(was) => format!(
+                "put right by hand: {} for the {}, where the text says {}",
+                number(*now),
+                column(*of),
+                number(*was)
+            ),
+            None => format!(
+                "put right by hand: {} for the {}",
+                number(*now),
+                column(*of)
+            ),
+        },
+        What::LeftOut { column: of, was } => match was {
+            Some(was) => format!("left out by hand: {} of the {}", number(*was), column(*of)),
+            None => format!("left out by hand: the {}", column(*of)),
+        },
         What::Swapped { first, second } => format!(
             "the columns of {} and {} seem to have changed places",
             column(*first),

@@ -53,8 +53,7 @@ pub(super) const LIVE: Live = Live {
     readings: "Readings",
     of_text: |count, span| {
         format!(
-            "{count} rows over {span}, kept as the text they came in. ‘What it tells’ draws them. To put \
-             one right, change the text and read it in once more, then erase this run."
+            "{count} rows over {span}, kept as the text they came in. ‘What it tells’ draws them."
         )
     },
     none_yet: "None yet. The first one starts the clock.",
@@ -75,6 +74,10 @@ pub(super) const LIVE: Live = Live {
     pot_was_in: |what, from, to| format!("{what}, in from {from} to {to}"),
     water_lid: |water, lid| format!("{water} of water, {lid}"),
     left: |water| format!("{water} left"),
+    change_pot: "Change the pot",
+    pot_changed: "The pot is changed.",
+    pot_erased: "The pot is erased.",
+    out_hint: "Empty means that it is still in.",
     put_in: "Pot goes in now",
     take_out: "Pot comes out now",
     was_put_in: "Pot went in at that time",

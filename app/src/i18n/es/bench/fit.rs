@@ -1,11 +1,27 @@
 //! Spanish: the page of what was found from a run.
 
-use crate::i18n::strings::bench::fit::{Fit, Taking};
+use crate::i18n::strings::bench::fit::{Differ, Fit, Taking};
 
 pub(super) const FIT: Fit = Fit {
     title: "Lo que se halló",
     working: "Calculando…",
     together: "Pruebas de esta cocina, ajustadas juntas",
+    differ: Differ {
+        differs: |figure, own, run, theirs| {
+            format!(
+                "{figure}: {own} según esta prueba, {theirs} según «{run}». Están más lejos de lo que sus \
+                 márgenes permiten juntos: algo fue distinto los dos días, o una no fue como se anotó."
+            )
+        },
+        this_better: "Esta prueba lo dice con menos margen. Ajustadas juntas, cada una cuenta por lo que dice.",
+        other_better: |run| {
+            format!(
+                "«{run}» lo dice con menos margen. Ajustadas juntas, cada una cuenta por lo que dice."
+            )
+        },
+        alike: "Las dos lo dicen con parecido margen. Ajústelas juntas, o repita una de ellas.",
+        fit_both: "Ajustar las dos juntas",
+    },
     costs: "Lo que cuestan los cambios",
     costs_why: "En su dinero, hasta donde lo sepa. Los consejos se ordenan así, lo más barato primero.",
     prices: [
@@ -26,6 +42,7 @@ pub(super) const FIT: Fit = Fit {
         jacket: "Calor que guarda el aislamiento",
         store: "Calor que guarda el depósito, del hervor al corte",
         contact: |at| format!("Contacto con la olla, con el depósito a {at}"),
+        pot_loss: "Calor que pierde la olla, de lo que dice su tipo",
         tracker: "Parte que el seguidor lleva a la resistencia",
         from_to: |now, then, unit| format!("{now} → {then}\u{A0}{unit}"),
         doubt: |now, then| format!("a menos de {now} en 8 de 10 casos ahora, {then} después"),

@@ -142,5 +142,6 @@ pub(super) const PARTS: Parts = Parts {
         kind: "Hecha de",
         size: "Caben",
         wrap: "A su alrededor",
+        loss: "Medido: calor que pierde, de lo que dice su tipo",
     },
 };

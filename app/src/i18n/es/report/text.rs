@@ -88,6 +88,23 @@ fn remark(what: &What, number: Number<'_>) -> String {
             number(*value),
             number(*neighbours)
         ),
+        What::Corrected {
+            column: of,
+            was,
+            now,
+        } => match was {
+            Some(was) => format!(
+                "corregida a mano: {} en «{}»; el texto dice {}",
+                number(*now),
+                column(*of),
+                number(*was)
+            ),
+            None => format!("corregida a mano: {} en «{}»", number(*now), column(*of)),
+        },
+        What::LeftOut { column: of, was } => match was {
+            Some(was) => format!("omitida a mano: {} en «{}»", number(*was), column(*of)),
+            None => format!("omitida a mano: «{}»", column(*of)),
+        },
         What::Swapped { first, second } => format!(
             "las columnas de «{}» y «{}» parecen estar cambiadas",
             column(*first),

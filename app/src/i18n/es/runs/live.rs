@@ -53,8 +53,7 @@ pub(super) const LIVE: Live = Live {
     readings: "Lecturas",
     of_text: |count, span| {
         format!(
-            "{count} filas en {span}, guardadas como el texto del que vinieron. «Lo que dice» las dibuja. \
-             Para corregir una, cambie el texto y léalo de nuevo, y borre después esta prueba."
+            "{count} filas en {span}, guardadas como el texto del que vinieron. «Lo que dice» las dibuja."
         )
     },
     none_yet: "Ninguna todavía. La primera pone en marcha el reloj.",
@@ -75,6 +74,10 @@ pub(super) const LIVE: Live = Live {
     pot_was_in: |what, from, to| format!("{what}, dentro de {from} a {to}"),
     water_lid: |water, lid| format!("{water} de agua, {lid}"),
     left: |water| format!("quedan {water}"),
+    change_pot: "Cambiar la olla",
+    pot_changed: "La olla está cambiada.",
+    pot_erased: "La olla está borrada.",
+    out_hint: "Vacío quiere decir que sigue dentro.",
     put_in: "La olla entra ahora",
     take_out: "La olla sale ahora",
     was_put_in: "La olla entró a esa hora",

@@ -11,6 +11,8 @@ pub struct Fit {
     pub working: &'static str,
     /// Heads the list of runs that are fitted together.
     pub together: &'static str,
+    /// What another run of the cooker tells otherwise.
+    pub differ: Differ,
     /// Opens the fields for what changes cost.
     pub costs: &'static str,
     /// What they are for, and in which money.
@@ -26,6 +28,21 @@ pub struct Fit {
     pub weighed: &'static str,
     /// Stands on it when that is done.
     pub used: &'static str,
+}
+
+/// Texts of a figure that another run of the cooker tells otherwise.
+#[derive(Debug)]
+pub struct Differ {
+    /// The figure, what this run tells of it, the other run's name, and what that tells.
+    pub differs: fn(figure: &str, own: &str, run: &str, theirs: &str) -> String,
+    /// This run has the smaller spread.
+    pub this_better: &'static str,
+    /// The other has; its name.
+    pub other_better: Say,
+    /// Their spreads are about the same.
+    pub alike: &'static str,
+    /// The button that fits both together.
+    pub fit_both: &'static str,
 }
 
 /// Texts of what changes of a cooker when what was measured is used for it.
@@ -45,6 +62,8 @@ pub struct Taking {
     pub store: &'static str,
     /// Name of the contact; the store's temperature at which it is told.
     pub contact: Say,
+    /// Name of the pot's loss, over what its kind says.
+    pub pot_loss: &'static str,
     /// Name of a tracker's share.
     pub tracker: &'static str,
     /// What it was, what it will be, and the unit.

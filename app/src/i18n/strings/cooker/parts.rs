@@ -248,4 +248,6 @@ pub struct Pot {
     pub size: &'static str,
     /// What is round it.
     pub wrap: &'static str,
+    /// What it was measured to lose, as a share of what its kind says.
+    pub loss: &'static str,
 }

@@ -127,6 +127,14 @@ pub struct Live {
     pub water_lid: SayTwo,
     /// What was left, by weighing.
     pub left: Say,
+    /// Head of the sheet that changes a pot.
+    pub change_pot: &'static str,
+    /// Note: it was changed.
+    pub pot_changed: &'static str,
+    /// Note: it was erased.
+    pub pot_erased: &'static str,
+    /// Under when it came out, in that sheet.
+    pub out_hint: &'static str,
     /// Puts a pot in.
     pub put_in: &'static str,
     /// Takes it out.

@@ -157,7 +157,7 @@ fn pots_are_told_with_what_was_left() {
     with_voice(Language::English, at(17, 0), |voice| {
         let said = pots(voice, &test_run());
         assert_eq!(
-            plain(&said[0]),
+            plain(&said[0].1),
             "1.0 L of water, lid on, in from 16:05 to 16:25, 950 g left"
         );
     });

@@ -38,6 +38,7 @@ pub(super) fn number(key: Key) -> Option<Number> {
         Key::Cutout => of(Measure::Temperature, limits::CUTOUT_C, 10.0),
         Key::MediumKg(_) => of(Measure::Kilograms, limits::CHARGE_KG, 0.5),
         Key::Held => of(Measure::Percent, limits::CAPACITY_SHARE, 1.0),
+        Key::PotLoss => of(Measure::Percent, limits::POT_LOSS_SHARE, 1.0),
         Key::Depth => of(Measure::Centimetres, limits::DEPTH_M, 0.5),
         Key::Across => {
             let (least_m, most_m) = limits::JACKET_SIZE_M;
@@ -116,6 +117,7 @@ pub(super) fn value(cooker: &Cooker, key: Key) -> Option<f64> {
         Key::Cutout => store.cutout_c,
         Key::MediumKg(idx) => store.charges.get(idx)?.mass_kg,
         Key::Held => store.capacity_share,
+        Key::PotLoss => cooker.pot_loss_share,
         Key::Depth => store.depth_m,
         Key::Across | Key::Length | Key::Width | Key::Height => {
             size_m(layered(cooker)?.shape, key)?
@@ -167,6 +169,7 @@ pub(super) fn set(cooker: &mut Cooker, key: Key, value: f64) {
             }
         }
         Key::Held => cooker.store.capacity_share = value,
+        Key::PotLoss => cooker.pot_loss_share = value,
         Key::Depth => cooker.store.depth_m = value,
         Key::Contact => cooker.contact.measured_w_m2k = Some(value),
         _ => set_jacket(&mut cooker.jacket, key, value),

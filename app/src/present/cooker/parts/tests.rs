@@ -12,7 +12,7 @@ use crate::present::cooker::fault::{check, check_change, words};
 use crate::present::cooker::tests::{household_site, spanish};
 use crate::present::tests::english;
 
-const NUMBERS: [Key; 22] = [
+const NUMBERS: [Key; 23] = [
     Key::ModuleW,
     Key::InSeries,
     Key::InParallel,
@@ -30,6 +30,7 @@ const NUMBERS: [Key; 22] = [
     Key::Cutout,
     Key::MediumKg(0),
     Key::Held,
+    Key::PotLoss,
     Key::Depth,
     Key::Across,
     Key::LayerM(0),

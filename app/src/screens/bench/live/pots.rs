@@ -6,6 +6,7 @@ use model::pot::{Lid, PotSize};
 
 use super::Scene;
 use super::entry::{keep, told_at};
+use super::pot_change::PotList;
 use crate::components::{
     Button, Fold, Icon, NumberField, NumberFieldText, Panel, Select, TimeField,
 };
@@ -32,15 +33,11 @@ pub(super) fn Pots(scene: Scene) -> impl IntoView {
     let words = shell.words;
     let has_pots = scene.run.with_untracked(|run| {
         use model::bench::RunKind;
-        run.as_ref()
-            .is_some_and(|run| matches!(run.about.kind, RunKind::Boil | RunKind::Free))
+        run.as_ref().is_some_and(|run| {
+            matches!(run.about.kind, RunKind::Boil | RunKind::Free) || !run.pots.is_empty()
+        })
     });
     let is_in = Memo::new(move |_| scene.with(|run| run.pot_open().is_some()) == Some(true));
-    let told = move || {
-        let lines = scene.with(|run| say(shell, |voice| present::pots(voice, run)));
-        let lines = lines.unwrap_or_default().into_iter();
-        lines.map(|line| view! { <p>{line}</p> }).collect_view()
-    };
     let form = move || {
         if is_in.get() {
             view! { <Out scene /> }
@@ -68,7 +65,7 @@ pub(super) fn Pots(scene: Scene) -> impl IntoView {
     has_pots.then(|| {
         view! {
             <Panel heading=words.text(|strings| strings.runs.live.pots) test="run-pots">
-                {told}
+                <PotList scene />
                 {forms}
             </Panel>
         }
@@ -126,7 +123,7 @@ fn time(
 }
 
 /// A number of a pot in litres or degrees.
-fn number(
+pub(super) fn number(
     scene: Scene,
     (label, unit): (&str, String),
     hint: &str,
@@ -448,4 +445,21 @@ fn Out(scene: Scene) -> impl IntoView {
             test="pot-take-out"
         />
     }
+}
+
+/// The pots of a run whose readings came as a text: they were told as it was read in, and can be
+/// changed.
+#[component]
+pub(super) fn PotsOfText(scene: Scene) -> impl IntoView {
+    let words = scene.shell.words;
+    let has_any = scene
+        .run
+        .with_untracked(|run| run.as_ref().is_some_and(|run| !run.pots.is_empty()));
+    has_any.then(|| {
+        view! {
+            <Panel heading=words.text(|strings| strings.runs.live.pots) test="run-pots">
+                <PotList scene />
+            </Panel>
+        }
+    })
 }

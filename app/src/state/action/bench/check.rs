@@ -1,5 +1,6 @@
 //! Whether what is typed at the bench can be meant.
 
+use model::bench::readings::{Column, Correction};
 use model::bench::{PotIn, Prices};
 use model::local_time::LocalTime;
 
@@ -84,6 +85,26 @@ pub(super) fn reading(run: &TestRun, reading: &Reading, now: LocalTime) -> Resul
     within(Field::PotC, reading.pot_c, limits::POT_C)?;
     within(Field::AirC, reading.air_c, limits::AIR_C)?;
     within(Field::HeaterW, reading.heater_w, limits::HEATER_W)
+}
+
+/// Single cells of a text that are put right or left out.
+pub(super) fn corrections(corrections: &[Correction]) -> Result<(), Refused> {
+    if limits::CORRECTIONS < corrections.len() {
+        return Err(Field::Readings.refuse(Wrong::TooMany {
+            n_most: limits::CORRECTIONS,
+        }));
+    }
+    corrections.iter().try_for_each(|of| match of.column {
+        Column::Store => within(Field::ReadingC, of.value, limits::READING_C),
+        Column::Pot => within(Field::PotC, of.value, limits::POT_C),
+        Column::Air => within(Field::AirC, of.value, limits::AIR_C),
+        Column::Power => within(Field::HeaterW, of.value, limits::HEATER_W),
+        // Light can be left out, and not told otherwise.
+        Column::Irradiance if of.value.is_none() => Ok(()),
+        Column::Irradiance | Column::Time | Column::Date | Column::Unused => {
+            Err(Field::Readings.refuse(Wrong::Gone))
+        }
+    })
 }
 
 /// Pots that hold their water and are in one after another.

@@ -36,6 +36,7 @@ pub(super) fn check(cooker: &Cooker) -> Result<(), Refused> {
         Field::ForS.within(carried.way_s, limits::WAY_S)?;
         Field::LayerM.within(carried.can.wrap_m, limits::WRAP_M)?;
     }
+    Field::PotLossShare.within(cooker.pot_loss_share, limits::POT_LOSS_SHARE)?;
     if let Some(measured_w_m2k) = cooker.contact.measured_w_m2k {
         Field::ContactWM2k.within(measured_w_m2k, limits::CONTACT_W_M2K)?;
     }

@@ -1,5 +1,6 @@
 //! What is done at the bench.
 
+use model::bench::readings::{Column, Correction};
 use model::bench::{PotIn, RunKind};
 use model::cooker::Cooker;
 use model::journal::What;
@@ -401,4 +402,33 @@ fn what_is_written_over_is_known_and_can_be_brought_back() {
         readings: unordered,
     });
     check_refused(&document, unordered, Field::At, Wrong::Gone);
+}
+
+#[test]
+fn rows_of_a_text_are_put_right_and_what_was_found_from_it_goes() {
+    let mut document = set_up();
+    let cooker = document.cookers[0].id;
+    document = done(document, [add_run(cooker, RunReadings::File(kept_text()))]);
+    let run = document.bench.runs[0].id;
+    let fit = Box::new(kept_fit(run));
+    document = act(document, BenchAction::KeepFit { of: run, fit });
+    let cell = |column, value| Correction {
+        line: 12,
+        column,
+        value,
+    };
+    let corrections = vec![cell(Column::Store, Some(199.5)), cell(Column::Pot, None)];
+    let correct = |corrections| BenchAction::CorrectRows { run, corrections };
+    document = act(document, correct(corrections.clone()));
+    let RunReadings::File(text) = &the_run(&document).readings else {
+        panic!("typed")
+    };
+    assert_eq!(text.hints.corrections, corrections);
+    assert_eq!((&text.key, text.rows), (&kept_text().key, 1440));
+    assert!(the_run(&document).fit.is_none());
+    // No thermometer of a pot shows it, and a time is no reading.
+    for wrong in [cell(Column::Pot, Some(900.0)), cell(Column::Time, None)] {
+        let action = Action::Bench(correct(vec![wrong]));
+        assert!(apply(&mut document.clone(), action, at(20, 0)).is_err());
+    }
 }

@@ -269,7 +269,7 @@ fn names() {
 #[test]
 fn a_cooker_that_cannot_be() {
     type Change = fn(&mut Cooker);
-    let cases: [(Change, Field, Wrong); 7] = [
+    let cases: [(Change, Field, Wrong); 8] = [
         (
             |c| c.panels.module_w = 0.0,
             Field::ModuleW,
@@ -294,6 +294,11 @@ fn a_cooker_that_cannot_be() {
             |c| c.store.cutout_c = 900.0,
             Field::CutoutC,
             Wrong::TooHigh { most: 600.0 },
+        ),
+        (
+            |c| c.pot_loss_share = 11.0,
+            Field::PotLossShare,
+            Wrong::TooHigh { most: 10.0 },
         ),
         (
             |c| c.store.capacity_share = 3.5,

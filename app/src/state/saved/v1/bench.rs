@@ -1,6 +1,6 @@
 //! The bench, as saved.
 
-use model::bench::readings::{Column, Degrees, ElapsedUnit, Hints};
+use model::bench::readings::{Column, Correction, Degrees, ElapsedUnit, Hints};
 use model::bench::{
     BoilingTest, ChargeFigures, ChargeSpread, Measured, Parameter, Plane, PotIn, Prices, RunKind,
     Worth,
@@ -79,6 +79,13 @@ record!(Hints {
     columns: "columns",
     elapsed: "elapsed",
     degrees: "degrees",
+    corrections: "corrections" or Vec::new(),
+});
+
+record!(Correction {
+    line: "line",
+    column: "column",
+    value: "value",
 });
 
 record!(KeptFit {

@@ -21,6 +21,7 @@ impl Write for Cooker {
             pot,
             charging,
             carried,
+            pot_loss_share,
             spreads,
         } = self;
         let mut fields: Vec<(&str, &dyn Write)> = vec![
@@ -36,6 +37,9 @@ impl Write for Cooker {
         }
         if carried.is_some() {
             fields.push(("carried", carried));
+        }
+        if pot_loss_share.to_bits() != 1.0_f64.to_bits() {
+            fields.push(("pot_loss_share", pot_loss_share));
         }
         if *spreads != Spreads::default() {
             fields.push(("spreads", spreads));
@@ -55,6 +59,7 @@ impl Read for Cooker {
             pot: from.get("pot")?,
             charging: Option::unwrap_or_default(from.get("charging")?),
             carried: from.get("carried")?,
+            pot_loss_share: Option::unwrap_or(from.get("pot_loss_share")?, 1.0),
             spreads: Option::unwrap_or_default(from.get("spreads")?),
         })
     }
@@ -65,6 +70,7 @@ record!(Spreads {
     contact: "contact",
     capacity: "capacity",
     charging: "charging",
+    pot_loss: "pot_loss",
 });
 
 record!(Panels {
